@@ -21,8 +21,8 @@
 namespace tillwright {
 
 struct Rendered {
-  std::string bytes;  // the file; empty when there is a fault
-  std::string fault;  // one sentence, no full stop; empty when all is well
+  std::string bytes{};  // the file; empty when there is a fault
+  std::string fault{};  // one sentence, no full stop; empty when all is well
 
   [[nodiscard]] bool ok() const { return fault.empty(); }
 };
@@ -38,9 +38,9 @@ struct Rendered {
 [[nodiscard]] Rendered RenderSvg(const Sheet& sheet);
 
 struct PdfInfo {
-  std::string title;
-  std::string subject;
-  std::string keywords;
+  std::string title{};
+  std::string subject{};
+  std::string keywords{};
   std::string creator = "Tillwright";
   // ISO 8601, such as "2026-03-14T09:00:00Z". The same every time unless given, so that the same
   // job gives the same bytes.

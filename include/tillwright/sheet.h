@@ -104,14 +104,14 @@ enum class Tone : std::uint8_t {
 };
 
 struct Polyline {
-  std::vector<PaperPoint> points;
+  std::vector<PaperPoint> points{};
   bool closed = false;
   Pen pen = Pen::kOutline;
   Tone fill = Tone::kNone;  // even-odd
 };
 
 struct Circle {
-  PaperPoint centre;
+  PaperPoint centre{};
   double radius = 0;
   Pen pen = Pen::kOutline;
   Tone fill = Tone::kNone;
@@ -119,7 +119,7 @@ struct Circle {
 
 // From `start` counter-clockwise over `sweep` degrees; |sweep| < 360.
 struct Arc {
-  PaperPoint centre;
+  PaperPoint centre{};
   double radius = 0;
   double start = 0;
   double sweep = 0;
@@ -129,7 +129,7 @@ struct Arc {
 // A filled head whose tip lies on `tip`, pointing along `direction`. Its width is a third of its
 // length (an angle of 20 degrees).
 struct Arrowhead {
-  PaperPoint tip;
+  PaperPoint tip{};
   double direction = 0;  // degrees
   double length = 2.5;   // mm
 };
@@ -137,20 +137,20 @@ inline constexpr double kArrowheadWidth = 1.0 / 3.0;  // of the length
 
 // The oblique stroke that ends a dimension in a chain, centred on `at`, leaning to the right.
 struct Tick {
-  PaperPoint at;
+  PaperPoint at{};
   double length = 2.4;  // mm, over all
   Pen pen = Pen::kTick;
 };
 
 struct PaperSegment {
-  PaperPoint from;
-  PaperPoint to;
+  PaperPoint from{};
+  PaperPoint to{};
 };
 
 // Strokes that fill an area, already clipped. A segment that starts where the one before it ends
 // continues it.
 struct HatchLines {
-  std::vector<PaperSegment> segments;
+  std::vector<PaperSegment> segments{};
   Pen pen = Pen::kHatch;
 };
 
@@ -162,8 +162,8 @@ struct TextRun {
     kDiameter,  // the diameter sign, drawn as a circle with a stroke
   };
   Kind kind = Kind::kPlain;
-  std::string text;
-  std::string denominator;
+  std::string text{};
+  std::string denominator{};
 
   friend bool operator==(const TextRun&, const TextRun&) = default;
 };
@@ -179,16 +179,16 @@ enum class TextTurn : std::uint8_t {
 // Build labels with MakeLabel() (draw/rich_text.h), which measures them and replaces characters
 // that the font cannot draw.
 struct Label {
-  RichText text;      // what is drawn
-  std::string plain;  // the same, or the whole of it when it was shortened, for search and copy
-  std::string path;   // the dimension it shows, such as "D2.front.height"; may be empty
-  PaperPoint at;      // the anchor, on the baseline
+  RichText text{};      // what is drawn
+  std::string plain{};  // the same, or the whole of it when it was shortened, for search and copy
+  std::string path{};   // the dimension it shows, such as "D2.front.height"; may be empty
+  PaperPoint at{};      // the anchor, on the baseline
   double cap_height = 2.5;  // mm, height of capitals and digits
   TextWeight weight = TextWeight::kRegular;
   TextAnchor anchor = TextAnchor::kLeft;
   TextTurn turn = TextTurn::kLevel;
   double width = 0;  // mm along the text
-  PaperBox box;      // measured, on paper, as anchored and turned
+  PaperBox box{};    // measured, on paper, as anchored and turned
 };
 
 using Primitive = std::variant<Polyline, Circle, Arc, Arrowhead, Tick, HatchLines, Label>;
@@ -203,21 +203,21 @@ Overloaded(Ts...) -> Overloaded<Ts...>;
 
 // Things that belong together: a view, a front, a chain of dimensions.
 struct SheetGroup {
-  std::string id;     // letters, digits and '-'; made unique by the renderer
-  std::string title;  // shown when the pointer rests on it, read by screen readers
-  std::string desc;   // longer; may be empty
-  int depth = 0;      // 0: on the sheet; n: inside the nearest group before it of depth n - 1
-  std::vector<Primitive> primitives;
+  std::string id{};     // letters, digits and '-'; made unique by the renderer
+  std::string title{};  // shown when the pointer rests on it, read by screen readers
+  std::string desc{};   // longer; may be empty
+  int depth = 0;        // 0: on the sheet; n: inside the nearest group before it of depth n - 1
+  std::vector<Primitive> primitives{};
 };
 
 struct Sheet {
   double width = 0;   // mm
   double height = 0;  // mm
-  std::string title;
-  std::string description;
-  std::string name;  // stem of the file name
-  PaperBox frame;    // no label may leave it; the whole sheet when empty
-  std::vector<SheetGroup> groups;
+  std::string title{};
+  std::string description{};
+  std::string name{};  // stem of the file name
+  PaperBox frame{};    // no label may leave it; the whole sheet when empty
+  std::vector<SheetGroup> groups{};
 };
 
 // Adds an empty group. The reference is good until the next group is added.

@@ -18,12 +18,12 @@ namespace tillwright {
 // A note with a line to what it is about: from the tip to the elbow, then a short level shelf.
 enum class LeaderEnd : std::uint8_t { kNone, kArrow, kDot };
 struct LeaderNote {
-  PaperPoint tip;
-  PaperPoint elbow;
+  PaperPoint tip{};
+  PaperPoint elbow{};
   LeaderEnd end = LeaderEnd::kArrow;
-  bool text_left = false;          // text to the left of the elbow
-  std::vector<std::string> lines;  // the shelf meets the first
-  std::string path;                // of the dimension shown; may be empty
+  bool text_left = false;            // text to the left of the elbow
+  std::vector<std::string> lines{};  // the shelf meets the first
+  std::string path{};                // of the dimension shown; may be empty
   double cap_height = 2.2;
 };
 PaperBox AddLeaderNote(SheetGroup& out, const LeaderNote& note, const TextMetrics& metrics);
@@ -31,8 +31,8 @@ PaperBox AddLeaderNote(SheetGroup& out, const LeaderNote& note, const TextMetric
 // Lines of text below each other, the first baseline at `at`, 1.7 cap heights apart (ISO 3098-1
 // asks for at least 1.4 [M]; stacked fractions need more).
 struct TextBlock {
-  PaperPoint at;
-  std::vector<std::string> lines;
+  PaperPoint at{};
+  std::vector<std::string> lines{};
   double cap_height = 2.0;
   TextWeight weight = TextWeight::kRegular;
   double pitch = 2.1;  // cap heights from baseline to baseline
@@ -49,10 +49,10 @@ void AddCentreMark(SheetGroup& out, PaperPoint centre, double radius);
 // A section plane seen edge on, from `first` to `last`, of which only the ends are drawn: a thick
 // stroke, an arrow in the direction of sight (degrees, square to the plane) and the letter.
 struct SectionMark {
-  PaperPoint first;
-  PaperPoint last;
+  PaperPoint first{};
+  PaperPoint last{};
   double sight = 0;
-  std::string letter;
+  std::string letter{};
   double stroke = 5;  // mm
 };
 PaperBox AddSectionMark(SheetGroup& out, const SectionMark& mark, const TextMetrics& metrics);
@@ -63,21 +63,21 @@ PaperDisc AddBalloon(SheetGroup& out, PaperPoint centre, double radius, std::str
 
 // A circle around a place that is drawn larger elsewhere, and a balloon joined to it.
 struct DetailCallout {
-  PaperPoint centre;
+  PaperPoint centre{};
   double radius = 5;
-  PaperPoint balloon;
-  std::string letter;
+  PaperPoint balloon{};
+  std::string letter{};
 };
 PaperBox AddDetailCallout(SheetGroup& out, const DetailCallout& callout,
                           const TextMetrics& metrics);
 
 // The name of a view, underlined, with its scale below and, for details, its balloon before it.
 struct ViewTitle {
-  PaperPoint at;         // start of the title's baseline (of its balloon, if any)
-  std::string letter;    // of the balloon; empty: none
-  std::string title;     // shown as given
-  std::string caption;   // such as "SCALE 1:8"; may be empty
-  double max_width = 0;  // mm; 0: any
+  PaperPoint at{};        // start of the title's baseline (of its balloon, if any)
+  std::string letter{};   // of the balloon; empty: none
+  std::string title{};    // shown as given
+  std::string caption{};  // such as "SCALE 1:8"; may be empty
+  double max_width = 0;   // mm; 0: any
 };
 PaperBox AddViewTitle(SheetGroup& out, const ViewTitle& title, const TextMetrics& metrics);
 
@@ -87,11 +87,11 @@ void AddGrainArrow(SheetGroup& out, PaperPoint centre, double length, PaperAxis 
 // A bar of black and white fields. `labels` stand under the ends of the fields and number one more
 // than `fields`; empty labels are left out. `unit` follows the last.
 struct ScaleBar {
-  PaperPoint at;      // top left corner
+  PaperPoint at{};    // top left corner
   double field = 10;  // mm on paper
   int fields = 2;
-  std::vector<std::string> labels;
-  std::string unit;
+  std::vector<std::string> labels{};
+  std::string unit{};
 };
 PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& metrics);
 
@@ -99,12 +99,12 @@ PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& me
 // 1/16, 1/8, 1/4, 1/2 and 1 in.
 enum class CheckUnit : std::uint8_t { kMillimeter, kInch };
 struct CheckBar {
-  PaperPoint at;  // start of the base line
+  PaperPoint at{};  // start of the base line
   PaperAxis along = PaperAxis::kHorizontal;
   CheckUnit unit = CheckUnit::kMillimeter;
-  int length = 50;    // in the unit
-  bool flip = false;  // graduations below or right of the base line
-  std::string label;  // such as "50 mm"; beyond the end; may be empty
+  int length = 50;      // in the unit
+  bool flip = false;    // graduations below or right of the base line
+  std::string label{};  // such as "50 mm"; beyond the end; may be empty
   double cap_height = 1.8;
 };
 PaperBox AddCheckBar(SheetGroup& out, const CheckBar& bar, const TextMetrics& metrics);

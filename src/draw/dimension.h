@@ -47,14 +47,14 @@ struct DimensionStyle {
 };
 
 struct DimensionText {
-  std::string text;  // as ParseRichText reads it; empty: this segment is not dimensioned
-  std::string path;  // of the dimension it shows
+  std::string text{};  // as ParseRichText reads it; empty: this segment is not dimensioned
+  std::string path{};  // of the dimension it shows
 };
 
 // REQUIRES: stations ascend (top to bottom, left to right); texts.size() + 1 == stations.size().
 struct DimensionChain {
-  std::vector<double> stations;  // mm along the chain
-  std::vector<DimensionText> texts;
+  std::vector<double> stations{};  // mm along the chain
+  std::vector<DimensionText> texts{};
 };
 
 // Where the extension line of one station starts if not at the edge of the object.
@@ -65,9 +65,9 @@ struct ExtensionStart {
 
 struct DimensionStack {
   PaperSide side = PaperSide::kLeft;
-  double edge = 0;                     // x or y of the object's outline on that side
-  std::vector<ExtensionStart> starts;  // exceptions to `edge`
-  std::vector<DimensionChain> tiers;   // from the object outward: parts first, overall last
+  double edge = 0;                       // x or y of the object's outline on that side
+  std::vector<ExtensionStart> starts{};  // exceptions to `edge`
+  std::vector<DimensionChain> tiers{};   // from the object outward: parts first, overall last
 };
 
 // Draws all tiers with one extension line per station, running out to the last tier that uses it.
@@ -89,7 +89,7 @@ struct SingleDimension {
   double line = 0;
   double from_edge = 0;
   double to_edge = 0;
-  DimensionText text;
+  DimensionText text{};
   bool text_before = false;  // small sizes: text before `from` rather than beyond `to`
   bool ticks = false;        // oblique strokes rather than arrowheads
 };
@@ -99,15 +99,15 @@ PaperBox AddSingleDimension(SheetGroup& out, const SingleDimension& dimension,
 // Distances from one datum, one text at each station, fanned out where they crowd.
 struct Ordinate {
   double station = 0;  // mm along the edge
-  std::string text;
-  std::string path;
+  std::string text{};
+  std::string path{};
 };
 struct OrdinateColumn {
   PaperSide side = PaperSide::kRight;
-  double edge = 0;                  // of the object
-  double offset = 7;                // from the edge to the start of the texts
-  std::vector<Ordinate> ordinates;  // REQUIRES: stations ascend
-  std::string heading;              // such as "FROM FLOOR"; may be empty; beside views only
+  double edge = 0;                    // of the object
+  double offset = 7;                  // from the edge to the start of the texts
+  std::vector<Ordinate> ordinates{};  // REQUIRES: stations ascend
+  std::string heading{};              // such as "FROM FLOOR"; may be empty; beside views only
 };
 PaperBox AddOrdinateColumn(SheetGroup& out, const OrdinateColumn& column,
                            const DimensionStyle& style, const TextMetrics& metrics);

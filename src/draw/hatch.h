@@ -20,16 +20,16 @@ namespace tillwright {
 using PaperRing = std::vector<PaperPoint>;  // a closed polygon; the last point joins the first
 
 struct PaperDisc {
-  PaperPoint centre;
+  PaperPoint centre{};
   double radius = 0;
 };
 
 // What is inside an odd number of rings, outside every hole and, if given, inside the window.
 struct HatchArea {
-  std::vector<PaperRing> rings;
-  std::vector<PaperBox> box_holes;    // left free for text
-  std::vector<PaperDisc> disc_holes;  // left free for balloons
-  std::optional<PaperDisc> window;    // of a detail
+  std::vector<PaperRing> rings{};
+  std::vector<PaperBox> box_holes{};    // left free for text
+  std::vector<PaperDisc> disc_holes{};  // left free for balloons
+  std::optional<PaperDisc> window{};    // of a detail
 };
 
 [[nodiscard]] HatchArea AreaOf(const PaperBox& box);

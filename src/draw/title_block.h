@@ -31,14 +31,14 @@ inline constexpr double kBorderMargin = 10;  // mm from the paper's edge
 enum class Projection : std::uint8_t { kNone, kFirstAngle, kThirdAngle };
 
 struct TitleBlock {
-  std::string project;   // may be empty
-  std::string title;     // of the piece
-  std::string view;      // what this sheet shows
-  std::string scale;     // "1:8, details 1:1"
-  std::string units;     // "inch"
-  std::string material;  // may be empty
-  std::string date;      // shown only when given
-  std::string drawn;     // shown only when given
+  std::string project{};   // may be empty
+  std::string title{};     // of the piece
+  std::string view{};      // what this sheet shows
+  std::string scale{};     // "1:8, details 1:1"
+  std::string units{};     // "inch"
+  std::string material{};  // may be empty
+  std::string date{};      // shown only when given
+  std::string drawn{};     // shown only when given
   int sheet = 1;
   int sheets = 1;
   Projection projection = Projection::kNone;

@@ -1,0 +1,252 @@
+#include "render/cairo_painter.h"
+
+#include <cairo-ft.h>
+
+#include <algorithm>
+#include <numbers>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "draw/rich_text.h"
+#include "draw/utf8.h"
+#include "render/drawing_font.h"
+#include "tillwright/render.h"
+
+namespace tillwright {
+namespace {
+
+double Radians(double degrees) { return degrees * std::numbers::pi / 180; }
+
+// Created once and kept, as the FreeType faces are.
+cairo_font_face_t* CairoFaceOf(TextWeight weight) {
+  static cairo_font_face_t* const regular = cairo_ft_font_face_create_for_ft_face(
+      DrawingFont::Of(TextWeight::kRegular).Face(), FT_LOAD_NO_HINTING);
+  static cairo_font_face_t* const bold = cairo_ft_font_face_create_for_ft_face(
+      DrawingFont::Of(TextWeight::kBold).Face(), FT_LOAD_NO_HINTING);
+  return weight == TextWeight::kBold ? bold : regular;
+}
+
+// Glyphs, and which bytes of a text they stand for.
+struct GlyphText {
+  std::string text;
+  std::vector<cairo_glyph_t> glyphs;
+  std::vector<cairo_text_cluster_t> clusters;
+};
+
+class Painter {
+ public:
+  Painter(cairo_t* context, CairoInk ink) : cr_(context), ink_(ink) {
+    cairo_set_line_cap(cr_, CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cr_, CAIRO_LINE_JOIN_MITER);
+    cairo_set_miter_limit(cr_, 4);  // as SVG has it
+    cairo_set_fill_rule(cr_, CAIRO_FILL_RULE_EVEN_ODD);
+    SetFontOptions();
+  }
+
+  void operator()(const Polyline& line) {
+    cairo_new_path(cr_);
+    for (const PaperPoint& p : line.points) cairo_line_to(cr_, p.x, p.y);
+    if (line.closed) cairo_close_path(cr_);
+    Paint(line.pen, line.fill);
+  }
+
+  void operator()(const Circle& circle) {
+    cairo_new_path(cr_);
+    cairo_arc(cr_, circle.centre.x, circle.centre.y, circle.radius, 0, 2 * std::numbers::pi);
+    cairo_close_path(cr_);
+    Paint(circle.pen, circle.fill);
+  }
+
+  void operator()(const Arc& arc) {
+    cairo_new_path(cr_);
+    const double from = -Radians(arc.start);
+    const double to = -Radians(arc.start + arc.sweep);
+    if (arc.sweep > 0) {
+      cairo_arc_negative(cr_, arc.centre.x, arc.centre.y, arc.radius, from, to);
+    } else {
+      cairo_arc(cr_, arc.centre.x, arc.centre.y, arc.radius, from, to);
+    }
+    Paint(arc.pen, Tone::kNone);
+  }
+
+  void operator()(const Arrowhead& head) {
+    (*this)(Polyline{ArrowheadCorners(head), true, Pen::kNone, Tone::kInk});
+  }
+
+  void operator()(const Tick& tick) {
+    const PaperSegment s = TickSegment(tick);
+    (*this)(LineOf(s.from, s.to, tick.pen));
+  }
+
+  void operator()(const HatchLines& hatch) {
+    cairo_new_path(cr_);
+    for (const PaperSegment& s : hatch.segments) {
+      if (!IsAt(s.from)) cairo_move_to(cr_, s.from.x, s.from.y);
+      cairo_line_to(cr_, s.to.x, s.to.y);
+      at_ = s.to;
+    }
+    at_ = {-1e9, -1e9};
+    Paint(hatch.pen, Tone::kNone);
+  }
+
+  void operator()(const Label& label) {
+    if (label.text.empty()) return;
+    const TextLayout layout =
+        LayoutText(DrawingFontMetrics(), label.text, label.weight, label.cap_height);
+    const PaperPoint start = BaselineStart(label);
+    cairo_save(cr_);
+    cairo_translate(cr_, start.x, start.y);
+    if (label.turn == TextTurn::kUpward) cairo_rotate(cr_, -std::numbers::pi / 2);
+    SetInk(Tone::kInk);
+    for (std::size_t i = 0; i < layout.runs.size(); ++i) {
+      ShowRun(label, label.text[i], layout.runs[i]);
+    }
+    cairo_restore(cr_);
+    cairo_new_path(cr_);
+  }
+
+ private:
+  void SetFontOptions() {
+    cairo_font_options_t* options = cairo_font_options_create();
+    cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
+    cairo_font_options_set_antialias(options, CAIRO_ANTIALIAS_GRAY);
+    cairo_set_font_options(cr_, options);
+    cairo_font_options_destroy(options);
+  }
+
+  [[nodiscard]] bool IsAt(PaperPoint p) const {
+    return std::abs(p.x - at_.x) < 1e-9 && std::abs(p.y - at_.y) < 1e-9;
+  }
+
+  static double DarknessOf(Tone tone) {
+    switch (tone) {
+      case Tone::kNone:
+      case Tone::kPaper:
+        return 0;
+      case Tone::kShade:
+        return 1 - 0xb4 / 255.0;
+      case Tone::kInk:
+        return 1;
+    }
+    return 1;
+  }
+
+  void SetInk(Tone tone) {
+    const double dark = DarknessOf(tone);
+    if (ink_ == CairoInk::kColour) {
+      cairo_set_source_rgb(cr_, 1 - dark, 1 - dark, 1 - dark);
+    } else {
+      cairo_set_source_rgba(cr_, 0, 0, 0, dark);
+      // SOURCE mixes old and new alpha by the mask, so paper can cover ink.
+      const bool solid = tone == Tone::kInk;
+      cairo_set_operator(cr_, solid ? CAIRO_OPERATOR_OVER : CAIRO_OPERATOR_SOURCE);
+    }
+  }
+
+  void Paint(Pen pen, Tone fill) {
+    if (fill != Tone::kNone) {
+      SetInk(fill);
+      cairo_fill_preserve(cr_);
+    }
+    if (pen != Pen::kNone) {
+      const PenStyle& style = StyleOf(pen);
+      SetInk(Tone::kInk);
+      cairo_set_line_width(cr_, style.width);
+      cairo_set_dash(cr_, style.dashes.data(), static_cast<int>(style.dashes.size()), 0);
+      cairo_stroke_preserve(cr_);
+    }
+    cairo_new_path(cr_);
+  }
+
+  void ShowRun(const Label& label, const TextRun& run, const PlacedRun& placed) {
+    switch (placed.kind) {
+      case TextRun::Kind::kPlain:
+        ShowPlain(label, placed.text);
+        return;
+      case TextRun::Kind::kFraction:
+        ShowFraction(label.weight, run, placed);
+        return;
+      case TextRun::Kind::kDiameter:
+        ShowDiameter(placed.diameter);
+        return;
+    }
+  }
+
+  void ShowPlain(const Label& label, const PlacedText& text) {
+    GlyphText shown;
+    AppendGlyphs(shown, label.weight, text, true);
+    // A name that was cut or has replaced characters still reads in full.
+    if (label.text.size() == 1 && shown.text != label.plain) {
+      shown.text = label.plain;
+      shown.clusters = {
+          {static_cast<int>(shown.text.size()), static_cast<int>(shown.glyphs.size())}};
+    }
+    Show(label.weight, text.cap_height, shown);
+  }
+
+  void ShowFraction(TextWeight weight, const TextRun& run, const PlacedRun& placed) {
+    GlyphText shown;
+    AppendGlyphs(shown, weight, placed.denominator, false);
+    AppendGlyphs(shown, weight, placed.text, false);
+    shown.text = run.text + '/' + run.denominator;
+    shown.clusters = {{static_cast<int>(shown.text.size()), static_cast<int>(shown.glyphs.size())}};
+    Show(weight, placed.text.cap_height, shown);
+    const PlacedBar& bar = placed.bar;
+    cairo_new_path(cr_);
+    cairo_rectangle(cr_, bar.left, -bar.top, bar.right - bar.left, bar.top - bar.bottom);
+    cairo_fill(cr_);
+  }
+
+  void ShowDiameter(const PlacedDiameter& sign) {
+    cairo_set_dash(cr_, nullptr, 0, 0);
+    cairo_set_line_width(cr_, sign.width);
+    cairo_new_path(cr_);
+    cairo_arc(cr_, sign.x, -sign.y, sign.radius, 0, 2 * std::numbers::pi);
+    cairo_close_path(cr_);
+    cairo_move_to(cr_, sign.x - sign.reach_x, -(sign.y - sign.reach_y));
+    cairo_line_to(cr_, sign.x + sign.reach_x, -(sign.y + sign.reach_y));
+    cairo_stroke(cr_);
+  }
+
+  static void AppendGlyphs(GlyphText& out, TextWeight weight, const PlacedText& text,
+                           bool cluster_each) {
+    const DrawingFont& font = DrawingFont::Of(weight);
+    const double unit = text.cap_height / font.CapHeight();
+    double x = text.x;
+    for (std::size_t at = 0; at < text.text.size();) {
+      const std::size_t start = at;
+      const FontGlyph& glyph = font.Glyph(NextCharacter(text.text, at));
+      out.glyphs.push_back({glyph.index, x, -text.y});
+      if (cluster_each) out.clusters.push_back({static_cast<int>(at - start), 1});
+      x += glyph.advance * unit;
+    }
+    if (cluster_each) out.text += text.text;
+  }
+
+  void Show(TextWeight weight, double cap_height, const GlyphText& shown) {
+    const DrawingFont& font = DrawingFont::Of(weight);
+    cairo_set_font_face(cr_, CairoFaceOf(weight));
+    cairo_set_font_size(cr_, cap_height * font.UnitsPerEm() / font.CapHeight());
+    cairo_show_text_glyphs(cr_, shown.text.data(), static_cast<int>(shown.text.size()),
+                           shown.glyphs.data(), static_cast<int>(shown.glyphs.size()),
+                           shown.clusters.data(), static_cast<int>(shown.clusters.size()),
+                           cairo_text_cluster_flags_t{});
+  }
+
+  cairo_t* cr_;
+  CairoInk ink_;
+  PaperPoint at_{-1e9, -1e9};
+};
+
+}  // namespace
+
+void PaintSheet(cairo_t* context, const Sheet& sheet, CairoInk ink) {
+  Painter painter(context, ink);
+  for (const SheetGroup& group : sheet.groups) {
+    for (const Primitive& primitive : group.primitives) std::visit(painter, primitive);
+  }
+}
+
+}  // namespace tillwright
