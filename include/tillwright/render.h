@@ -2,7 +2,8 @@
 //
 // True scale: a millimetre of a Sheet is a millimetre of paper. Same Sheets, same bytes, however
 // often and in whatever order: no clock, locale, environment or font of the machine is read. All
-// text is drawn with the font built into the program (DejaVu Sans, regular and bold).
+// text is drawn with the font built into the program (DejaVu Sans, regular and bold, at 90 % of its
+// width).
 //
 // Nothing throws but std::bad_alloc. What cannot be drawn (coordinates that are not finite, a sheet
 // larger than a format allows, a library that fails) is said in Rendered::fault and gives no bytes.

@@ -105,8 +105,9 @@ void AddSectionEnd(SheetGroup& out, const SectionMark& mark, PaperPoint end, Pap
   constexpr double kArrowShaft = 4.2;
   const PaperPoint outer = Toward(end, other, -mark.stroke);
   out.primitives.push_back(LineOf(end, outer, Pen::kSection));
-  const PaperPoint tip = OnCircle(outer, kArrowShaft + 2.2, mark.sight);
-  out.primitives.push_back(LineOf(outer, OnCircle(outer, kArrowShaft, mark.sight), Pen::kThin));
+  const PaperPoint corner = Toward(outer, end, StyleOf(Pen::kThin).width / 2);
+  const PaperPoint tip = OnCircle(corner, kArrowShaft + 2.2, mark.sight);
+  out.primitives.push_back(LineOf(corner, OnCircle(corner, kArrowShaft, mark.sight), Pen::kThin));
   out.primitives.push_back(Arrowhead{tip, mark.sight, 2.5});
   const LabelStyle style =
       TextStyle(3.5, TextWeight::kBold, TextAnchor::kCentre, TextLevel::kMiddle);

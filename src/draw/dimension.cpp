@@ -20,8 +20,7 @@ enum class TextPlace : std::uint8_t { kNone, kInLine, kInColumn, kBeforeStart, k
 struct Placement {
   TextPlace place = TextPlace::kNone;
   LabelNeed need;
-  double along = 0;          // centre of the text
-  bool turned_late = false;  // the leader runs straight out past the texts in the line first
+  double along = 0;  // centre of the text
 };
 
 struct Tier {
@@ -30,7 +29,6 @@ struct Tier {
   double line = 0;                    // out
   double column = 0;                  // out, near side of the moved texts
   double far = 0;                     // out, the farthest reach of line and texts
-  double widest_in_line = 0;          // across
 };
 
 struct Interval {
@@ -45,11 +43,15 @@ class StackDrawing {
  public:
   StackDrawing(const DimensionStack& stack, const DimensionStyle& style, const TextMetrics& metrics)
       : stack_(stack), style_(style), metrics_(metrics), frame_(stack.side, stack.edge) {
-    for (const DimensionChain& chain : stack.tiers) tiers_.push_back(Tier{&chain, {}, 0, 0, 0, 0});
+    for (const DimensionChain& chain : stack.tiers) tiers_.push_back(Tier{&chain, {}, 0, 0, 0});
     for (std::size_t i = 0; i < tiers_.size(); ++i) {
       PlaceTexts(i);
       PlaceLine(i);
       SpreadColumn(i);
+      while (MoveTextsInTheWay(i)) {
+        PlaceLine(i);
+        SpreadColumn(i);
+      }
     }
   }
 
@@ -125,10 +127,6 @@ class StackDrawing {
     const std::vector<double> levels = LevelsBeyond(i);
     for (std::size_t s = 0; s < tier.chain->texts.size(); ++s) {
       tier.placements.push_back(PlaceText(tier, s, levels));
-      const Placement& placed = tier.placements.back();
-      if (placed.place != TextPlace::kNone && placed.place != TextPlace::kInColumn) {
-        tier.widest_in_line = std::max(tier.widest_in_line, placed.need.across);
-      }
     }
   }
 
@@ -167,9 +165,19 @@ class StackDrawing {
   // From the last station to a text beyond it.
   [[nodiscard]] double Tail() const { return 2.6 + style_.text_gap; }
 
+  // Across the line, of the texts that stand in it.
+  [[nodiscard]] static double WidestInLine(const Tier& tier) {
+    double widest = 0;
+    for (const Placement& placed : tier.placements) {
+      if (placed.place == TextPlace::kNone || placed.place == TextPlace::kInColumn) continue;
+      widest = std::max(widest, placed.need.across);
+    }
+    return widest;
+  }
+
   void PlaceLine(std::size_t i) {
     Tier& tier = tiers_[i];
-    const double half = tier.widest_in_line / 2;
+    const double half = WidestInLine(tier) / 2;
     if (i == 0) {
       tier.line = std::max(style_.first_offset, half + style_.object_gap + 2 * style_.clearance);
     } else {
@@ -184,35 +192,66 @@ class StackDrawing {
     }
   }
 
+  // Where a moved text wants to be: at the middle of its segment, but for a narrow one at an end of
+  // the chain, just beyond that end, where there is most room and no other text.
+  [[nodiscard]] double WishOf(const Tier& tier, std::size_t s) const {
+    const Interval segment = Segment(tier, s);
+    if (!IsNarrow(tier, s)) return segment.Middle();
+    if (s == 0) return segment.from - kSameLevel;
+    if (s + 1 == tier.placements.size()) return segment.to + kSameLevel;
+    return segment.Middle();
+  }
+
   void SpreadColumn(std::size_t i) {
     Tier& tier = tiers_[i];
     std::vector<SpreadItem> items;
     std::vector<Placement*> moved;
-    for (Placement& placed : tier.placements) {
+    for (std::size_t s = 0; s < tier.placements.size(); ++s) {
+      Placement& placed = tier.placements[s];
       if (placed.place != TextPlace::kInColumn) continue;
-      items.push_back({placed.along, placed.need.along, 1});
+      items.push_back({WishOf(tier, s), placed.need.along, 1});
       moved.push_back(&placed);
     }
     if (items.empty()) return;
     for (const double level : LevelsBeyond(i)) items.push_back({level, 0, kImmovable});
-    const std::vector<double> places = Spread(items, style_.clearance);
-    for (std::size_t m = 0; m < moved.size(); ++m) {
-      const double start = moved[m]->along;
-      moved[m]->along = places[m];
-      moved[m]->turned_late = MeetsTextInLine(tier, start, *moved[m]);
-    }
+    const std::vector<double> places = Spread(items, frame_.SpreadClearance(style_));
+    for (std::size_t m = 0; m < moved.size(); ++m) moved[m]->along = places[m];
   }
 
-  // Would the slanting leader come too close to a text that stands in the line?
-  [[nodiscard]] bool MeetsTextInLine(const Tier& tier, double start, const Placement& moved) const {
-    const double run = tier.column - kShelf - tier.line;
-    return std::any_of(tier.placements.begin(), tier.placements.end(), [&](const Placement& p) {
-      if (p.place != TextPlace::kInLine) return false;
-      const double reach = std::min(p.need.across / 2 + 0.5, run);
-      const double end = start + (moved.along - start) * reach / run;
-      const double half = p.need.along / 2 + 0.5;
-      return std::min(start, end) < p.along + half && std::max(start, end) > p.along - half;
-    });
+  // Moves the texts in the line that a slanting leader would come too close to. True if there were
+  // any.
+  bool MoveTextsInTheWay(std::size_t i) {
+    Tier& tier = tiers_[i];
+    bool any = false;
+    for (Placement& text : tier.placements) {
+      if (text.place != TextPlace::kInLine || !IsInTheWay(tier, text)) continue;
+      text.place = TextPlace::kInColumn;
+      any = true;
+    }
+    return any;
+  }
+
+  [[nodiscard]] bool IsInTheWay(const Tier& tier, const Placement& text) const {
+    const double run = TurnOf(tier) - tier.line;
+    const double share = std::min(1.0, (text.need.across / 2 + 0.5) / run);
+    const double half = text.need.along / 2 + 0.5;
+    for (std::size_t s = 0; s < tier.placements.size(); ++s) {
+      if (tier.placements[s].place != TextPlace::kInColumn) continue;
+      const double start = Segment(tier, s).Middle();
+      const double end = start + (tier.placements[s].along - start) * share;
+      if (std::min(start, end) < text.along + half && std::max(start, end) > text.along - half) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // Where leaders end and where beside a view they turn level.
+  [[nodiscard]] double EndOf(const Tier& tier) const {
+    return tier.column - style_.clearance * 0.8;
+  }
+  [[nodiscard]] double TurnOf(const Tier& tier) const {
+    return frame_.IsVertical() ? EndOf(tier) - kShelf : EndOf(tier);
   }
 
   [[nodiscard]] bool IsNarrow(const Tier& tier, std::size_t s) const {
@@ -325,17 +364,11 @@ class StackDrawing {
 
   void DrawBentLeader(SheetGroup& out, const Tier& tier, double start,
                       const Placement& placed) const {
-    const double end = tier.column - style_.clearance * 0.8;
     Polyline leader{{frame_.At(start, tier.line)}, false, Pen::kLeader, Tone::kNone};
-    if (std::abs(placed.along - start) > 0.01) {
-      const double turn = tier.column - kShelf - style_.clearance * 0.8;
-      const double straight = tier.line + tier.widest_in_line / 2;
-      if (placed.turned_late && straight < turn) {
-        leader.points.push_back(frame_.At(start, straight));
-      }
-      if (frame_.IsVertical()) leader.points.push_back(frame_.At(placed.along, turn));
+    if (frame_.IsVertical() && std::abs(placed.along - start) > 0.01) {
+      leader.points.push_back(frame_.At(placed.along, TurnOf(tier)));
     }
-    leader.points.push_back(frame_.At(placed.along, end));
+    leader.points.push_back(frame_.At(placed.along, EndOf(tier)));
     out.primitives.push_back(std::move(leader));
   }
 

@@ -33,6 +33,11 @@ class DimensionFrame {
   [[nodiscard]] double OutwardAngle() const;
   [[nodiscard]] double ForwardAngle() const { return IsVertical() ? 270 : 0; }
 
+  // Between texts in a column or row: side by side they need more, or they read as one.
+  [[nodiscard]] double SpreadClearance(const DimensionStyle& style) const {
+    return IsVertical() ? style.clearance : 2 * style.clearance;
+  }
+
   [[nodiscard]] LabelNeed NeedOf(const TextMetrics& metrics, const std::string& text,
                                  double cap_height) const;
   // A label centred on the point.

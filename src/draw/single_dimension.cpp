@@ -109,7 +109,7 @@ std::vector<double> PlacesOf(const OrdinateColumn& column, const DimensionFrame&
     const LabelNeed need = frame.NeedOf(metrics, ordinate.text, style.cap_height);
     items.push_back({ordinate.station, need.along, 1});
   }
-  return Spread(items, style.clearance);
+  return Spread(items, frame.SpreadClearance(style));
 }
 
 void AddOrdinate(SheetGroup& out, const OrdinateColumn& column, const Ordinate& ordinate,

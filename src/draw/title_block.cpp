@@ -14,16 +14,15 @@ namespace {
 constexpr double kBand = 18;         // mm, height of a full band of cells
 constexpr double kWideEnough = 240;  // mm inside the border for a single band
 constexpr double kCheckWidth = 62;   // mm, cell of the print-check bars
-constexpr double kCheckCell = 25.5;  // height of the lower band when there are two
 constexpr double kPad = 1.4;         // mm inside cells
 constexpr double kCaptionCap = 1.5;
-constexpr double kValueCap = 2.5;
 constexpr double kSpaceToViews = 4;  // mm between the block and the views
 
 struct Cell {
   std::string caption;
   std::string value;
   bool bold = false;
+  double cap_height = 2.5;
 };
 
 // Up to two cells above each other.
@@ -34,7 +33,7 @@ struct Column {
 };
 
 void AddCell(Column& column, std::string caption, const std::string& value, bool bold) {
-  if (!value.empty()) column.cells.push_back({std::move(caption), value, bold});
+  if (!value.empty()) column.cells.push_back({std::move(caption), value, bold, 2.5});
 }
 
 Column ColumnOf(double width, double stretch) { return {{}, width, stretch}; }
@@ -73,7 +72,7 @@ Column ScaleColumn(const TitleBlock& block) {
 
 Column SheetColumn(const TitleBlock& block, std::string_view paper) {
   Column sheets = ColumnOf(22, 0);
-  AddCell(sheets, "SHEET", SheetNumber(block), true);
+  sheets.cells.push_back({"SHEET", SheetNumber(block), true, 3.2});
   AddCell(sheets, "SIZE", std::string(paper), false);
   return sheets;
 }
@@ -135,10 +134,10 @@ class Band {
     const double x = box.left + kPad;
     out_.primitives.push_back(
         MakePlainLabel(metrics_, cell.caption, style, {x, box.top + 1.2 + kCaptionCap}));
-    style.cap_height = kValueCap;
+    style.cap_height = cell.cap_height;
     if (cell.bold) style.weight = TextWeight::kBold;
     const double middle = (box.top + 1.2 + kCaptionCap + box.bottom) / 2;
-    const PaperPoint at{x, middle + kValueCap / 2 + 0.1};
+    const PaperPoint at{x, middle + cell.cap_height / 2 + 0.1};
     // A material or scale may hold fractions; names and numbers of sheets never do.
     const bool fractions = cell.caption == "MATERIAL" || cell.caption == "SCALE";
     out_.primitives.push_back(fractions ? MakeLabel(metrics_, cell.value, style, at, "")
@@ -158,14 +157,14 @@ void AddPrintCheck(SheetGroup& out, const PaperBox& cell, const TextMetrics& met
   out.primitives.push_back(MakePlainLabel(metrics, "PRINT CHECK: print at 100 %, measure both bars",
                                           style, {cell.left + kPad, cell.top + 1.2 + kCaptionCap}));
   const double x = cell.left + 2.2;
-  const double space = (cell.Height() - 3) / 2;
-  const double first = cell.top + 2.6 + space;
+  const double space = (cell.Height() - 4.5) / 2;
+  const double first = cell.top + 3.4 + space;
   AddCheckBar(out,
               {{x, first}, PaperAxis::kHorizontal, CheckUnit::kMillimeter, 50, false, "50 mm", 1.5},
               metrics);
   AddCheckBar(
       out,
-      {{x, first + space - 0.6}, PaperAxis::kHorizontal, CheckUnit::kInch, 2, false, "2 in", 1.5},
+      {{x, first + space - 0.4}, PaperAxis::kHorizontal, CheckUnit::kInch, 2, false, "2 in", 1.5},
       metrics);
 }
 

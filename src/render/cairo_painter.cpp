@@ -213,7 +213,7 @@ class Painter {
   static void AppendGlyphs(GlyphText& out, TextWeight weight, const PlacedText& text,
                            bool cluster_each) {
     const DrawingFont& font = DrawingFont::Of(weight);
-    const double unit = text.cap_height / font.CapHeight();
+    const double unit = text.cap_height / font.CapHeight() * kFontStretch;
     double x = text.x;
     for (std::size_t at = 0; at < text.text.size();) {
       const std::size_t start = at;
@@ -228,7 +228,10 @@ class Painter {
   void Show(TextWeight weight, double cap_height, const GlyphText& shown) {
     const DrawingFont& font = DrawingFont::Of(weight);
     cairo_set_font_face(cr_, CairoFaceOf(weight));
-    cairo_set_font_size(cr_, cap_height * font.UnitsPerEm() / font.CapHeight());
+    const double size = cap_height * font.UnitsPerEm() / font.CapHeight();
+    cairo_matrix_t matrix;
+    cairo_matrix_init_scale(&matrix, size * kFontStretch, size);
+    cairo_set_font_matrix(cr_, &matrix);
     cairo_show_text_glyphs(cr_, shown.text.data(), static_cast<int>(shown.text.size()),
                            shown.glyphs.data(), static_cast<int>(shown.glyphs.size()),
                            shown.clusters.data(), static_cast<int>(shown.clusters.size()),

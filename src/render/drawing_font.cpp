@@ -193,7 +193,7 @@ class DrawingTextMetrics final : public TextMetrics {
       bottom = std::max(bottom, glyph.bottom);
     }
     const double unit = cap_height / font.CapHeight();
-    return {advance * unit, top * unit, bottom * unit};
+    return {advance * unit * kFontStretch, top * unit, bottom * unit};
   }
 
   [[nodiscard]] bool HasGlyph(char32_t character, TextWeight weight) const override {

@@ -15,9 +15,12 @@ typedef struct FT_FaceRec_* FT_Face;
 
 namespace tillwright {
 
+// All text is set at 90 % of the font's width, as its condensed cut is, to save room.
+inline constexpr double kFontStretch = 0.9;
+
 struct FontGlyph {
   std::uint32_t index = 0;  // 0: the font has no such glyph
-  int advance = 0;          // font units
+  int advance = 0;          // font units, before the stretch
   int top = 0;              // ink above the baseline, font units, >= 0
   int bottom = 0;           // ink below the baseline, font units, >= 0
 };

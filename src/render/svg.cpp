@@ -118,7 +118,7 @@ class SvgWriter {
     WriteGlyphs(out);
     out +=
         "<g fill=\"none\" stroke=\"#000\" stroke-miterlimit=\"4\" fill-rule=\"evenodd\" "
-        "font-family=\"'DejaVu Sans',sans-serif\">\n";
+        "font-family=\"'DejaVu Sans Condensed','DejaVu Sans',sans-serif\">\n";
     out += body_;
     out += "</g>\n</svg>\n";
     return out;
@@ -349,11 +349,11 @@ class SvgWriter {
     body_ += "\"/></g>";
   }
 
-  void WriteMatrix(const Label& label, double scale, PaperPoint origin) {
+  // `along` and `up`: scale along the text and across it.
+  void WriteMatrix(const Label& label, double along, double up, PaperPoint origin) {
     body_ += " transform=\"matrix(";
     const bool level = label.turn == TextTurn::kLevel;
-    const std::array terms{level ? scale : 0, level ? 0 : -scale, level ? 0 : scale,
-                           level ? scale : 0};
+    const std::array terms{level ? along : 0, level ? 0 : -along, level ? 0 : up, level ? up : 0};
     for (const double term : terms) {
       AppendFine(body_, term);
       body_ += ' ';
@@ -366,7 +366,8 @@ class SvgWriter {
   void WriteOutlines(const Label& label, const PlacedText& text) {
     const DrawingFont& font = DrawingFont::Of(label.weight);
     body_ += "<g";
-    WriteMatrix(label, text.cap_height / font.CapHeight(), OnPaper(label, text.x, text.y));
+    const double unit = text.cap_height / font.CapHeight();
+    WriteMatrix(label, unit * kFontStretch, unit, OnPaper(label, text.x, text.y));
     body_ += '>';
     int x = 0;
     for (std::size_t at = 0; at < text.text.size();) {
@@ -401,7 +402,7 @@ class SvgWriter {
       Attribute("x", start.x);
       Attribute("y", start.y);
     } else {
-      WriteMatrix(label, 1, start);
+      WriteMatrix(label, 1, 1, start);
     }
     Attribute("font-size", label.cap_height * font.UnitsPerEm() / font.CapHeight());
     if (label.weight == TextWeight::kBold) body_ += " font-weight=\"bold\"";

@@ -1,0 +1,225 @@
+// The solved bank: every size and place, as plain data. What the checks judge, the drawings draw and
+// the writers write. Nothing here is computed; SolveBank (solve.h) fills it in.
+//
+// Axes, seen from the front: x to the right from the opening's left edge, y up from its bottom edge,
+// z back from the case's front edges (an overlay front has z < 0).
+#ifndef TILLWRIGHT_BANK_H_
+#define TILLWRIGHT_BANK_H_
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "tillwright/length.h"
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+enum class SpaceKind : std::uint8_t { kDrawer, kBlank, kOpen };
+
+// D1, B1, O1: drawers, blanks and open spaces, each numbered from 1 in reading order.
+struct SpaceId {
+  SpaceKind kind = SpaceKind::kDrawer;
+  int number = 0;
+  friend constexpr bool operator==(const SpaceId&, const SpaceId&) = default;
+};
+[[nodiscard]] std::string ToText(SpaceId id);
+
+struct Front {
+  Rect rect;  // the show face, seen from the front
+  Length thickness;
+  std::string material;
+  Grain grain = Grain::kHorizontal;
+};
+
+// How a box is made: the spec's keys with the defaults filled in.
+struct BoxBuild {
+  Length side, end;  // thicknesses
+  CornerJoint joint = CornerJoint::kButt;
+  Length joint_depth;   // r: rabbet and dado
+  Length lap;           // half-blind dovetail: left uncut on the ends' outer faces
+  Length back_setback;  // back end in from the sides' rear ends
+  BottomFit fit = BottomFit::kGroove;
+  Length bottom;      // thickness
+  Length groove;      // depth g: groove and rabbet
+  Length up;          // u: lower edge of the groove above the box's lower edge
+  Length play;        // p, per edge
+  bool open_back = false;
+  Length clear_below, clear_above;
+  std::string side_material, end_material, bottom_material;
+};
+
+struct Slide {
+  SlideType type = SlideType::kSideMount;
+  Length length;
+  Length line_y;      // slide line above the opening's bottom
+  Length line;        // the same above the box's lower edge
+  Length clearance;   // c, each side (not undermount)
+  Length deduct;      // k (undermount)
+  Length side_max;    // thickest side (undermount)
+  Length behind;      // least space behind the box
+};
+
+struct Box {
+  Length x, y, z;  // left, lower and front faces; y is the panel's face with an applied bottom
+  Length width, height, depth;
+  Length inside_width, inside_depth, inside_height;
+  Length side_length, end_length;
+  Length wood_height;  // sides and front end: height, less an applied bottom
+  Length back_height;  // back end: less what an open back leaves off
+  Length panel_width, panel_depth;  // bottom: side to side, front to back
+  bool solid_bottom = false;        // solid wood: its grain runs side to side
+  BoxBuild build;
+};
+
+// One leaf of the layout. A blank has a front and no box; an open space has neither.
+struct Space {
+  SpaceId id;
+  std::string name;  // a label, may be empty
+  Rect region;       // the part of the fronts' area this leaf was given, along both axes
+  Rect cell;         // the clear space a box may use
+  Front front;       // drawers and blanks
+  Slide slide;       // drawers
+  Box box;           // drawers
+
+  [[nodiscard]] bool HasFront() const { return id.kind != SpaceKind::kOpen; }
+  [[nodiscard]] bool HasBox() const { return id.kind == SpaceKind::kDrawer; }
+};
+
+enum class Axis : std::uint8_t { kX, kY };
+
+// A member between two children of a split: a divider lies in rows, a partition stands in columns.
+struct Divider {
+  bool partition = false;
+  int number = 0;   // H1, H2 … dividers; V1, V2 … partitions
+  Rect rect;        // the clear part of it, seen from the front
+  Length length;    // with what enters the neighbours' dados
+  Length depth;     // front to back
+};
+[[nodiscard]] std::string ToText(const Divider& divider);
+
+// One end of a gap: a front (or blank), a member, or an edge of the opening.
+struct GapEnd {
+  enum class Kind : std::uint8_t { kSpace, kDivider, kOpening } kind = Kind::kOpening;
+  int index = 0;  // into Bank::spaces or Bank::dividers; an Edge for the opening
+  friend constexpr bool operator==(const GapEnd&, const GapEnd&) = default;
+};
+
+struct Gap {
+  Axis axis = Axis::kY;
+  GapEnd from, to;     // lower or left, then upper or right
+  Length at;           // where it begins along the axis
+  Length size;
+  Length begin, end;   // the stretch of the other axis where the two face one another
+};
+
+// How far an overlay front covers the case beyond the opening's edge; may be negative.
+struct Overlap {
+  int space = 0;  // index into Bank::spaces
+  Edge edge = Edge::kTop;
+  Length size;
+};
+
+enum class PartRole : std::uint8_t {
+  kFront,
+  kBoxSide,
+  kBoxFrontEnd,
+  kBoxBackEnd,
+  kBoxBottom,
+  kCaseSide,
+  kCaseBottom,
+  kCaseTop,
+  kCaseBack,
+  kDivider,
+  kPartition
+};
+[[nodiscard]] std::string_view ToText(PartRole role);
+
+enum class CutKind : std::uint8_t {
+  kGroove,
+  kRabbet,
+  kDado,
+  kHalfBlindDovetail,
+  kThroughDovetail,
+  kFinger
+};
+[[nodiscard]] std::string_view ToText(CutKind kind);
+
+enum class CutFrom : std::uint8_t { kLowerEdge, kFrontEnd, kBackEnd, kEachEnd, kRearEdge };
+[[nodiscard]] std::string_view ToText(CutFrom from);
+
+// One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
+// into the face.
+struct Cut {
+  CutKind kind = CutKind::kGroove;
+  CutFrom from = CutFrom::kLowerEdge;
+  Length offset, width, depth;
+};
+
+struct Part {
+  PartRole role = PartRole::kFront;
+  int space = -1;    // index into Bank::spaces, or
+  int divider = -1;  // index into Bank::dividers, or neither: a part of the case
+  int count = 1;
+  Length length, width, thickness;  // length along the grain; without a grain the longer side
+  Grain grain = Grain::kNone;       // as the part stands in the piece
+  std::string material;
+  std::vector<Cut> cuts;            // on the inside face
+};
+
+struct CaseBuild {
+  Length width, height, depth;
+  Length side, bottom, top;  // top zero: closed by a worktop
+  bool top_none = false;
+  Length raise;
+  CaseJoint joint = CaseJoint::kButt;
+  Length joint_depth;
+  BackFit back = BackFit::kRabbet;
+  Length back_thickness;  // zero when there is none
+  Length back_lap, back_inset, back_depth, back_play;
+  Length back_allowance;
+  Length panel_width, panel_height;  // of the back
+  Length member_length;              // bottom and top
+  std::string material, back_material;
+};
+
+// Remarks of the solver that are no errors: what it had to move, and sums that do not close.
+struct SolveNote {
+  enum class Kind : std::uint8_t {
+    kDoesNotClose,    // all sizes exact, and `amount` is left over (negative: too long)
+    kFirstMoved,      // bounds moved the first size of an arithmetic graduation
+    kOutOfLine,       // slivers put outer edges of fronts above one another out of line
+    kNoDivider        // "none" took away what a slide stands on
+  } kind = Kind::kDoesNotClose;
+  std::string subject;
+  Length amount;
+};
+
+struct Bank {
+  std::string title;
+  Unit units = Unit::kInch;
+  Length round;
+  Length opening_width, opening_height, opening_depth;
+  FrontStyle style = FrontStyle::kOverlay;
+  std::optional<CaseBuild> casework;
+  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
+  std::vector<Space> spaces;      // leaves in reading order
+  std::vector<Divider> dividers;
+  std::vector<Gap> gaps;          // along y bottom up, then along x left to right
+  std::vector<Overlap> overlaps;  // overlay fronts
+  std::vector<Part> parts;
+  std::vector<SolveNote> notes;
+};
+
+// "opening.bottom", "D3", "H1".
+[[nodiscard]] std::string ToText(const Bank& bank, const GapEnd& end);
+// "D1.side", "case.bottom", "H1": what parts lists, drawings and sticks call a part.
+[[nodiscard]] std::string PartId(const Bank& bank, const Part& part);
+// What the part is for: "D1", "H1" or "case".
+[[nodiscard]] std::string PartFor(const Bank& bank, const Part& part);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_BANK_H_

@@ -1,0 +1,70 @@
+// Checks: what a careful maker would look over before cutting, on a solved bank.
+//
+// Each finding has a stable code, a level, a subject, the figure and its limit, and where the limit
+// comes from. Limits are common practice unless a source is named. `fail` means the piece would not
+// go together or would not work; `warn` that it is weak or unwise; `note` only tells.
+#ifndef TILLWRIGHT_CHECK_H_
+#define TILLWRIGHT_CHECK_H_
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tillwright/bank.h"
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+enum class Level : std::uint8_t { kPass, kNote, kWarn, kFail };
+[[nodiscard]] std::string_view ToText(Level level);
+
+enum class CheckCode : std::uint8_t {
+  kClosure,         // fronts and gaps fill the height and width
+  kGap,             // every gap within its least and greatest
+  kOverlay,         // an overlay no larger than the case edge it covers
+  kMeet,            // neighbours sharing an edge do not meet
+  kOutOfLine,       // outer edges of fronts above one another in line
+  kGraduation,      // the graduation came out as asked
+  kSupport,         // drawers have something to hang on or stand on
+  kBoxWidth,        // the box is within its cell across
+  kBoxHeight,       // … upright
+  kBoxDepth,        // … from front to back
+  kLeastHeight,     // the box is tall enough for its joint and bottom
+  kSlideDepth,      // the slide fits the depth
+  kSlideBox,        // the slide is no longer than the box
+  kSlideClearance,  // a side-mount slide has its space, and not much more
+  kSideThickness,   // an undermount slide takes the side's thickness
+  kBottomFit,       // an undermount slide goes with the bottom's fit
+  kGrooveDepth,     // a groove no deeper than half the part
+  kGrooveUnder,     // as much wood under a groove as it is deep
+  kGrooveJoint,     // a groove that does not show in the corner joint
+  kRabbetDepth,     // a rabbet no deeper than two thirds of the part
+  kFrontScrew,      // screws through the front end stay inside the front
+  kSlideScrew,      // slide screws are shorter than the side is thick
+  kPocketScrew      // pocket screws suit the stock
+};
+// "slide-clearance"
+[[nodiscard]] std::string_view ToText(CheckCode code);
+
+struct Finding {
+  CheckCode code = CheckCode::kClosure;
+  Level level = Level::kPass;
+  std::string subject;   // "D2", "D2 to D1", "case", "bank"
+  std::string message;   // one sentence; a failing one says what to change and by how much
+  std::optional<Length> value, limit;
+  std::string_view source;
+};
+
+// Every check on a bank, in the order of CheckCode within each subject's group.
+[[nodiscard]] std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank);
+
+[[nodiscard]] bool HasFailure(const std::vector<Finding>& findings);
+
+// The length of pocket screw that suits a stock thickness: 1 in for 1/2 in, 1-1/4 in for 3/4 in,
+// 1-1/2 in for 7/8 to 1 in, 2-1/2 in for 1-1/2 in (common practice, no source). Empty outside that.
+[[nodiscard]] std::optional<Length> PocketScrewFor(Length stock);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_CHECK_H_

@@ -1,0 +1,50 @@
+// Writing results as text: JSON for programs, tables for the shop, and why a dimension is what it is.
+#ifndef TILLWRIGHT_WRITE_H_
+#define TILLWRIGHT_WRITE_H_
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tillwright/bank.h"
+#include "tillwright/check.h"
+#include "tillwright/read.h"
+#include "tillwright/trace.h"
+
+namespace tillwright {
+
+// The result as JSON, "tillwright-result/1" (specs/README.md lists its keys): lengths are decimals of
+// a millimetre, exact to the picometre, under keys that end in _mm. Ends with a newline.
+[[nodiscard]] std::string ResultJson(const Bank& bank, const std::vector<Finding>& findings);
+
+// How text is dressed for the place it goes to.
+struct TextStyle {
+  bool color = false;  // only ever on a terminal that asks for it
+};
+
+// The result as tables in the maker's units, at most 100 columns wide.
+[[nodiscard]] std::string ResultTables(const Bank& bank, const std::vector<Finding>& findings,
+                                       TextStyle style);
+
+// Diagnostics as a compiler would show them: file:line:column, the line with a caret, a hint.
+// `file` is the name as given; `text` the spec's text (empty when it could not be read).
+[[nodiscard]] std::string DiagnosticsText(const Diagnostics& diagnostics, std::string_view file,
+                                          std::string_view text, TextStyle style);
+// The same as JSON: { "errors": [ … ] }.
+[[nodiscard]] std::string DiagnosticsJson(const Diagnostics& diagnostics, std::string_view file,
+                                          std::string_view text);
+
+// How the dimension `path` came about, down to lines of the spec and defaults. The path may carry
+// the `_mm` of the result's keys. Empty when there is no such dimension.
+[[nodiscard]] std::string WhyText(const Trace& trace, std::string_view path, Unit unit,
+                                  std::string_view file, std::string_view text);
+// The dimensions whose paths are nearest to `path`, best first.
+[[nodiscard]] std::vector<std::string> NearestPaths(const Trace& trace, std::string_view path);
+
+// The JSON Schema (draft 2020-12) of the spec, and a starter spec that solves.
+[[nodiscard]] std::string SpecSchema();
+[[nodiscard]] std::string StarterSpec();
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_WRITE_H_

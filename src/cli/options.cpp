@@ -1,0 +1,167 @@
+// The only place that sees CLI11.
+#include "cli/options.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include "tillwright/keys.h"
+#include "tillwright/version.h"
+
+namespace tillwright {
+namespace {
+
+constexpr const char* kPurpose =
+    "Tillwright sizes banks of drawers and the casework round them, exactly.";
+
+constexpr const char* kShortHelp =
+    "Tillwright sizes banks of drawers and the casework round them, exactly.\n"
+    "\n"
+    "  tillwright new -o bank.json         a starter spec to change\n"
+    "  tillwright size bank.json           every size, as tables for the shop\n"
+    "  tillwright draw bank.json -o out    a dimensioned front elevation\n"
+    "\n"
+    "tillwright --help tells the rest.\n";
+
+constexpr const char* kFooter =
+    "\nSPEC is a file, or - for standard input.\n"
+    "Exit status: 0 solved and no check fails; 1 solved, but a check fails; 2 the command line is\n"
+    "wrong; 3 the spec is wrong or cannot be solved; 4 a file cannot be read or written.\n"
+    "NO_COLOR in the environment turns colour off.";
+
+// One record a command: CLI11, help and suggestions all come from it.
+struct CommandRow {
+  Command command;
+  const char* name;
+  const char* about;
+  const char* example;
+  bool takes_spec, takes_json, takes_output;
+};
+constexpr CommandRow kCommands[] = {
+    {Command::kSize, "size", "Solve a spec; print every size as tables, or the result as JSON",
+     "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
+    {Command::kDraw, "draw", "Draw the front elevation of a spec into a folder",
+     "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
+    {Command::kWhy, "why", "Tell how one dimension came about",
+     "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
+    {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
+     false, true},
+    {Command::kSchema, "schema", "Print the JSON Schema of the spec, for editors",
+     "tillwright schema -o tillwright.schema.json", false, false, true},
+};
+
+class Parser {
+ public:
+  Parser() : app_(kPurpose, "tillwright") {
+    app_.set_version_flag("--version", std::string("tillwright ") + kVersion);
+    app_.footer(kFooter);
+    app_.fallthrough();
+    app_.require_subcommand(0, 1);
+    app_.add_option("--color", color_, "Colour: auto (on a terminal), always, never")
+        ->check(CLI::IsMember({"auto", "always", "never"}))
+        ->type_name("WHEN");
+    for (const CommandRow& row : kCommands) Add(row);
+  }
+
+  ParsedOptions Run(const std::vector<std::string>& args) {
+    const bool json = std::ranges::find(args, "--json") != args.end();
+    if (args.empty()) return {std::nullopt, kShortHelp, true, false};
+    std::vector<std::string> reversed(args.rbegin(), args.rend());  // as CLI11 wants them
+    try {
+      app_.parse(reversed);
+    } catch (const CLI::CallForHelp&) {
+      return {std::nullopt, HelpText(), false, json};
+    } catch (const CLI::CallForAllHelp&) {
+      return {std::nullopt, app_.help("", CLI::AppFormatMode::All), false, json};
+    } catch (const CLI::CallForVersion&) {
+      return {std::nullopt, app_.version() + "\n", false, json};
+    } catch (const CLI::ParseError& error) {
+      return {std::nullopt, Misused(args, error.what()), true, json};
+    }
+    for (const CommandRow& row : kCommands) {
+      if (!app_.get_subcommand(row.name)->parsed()) continue;
+      options_.command = row.command;
+      options_.color = color_ == "always"  ? ColorChoice::kAlways
+                       : color_ == "never" ? ColorChoice::kNever
+                                           : ColorChoice::kAuto;
+      return {options_, {}, false, json};
+    }
+    return {std::nullopt, Misused(args, "a command is missing"), true, json};
+  }
+
+ private:
+  void Add(const CommandRow& row) {
+    CLI::App* sub = app_.add_subcommand(row.name, row.about);
+    sub->footer(std::string("\nExample: ") + row.example);
+    if (row.takes_spec) {
+      sub->add_option("SPEC", options_.spec, "The spec: a file, or - for standard input")
+          ->required()
+          ->type_name("");
+    }
+    if (row.command == Command::kWhy) {
+      sub->add_option("DIMENSION", options_.path, "Such as D2.box.width or opening.height")
+          ->required()
+          ->type_name("");
+    }
+    if (row.takes_output) {
+      const bool folder = row.command == Command::kDraw;
+      CLI::Option* output =
+          sub->add_option("-o,--output", options_.output,
+                          folder ? "The folder to write into" : "The file to write, or - for here");
+      output->type_name(folder ? "DIR" : "FILE");
+      if (folder) output->required();
+    }
+    if (row.command == Command::kDraw) {
+      sub->add_option("--format", options_.format, "svg, pdf or png")
+          ->check(CLI::IsMember({"svg", "pdf", "png"}))
+          ->type_name("FORMAT");
+    }
+    if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
+  }
+
+  std::string HelpText() {
+    for (const CommandRow& row : kCommands) {
+      if (app_.get_subcommand(row.name)->parsed()) return app_.get_subcommand(row.name)->help();
+    }
+    return app_.help();
+  }
+
+  // What is wrong in words, with the nearest command or option for a word that is neither.
+  std::string Misused(const std::vector<std::string>& args, const std::string& what) {
+    std::string text = "error: " + what + "\n";
+    const std::string hint = Suggestion(args);
+    if (!hint.empty()) text += "  did you mean \"" + hint + "\"?\n";
+    text += "  'tillwright --help' lists the commands and options\n";
+    return text;
+  }
+
+  std::string Suggestion(const std::vector<std::string>& args) {
+    std::vector<std::string> names;
+    for (const CommandRow& row : kCommands) names.emplace_back(row.name);
+    std::vector<std::string> flags{"--help", "--version", "--color", "--output", "--json",
+                                   "--format"};
+    bool command_seen = false;
+    for (const std::string& arg : args) {
+      const bool flag = arg.starts_with("-") && arg != "-";
+      if (!flag && command_seen) continue;
+      if (!flag) command_seen = true;
+      const std::string word = arg.substr(0, arg.find('='));
+      const std::vector<std::string>& known = flag ? flags : names;
+      if (word == "-o" || word == "-h" || std::ranges::find(known, word) != known.end()) continue;
+      const std::vector<std::string_view> views(known.begin(), known.end());
+      if (const std::string_view nearest = Nearest(word, views); !nearest.empty()) {
+        return std::string(nearest);
+      }
+    }
+    return {};
+  }
+
+  CLI::App app_;
+  Options options_;
+  std::string color_ = "auto";
+};
+
+}  // namespace
+
+ParsedOptions ParseOptions(const std::vector<std::string>& args) { return Parser().Run(args); }
+
+}  // namespace tillwright

@@ -1,0 +1,37 @@
+// What a command line says, once read.
+#ifndef TILLWRIGHT_CLI_OPTIONS_H_
+#define TILLWRIGHT_CLI_OPTIONS_H_
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tillwright {
+
+enum class Command { kSize, kDraw, kWhy, kNew, kSchema };
+enum class ColorChoice { kAuto, kAlways, kNever };
+
+struct Options {
+  Command command = Command::kSize;
+  std::string spec;             // a path, or "-"
+  std::string output;           // -o: a path, "-" or empty
+  std::string path;             // why: the dimension
+  std::string format = "svg";   // draw
+  bool json = false;
+  ColorChoice color = ColorChoice::kAuto;
+};
+
+// The options, or why there are none to act on: help or version text (status 0), or what is wrong
+// with the command line (status 2).
+struct ParsedOptions {
+  std::optional<Options> options;
+  std::string text;
+  bool is_error = false;
+  bool json = false;  // --json was among the arguments, so the error is wanted as JSON
+};
+
+[[nodiscard]] ParsedOptions ParseOptions(const std::vector<std::string>& args);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_CLI_OPTIONS_H_

@@ -1,0 +1,63 @@
+# tillwright_core: lengths, spec, solving, checks, drawing and text formats; no Cairo.
+configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
+
+set(tillwright_headers
+  bank check diagnostic draw keys length length_text rational read sheet solve spec text_metrics
+  trace words write)
+list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
+list(TRANSFORM tillwright_headers APPEND .h)
+
+add_library(tillwright_core STATIC
+  src/diag/diagnostic.cpp
+  src/length/length_scan.cpp
+  src/length/length_text.cpp
+  src/length/rational.cpp
+  src/spec/box_rules.cpp
+  src/spec/materials.cpp
+  src/spec/words.cpp
+  src/bank/bank.cpp
+  src/bank/trace.cpp
+  src/solve/apportion.cpp
+  src/solve/gaps.cpp
+  src/solve/layout_errors.cpp
+  src/solve/parts.cpp
+  src/solve/solve.cpp
+  src/check/bank_checks.cpp
+  src/read/check_inputs.cpp
+  src/read/json_reader.cpp
+  src/read/json_scan.cpp
+  src/read/keys.cpp
+  src/read/layout_reader.cpp
+  src/read/locate.cpp
+  src/read/object_reader.cpp
+  src/read/read_spec.cpp
+  src/write/diagnostics_text.cpp
+  src/write/json_text.cpp
+  src/write/result_json.cpp
+  src/write/result_tables.cpp
+  src/write/schema.cpp
+  src/write/text_table.cpp
+  src/write/utf8_width.cpp
+  src/write/why_text.cpp)
+add_library(tillwright::core ALIAS tillwright_core)
+target_sources(tillwright_core PUBLIC
+  FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/include FILES ${tillwright_headers})
+set_target_properties(tillwright_core PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+target_include_directories(tillwright_core
+  PUBLIC $<BUILD_INTERFACE:${PROJECT_BINARY_DIR}/include>
+  PRIVATE ${PROJECT_SOURCE_DIR}/src)
+target_link_libraries(tillwright_core
+  PRIVATE $<BUILD_INTERFACE:nlohmann_json::nlohmann_json> $<BUILD_INTERFACE:Boost::headers>
+          $<BUILD_INTERFACE:tillwright_flags>)
+include(src/draw/toolkit.cmake)
+include(src/draw/views.cmake)
+include(src/render/render.cmake)
+
+add_library(tillwright_app STATIC src/cli/app.cpp src/cli/files.cpp src/cli/options.cpp)
+target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
+target_link_libraries(tillwright_app
+  PUBLIC tillwright_cairo PRIVATE CLI11::CLI11 tillwright_flags)
+
+add_executable(tillwright_cli src/cli/main.cpp)
+set_target_properties(tillwright_cli PROPERTIES OUTPUT_NAME tillwright)
+target_link_libraries(tillwright_cli PRIVATE tillwright_app tillwright_flags)

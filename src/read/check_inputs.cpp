@@ -1,0 +1,166 @@
+#include "read/check_inputs.h"
+
+#include <optional>
+
+namespace tillwright {
+namespace {
+
+// A plain decimal such as 8, 45.5 or -3; statistics only, so a double will do.
+std::optional<double> ReadDecimal(std::string_view text) {
+  const bool negative = text.starts_with('-');
+  if (negative) text.remove_prefix(1);
+  const std::optional<Rational> number = ParseRational(text);
+  if (!number) return std::nullopt;
+  return negative ? -ToDouble(*number) : ToDouble(*number);
+}
+
+std::optional<double> ReadPercent(ReadContext& context, const JsonValue& value, double most) {
+  std::string_view text = value.text;
+  if (text.ends_with('%')) text.remove_suffix(1);
+  const std::optional<double> percent =
+      value.kind == JsonValue::Kind::kNumber || value.kind == JsonValue::Kind::kString
+          ? ReadDecimal(text)
+          : std::nullopt;
+  if (percent && *percent >= 0 && *percent <= most) return percent;
+  ReportError(context.diagnostics, DiagnosticCode::kNumberRange, value.place,
+              "expected a percentage from 0 to " + std::to_string(static_cast<int>(most)));
+  return std::nullopt;
+}
+
+// "70 F", "21 C", with or without a degree sign.
+std::optional<double> ReadCelsius(ReadContext& context, const JsonValue& value) {
+  std::string_view text = value.text;
+  const char scale = text.empty() ? ' ' : text.back();
+  const bool fahrenheit = scale == 'F' || scale == 'f';
+  if (fahrenheit || scale == 'C' || scale == 'c') {
+    text.remove_suffix(1);
+    if (text.ends_with("\u00b0")) text.remove_suffix(2);
+    while (text.ends_with(' ')) text.remove_suffix(1);
+    if (const std::optional<double> degrees = ReadDecimal(text)) {
+      const double celsius = fahrenheit ? (*degrees - 32) * 5 / 9 : *degrees;
+      if (celsius > -60 && celsius < 150) return celsius;
+    }
+  }
+  ReportError(context.diagnostics, DiagnosticCode::kNumberSyntax, value.place,
+              "expected a temperature", "write it like \"70 F\" or \"21 C\"");
+  return std::nullopt;
+}
+
+void ReadMoisture(ObjectReader& season, std::string_view key, MoistureSpec& out) {
+  const JsonValue* value = season.Find(key);
+  if (value == nullptr) return;
+  out.typed = true;
+  out.place = value->place;
+  ReadContext& context = season.context();
+  if (value->kind != JsonValue::Kind::kObject) {
+    out.percent = ReadPercent(context, *value, 30);  // above about 30 % wood moves no more
+    return;
+  }
+  ObjectReader climate(context, *value, "climate");
+  if (const JsonValue* t = climate.Require("temperature")) {
+    out.celsius = ReadCelsius(context, *t).value_or(20);
+  }
+  if (const JsonValue* h = climate.Require("humidity")) {
+    out.humidity_percent = ReadPercent(context, *h, 100).value_or(50);
+  }
+}
+
+void ReadParts(ObjectReader& measured, std::string_view key, std::vector<MeasuredPart>& out) {
+  const JsonValue* value = measured.Find(key);
+  if (value == nullptr) return;
+  ReadContext& context = measured.context();
+  if (value->kind != JsonValue::Kind::kObject) {
+    return ReportWrongType(context, *value, "an object such as { \"D1\": { \"height\": … } }");
+  }
+  for (const JsonMember& member : value->members) {
+    MeasuredPart& part = out.emplace_back();
+    part.id = member.key;
+    part.place = member.key_place;
+    ObjectReader sizes(context, member.value, "measured-part");
+    sizes.LengthOf("width", Sign::kPositive, part.width);
+    sizes.LengthOf("height", Sign::kPositive, part.height);
+    sizes.LengthOf("depth", Sign::kPositive, part.depth);
+  }
+}
+
+void ReadMeasured(ObjectReader& o, MeasuredSpec& out) {
+  out.typed = true;
+  if (const std::vector<JsonValue>* widths = o.List("width")) {
+    for (const JsonValue& value : *widths) {
+      ObjectReader width(o.context(), value, "width-at");
+      MeasuredAt& at = out.width.emplace_back();
+      if (width.Require("at") != nullptr) width.LengthOf("at", Sign::kZeroOrMore, at.at);
+      if (width.Require("size") != nullptr) width.LengthOf("size", Sign::kPositive, at.size);
+    }
+  }
+  if (const JsonValue* value = o.Find("height")) {
+    ObjectReader height(o.context(), *value, "measured-height");
+    height.LengthOf("left", Sign::kPositive, out.height_left);
+    height.LengthOf("right", Sign::kPositive, out.height_right);
+  }
+  if (const JsonValue* value = o.Find("diagonals")) {
+    ObjectReader diagonals(o.context(), *value, "diagonals");
+    diagonals.LengthOf("rising", Sign::kPositive, out.rising);
+    diagonals.LengthOf("falling", Sign::kPositive, out.falling);
+  }
+  o.LengthOf("depth", Sign::kPositive, out.depth);
+  ReadParts(o, "fronts", out.fronts);
+  ReadParts(o, "boxes", out.boxes);
+}
+
+void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
+  const std::vector<JsonValue>* list = top.List("spacers");
+  if (list == nullptr) return;
+  for (const JsonValue& value : *list) {
+    ObjectReader o(top.context(), value, "spacer");
+    SpacerSpec& spacer = out.emplace_back();
+    spacer.count = Entry<int>(1);
+    o.Text("name", spacer.name);
+    if (o.Require("thickness") != nullptr) {
+      o.LengthOf("thickness", Sign::kPositive, spacer.thickness);
+    }
+    if (const JsonValue* count = o.Find("count")) {
+      const std::optional<Rational> n = count->kind == JsonValue::Kind::kNumber
+                                            ? ParseRational(count->text)
+                                            : std::nullopt;
+      if (n && n->denominator == 1 && n->numerator >= 1 && n->numerator <= 1000) {
+        spacer.count = {static_cast<int>(n->numerator), count->place};
+      } else {
+        ReportError(top.context().diagnostics, DiagnosticCode::kNumberRange, count->place,
+                    "expected a whole number from 1 to 1000");
+      }
+    }
+  }
+}
+
+}  // namespace
+
+void ReadCheckInputs(ObjectReader& top, Spec& spec) {
+  ReadContext& context = top.context();
+  if (const JsonValue* value = top.Find("tolerance")) {
+    ObjectReader o(context, *value, "tolerance");
+    o.LengthOf("cut", Sign::kZeroOrMore, spec.tolerance.cut);
+    o.LengthOf("place", Sign::kZeroOrMore, spec.tolerance.place);
+    o.LengthOf("opening", Sign::kZeroOrMore, spec.tolerance.opening);
+  }
+  top.Choice("setting", spec.setting);
+  if (const JsonValue* value = top.Find("limits")) {
+    ObjectReader o(context, *value, "limits");
+    o.LengthOf("least", Sign::kZeroOrMore, spec.limits.least);
+    o.LengthOf("greatest", Sign::kZeroOrMore, spec.limits.greatest);
+  }
+  if (const JsonValue* value = top.Find("season")) {
+    ObjectReader o(context, *value, "season");
+    spec.season.typed = true;
+    ReadMoisture(o, "made", spec.season.made);
+    ReadMoisture(o, "dry", spec.season.dry);
+    ReadMoisture(o, "humid", spec.season.humid);
+  }
+  if (const JsonValue* value = top.Find("measured")) {
+    ObjectReader o(context, *value, "measured");
+    ReadMeasured(o, spec.measured);
+  }
+  ReadSpacers(top, spec.spacers);
+}
+
+}  // namespace tillwright

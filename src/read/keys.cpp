@@ -1,0 +1,379 @@
+#include "tillwright/keys.h"
+
+#include <array>
+
+#include "tillwright/diagnostic.h"
+
+namespace tillwright {
+namespace {
+
+constexpr std::string_view kNone = "";
+
+constexpr std::array kSpecKeys{
+    KeyRow{"$schema", "text", "Where an editor finds this schema; not used otherwise.", kNone},
+    KeyRow{"title", "text", "What the piece is called on sheets and lists.", kNone},
+    KeyRow{"units", "choice:units", "What a bare number means, and how results are shown.", "in"},
+    KeyRow{"round", "length", "Shop increment: parts are cut to whole multiples of it.",
+           "1/32 in, or 0.5 mm"},
+    KeyRow{"opening", "opening", "The clear space the bank lives in.", kNone},
+    KeyRow{"case", "case", "The case from its outer sizes, instead of the opening.", kNone},
+    KeyRow{"fronts", "fronts", "The fronts: style, thickness, gaps, overlays or edges.", kNone},
+    KeyRow{"slides", "slides", "What the drawers run on.", kNone},
+    KeyRow{"box", "box", "How the drawer boxes are made.", kNone},
+    KeyRow{"screws", "screws", "Lengths of the screws at hand, to be checked.", kNone},
+    KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
+    KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
+           "none, but where drawers need something to stand on"},
+    KeyRow{"gap", "length-or-zero", "Gap between the fronts of \"drawers\".", "fronts.gap"},
+    KeyRow{"grid", "length",
+           "Every front's size plus one gap is a multiple of this (32 mm system).", kNone},
+    KeyRow{"drawers", "list:drawer", "The drawers, top to bottom.", kNone},
+    KeyRow{"layout", "node", "A tree of rows and columns, instead of \"drawers\".", kNone},
+    KeyRow{"tolerance", "tolerance", "How true parts are cut and set.", kNone},
+    KeyRow{"setting", "choice:setting", "How fronts are set: from spacers, or each to its line.",
+           "spaced"},
+    KeyRow{"limits", "limits", "The least and greatest that any gap may become.", kNone},
+    KeyRow{"season", "season", "Moisture of the wood when made, and at its driest and dampest.",
+           kNone},
+    KeyRow{"measured", "measured", "What was measured on the piece as it stands.", kNone},
+    KeyRow{"spacers", "list:spacer", "Spacers and shims at hand.", kNone},
+};
+
+constexpr std::array kOpeningKeys{
+    KeyRow{"width", "length", "Between the case sides.", kNone},
+    KeyRow{"height", "length", "From the case bottom's upper face to the underside of the top.",
+           kNone},
+    KeyRow{"depth", "length", "From the case's front edges to the inside of the back.", kNone},
+};
+
+constexpr std::array kCaseKeys{
+    KeyRow{"width", "length", "Outer width.", kNone},
+    KeyRow{"height", "length", "Outer height; with no top, up to the worktop's underside.", kNone},
+    KeyRow{"depth", "length", "Outer depth, without an applied back.", kNone},
+    KeyRow{"side", "length", "Thickness of the sides.", "3/4 in, or 18 mm"},
+    KeyRow{"bottom", "length", "Thickness of the bottom.", "3/4 in, or 18 mm"},
+    KeyRow{"top", "case-top", "Thickness of the top, or \"none\" when a worktop closes the case.",
+           "3/4 in, or 18 mm"},
+    KeyRow{"raise", "length-or-zero", "How far the bottom is set up above the sides' lower edge.",
+           "0"},
+    KeyRow{"joint", "case-joint", "How bottom, top and members meet the sides.", "butt"},
+    KeyRow{"back", "case-back", "The back, or \"none\".", "1/4 in (6 mm) in a rabbet"},
+    KeyRow{"material", "text", "What the case is made of.", kNone},
+};
+
+constexpr std::array kCaseJointKeys{
+    KeyRow{"type", "choice:case-joint", "The joint.", "butt"},
+    KeyRow{"depth", "length", "How deep a dado or rabbet goes into the sides.",
+           "a third of the side, down to the shop increment"},
+};
+
+constexpr std::array kCaseBackKeys{
+    KeyRow{"fit", "choice:back-fit", "How the back is fixed.", "rabbet"},
+    KeyRow{"thickness", "length", "Thickness, as measured.", "1/4 in, or 6 mm"},
+    KeyRow{"lap", "length", "Rabbet: how far it goes into the side's thickness.", "half the side"},
+    KeyRow{"inset", "length-or-zero", "Groove: how far in from the rear.", "1/2 in, or 12 mm"},
+    KeyRow{"depth", "length", "Groove: its depth.", "1/4 in, or 6 mm"},
+    KeyRow{"play", "length-or-zero", "Play per edge of a back that is let in.",
+           "1/32 in, or 0.8 mm"},
+    KeyRow{"material", "text", "What the back is made of.", kNone},
+};
+
+constexpr std::array kFrontsKeys{
+    KeyRow{"style", "choice:front-style", "Over the opening's edges, or inside them.", "overlay"},
+    KeyRow{"thickness", "length", "Thickness of the fronts.", "3/4 in, or 19 mm"},
+    KeyRow{"gap", "length-or-zero", "Between neighbouring fronts.", "1/8 in, or 3 mm"},
+    KeyRow{"overlay", "overlay",
+           "Overlay: how far fronts cover the case beyond the opening's edge, for all edges or each.",
+           "5/8 in, or 16 mm"},
+    KeyRow{"edge", "edge", "Inset: the gap to the opening's edge, for all edges or each.",
+           "1/8 in, or 3 mm"},
+    KeyRow{"material", "text", "What the fronts are made of.", kNone},
+    KeyRow{"grain", "choice:grain", "Which way the grain of the fronts runs.", "horizontal"},
+    KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
+    KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
+};
+
+constexpr std::array kFrontKeys{
+    KeyRow{"thickness", "length", "Thickness of this front.", "fronts.thickness"},
+    KeyRow{"material", "text", "What this front is made of.", "fronts.material"},
+    KeyRow{"grain", "choice:grain", "Which way its grain runs.", "fronts.grain"},
+};
+
+constexpr std::array kOverlayEdgesKeys{
+    KeyRow{"top", "overlay-edge", "Overlay at the top.", "5/8 in, or 16 mm"},
+    KeyRow{"bottom", "overlay-edge", "Overlay at the bottom.", "5/8 in, or 16 mm"},
+    KeyRow{"left", "overlay-edge", "Overlay at the left.", "5/8 in, or 16 mm"},
+    KeyRow{"right", "overlay-edge", "Overlay at the right.", "5/8 in, or 16 mm"},
+};
+
+constexpr std::array kRevealKeys{
+    KeyRow{"reveal", "length-or-zero", "The strip of case edge that the front leaves uncovered.",
+           kNone},
+};
+
+constexpr std::array kEdgesKeys{
+    KeyRow{"top", "length-or-zero", "Gap at the top.", "1/8 in, or 3 mm"},
+    KeyRow{"bottom", "length-or-zero", "Gap at the bottom.", "1/8 in, or 3 mm"},
+    KeyRow{"left", "length-or-zero", "Gap at the left.", "1/8 in, or 3 mm"},
+    KeyRow{"right", "length-or-zero", "Gap at the right.", "1/8 in, or 3 mm"},
+};
+
+constexpr std::array kSlidesKeys{
+    KeyRow{"type", "choice:slide", "The kind of slide.", "side-mount"},
+    KeyRow{"length", "slide-length", "Length of the slides, or \"auto\": the longest that fits.",
+           "auto"},
+    KeyRow{"lengths", "list:length", "The lengths there are to choose from.",
+           "10 to 28 in by 2, or 250 to 700 mm by 50"},
+    KeyRow{"clearance", "length-or-zero", "Space at each side of the box (not undermount).",
+           "by type: 1/2 in, 1/8 in, 1/32 in"},
+    KeyRow{"deduct", "length-or-zero", "Undermount: the cell less this is the box's inside width.",
+           "42 mm"},
+    KeyRow{"side_max", "length", "Undermount: the thickest box side the slide takes.", "16 mm"},
+    KeyRow{"behind", "length-or-zero", "Space that stays free behind the box.",
+           "1/2 in (13 mm); undermount 3/4 in (19 mm)"},
+    KeyRow{"line", "length-or-zero", "Height of the slide line above the box's lower edge.",
+           "side-mount 7/8 in (22 mm), others 0"},
+};
+
+constexpr std::array kBoxKeys{
+    KeyRow{"side", "stock", "The box sides.", "1/2 in, or 12 mm"},
+    KeyRow{"end", "stock", "The box ends.", "as the sides"},
+    KeyRow{"corner", "corner", "How sides and ends meet.", "butt"},
+    KeyRow{"bottom", "bottom", "The bottom panel.", "1/4 in (6 mm) in a groove"},
+    KeyRow{"clear_below", "length-or-zero", "Space below the box.", "by slide type"},
+    KeyRow{"clear_above", "length-or-zero", "Space above the box.", "by slide type"},
+    KeyRow{"height", "length", "Height of the box, as typed.", "what the cell allows"},
+    KeyRow{"heights", "list:length", "Stock heights: the tallest that fits is taken.", kNone},
+    KeyRow{"depth", "length", "Depth of the box.", "the slide's length"},
+};
+
+constexpr std::array kStockKeys{
+    KeyRow{"thickness", "length", "Thickness, as measured.", "1/2 in, or 12 mm"},
+    KeyRow{"material", "text", "What it is made of.", kNone},
+};
+
+constexpr std::array kCornerKeys{
+    KeyRow{"joint", "choice:corner", "The corner joint.", "butt"},
+    KeyRow{"depth", "length", "Rabbet and dado: depth into the sides.", "half the side"},
+    KeyRow{"lap", "length", "Half-blind dovetail: left uncut on the ends' outer faces.",
+           "a quarter of the end"},
+    KeyRow{"back_setback", "length-or-zero",
+           "Butt, rabbet and dado: how far the back end stands in from the sides' rear ends.", "0"},
+};
+
+constexpr std::array kBottomKeys{
+    KeyRow{"thickness", "length", "Thickness, as measured.", "1/4 in, or 6 mm"},
+    KeyRow{"fit", "choice:bottom-fit", "How the bottom is fixed.", "groove"},
+    KeyRow{"depth", "length", "Groove and rabbet: depth.", "1/4 in, or 6 mm"},
+    KeyRow{"up", "length-or-zero", "Groove: its lower side above the box's lower edge.",
+           "by slide type: 1/4 in or 1/2 in"},
+    KeyRow{"play", "length-or-zero", "Groove and rabbet: play per edge.", "1/32 in, or 0.8 mm"},
+    KeyRow{"open_back", "flag", "Groove: the back end stops above the bottom.", "false"},
+    KeyRow{"material", "text", "What the bottom is made of.", kNone},
+};
+
+constexpr std::array kScrewKeys{
+    KeyRow{"front", "length", "From inside the box through its front end into the front.", kNone},
+    KeyRow{"slide", "length", "From the slide into the box side.", kNone},
+    KeyRow{"pocket", "length", "Pocket screws that join the case.", kNone},
+};
+
+constexpr std::array kGraduateKeys{
+    KeyRow{"scheme", "choice:graduation", "How sizes follow one another.", "equal"},
+    KeyRow{"step", "signed-length", "Arithmetic: each front larger than the one before by this.",
+           kNone},
+    KeyRow{"first", "length", "Arithmetic and geometric: size of the first front.", kNone},
+    KeyRow{"ratio", "ratio", "Geometric: each front so many times the one before.", kNone},
+    KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
+};
+
+constexpr std::array kDrawerKeys{
+    KeyRow{"name", "text", "A label.", kNone},
+    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
+    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
+    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
+    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
+    KeyRow{"front", "front", "This front's own keys.", kNone},
+    KeyRow{"slides", "slides", "This drawer's own keys, merged over the bank's.", kNone},
+    KeyRow{"box", "box", "This drawer's own keys, merged over the bank's.", kNone},
+    KeyRow{"contents", "text", "What goes into it.", kNone},
+    KeyRow{"load", "text-or-number", "What its contents weigh.", kNone},
+};
+
+constexpr std::array kBlankKeys{
+    KeyRow{"name", "text", "A label.", kNone},
+    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
+    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
+    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
+    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
+    KeyRow{"front", "front", "This front's own keys.", kNone},
+};
+
+constexpr std::array kOpenKeys{
+    KeyRow{"name", "text", "A label.", kNone},
+    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
+    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
+    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
+    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
+};
+
+constexpr std::array kNodeKeys{
+    KeyRow{"rows", "list:node", "Children from top to bottom.", kNone},
+    KeyRow{"columns", "list:node", "Children from left to right.", kNone},
+    KeyRow{"drawer", "drawer", "A drawer.", kNone},
+    KeyRow{"blank", "blank", "A fixed false front.", kNone},
+    KeyRow{"open", "open", "An open space.", kNone},
+    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
+    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
+    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
+    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
+    KeyRow{"graduate", "graduate", "How the children share the length.", "equal"},
+    KeyRow{"divider", "divider", "Thickness of the members between the children, or \"none\".",
+           "as the case's sides where drawers need them"},
+    KeyRow{"gap", "length-or-zero", "Gap between the children's fronts.", "fronts.gap"},
+};
+
+constexpr std::array kToleranceKeys{
+    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
+           "1/64 in, or 0.4 mm"},
+    KeyRow{"place", "length-or-zero", "How true a front is set.", "1/64 in, or 0.4 mm"},
+    KeyRow{"opening", "length-or-zero", "How true the opening is.", "1/32 in, or 0.8 mm"},
+};
+
+constexpr std::array kLimitsKeys{
+    KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
+    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.",
+           "3/16 in, or 4.8 mm"},
+};
+
+constexpr std::array kSeasonKeys{
+    KeyRow{"made", "moisture", "Moisture when the fronts are made.", kNone},
+    KeyRow{"dry", "moisture", "Moisture in the dry season.", kNone},
+    KeyRow{"humid", "moisture", "Moisture in the humid season.", kNone},
+};
+
+constexpr std::array kClimateKeys{
+    KeyRow{"temperature", "text", "Of the room, such as \"70 F\" or \"21 C\".", kNone},
+    KeyRow{"humidity", "percent", "Relative humidity in percent.", kNone},
+};
+
+constexpr std::array kMeasuredKeys{
+    KeyRow{"width", "list:width-at", "Widths of the opening at several heights.", kNone},
+    KeyRow{"height", "measured-height", "Heights of the opening at its sides.", kNone},
+    KeyRow{"diagonals", "diagonals", "Both diagonals of the opening.", kNone},
+    KeyRow{"depth", "length", "Depth of the opening.", kNone},
+    KeyRow{"fronts", "measured-parts", "Fronts already cut, by drawer.", kNone},
+    KeyRow{"boxes", "measured-parts", "Boxes already made, by drawer.", kNone},
+};
+
+constexpr std::array kWidthAtKeys{
+    KeyRow{"at", "length-or-zero", "Height above the opening's bottom.", kNone},
+    KeyRow{"size", "length", "Width there.", kNone},
+};
+
+constexpr std::array kMeasuredHeightKeys{
+    KeyRow{"left", "length", "At the left side.", kNone},
+    KeyRow{"right", "length", "At the right side.", kNone},
+};
+
+constexpr std::array kDiagonalsKeys{
+    KeyRow{"rising", "length", "From the lower left corner to the upper right.", kNone},
+    KeyRow{"falling", "length", "From the upper left corner to the lower right.", kNone},
+};
+
+constexpr std::array kMeasuredPartKeys{
+    KeyRow{"width", "length", "As measured.", kNone},
+    KeyRow{"height", "length", "As measured.", kNone},
+    KeyRow{"depth", "length", "As measured.", kNone},
+};
+
+constexpr std::array kSpacerKeys{
+    KeyRow{"name", "text", "What it is.", kNone},
+    KeyRow{"thickness", "length", "Of one.", kNone},
+    KeyRow{"count", "count", "How many there are.", "1"},
+};
+
+constexpr std::array kObjects{
+    ObjectRow{"spec", "A bank of drawers to be sized.", kSpecKeys},
+    ObjectRow{"opening", "The clear space the bank lives in.", kOpeningKeys},
+    ObjectRow{"case", "The case from its outer sizes.", kCaseKeys},
+    ObjectRow{"case-joint", "The joint of the case.", kCaseJointKeys},
+    ObjectRow{"back", "The back of the case.", kCaseBackKeys},
+    ObjectRow{"fronts", "The fronts of the bank.", kFrontsKeys},
+    ObjectRow{"front", "One front's own keys.", kFrontKeys},
+    ObjectRow{"overlay-edges", "An overlay for each edge.", kOverlayEdgesKeys},
+    ObjectRow{"reveal", "An overlay given by what it leaves uncovered.", kRevealKeys},
+    ObjectRow{"edges", "An edge gap for each edge.", kEdgesKeys},
+    ObjectRow{"slides", "What drawers run on.", kSlidesKeys},
+    ObjectRow{"box", "How boxes are made.", kBoxKeys},
+    ObjectRow{"stock", "Stock of a part.", kStockKeys},
+    ObjectRow{"corner", "The corner joint of the boxes.", kCornerKeys},
+    ObjectRow{"bottom", "The bottom of the boxes.", kBottomKeys},
+    ObjectRow{"screws", "Lengths of screws.", kScrewKeys},
+    ObjectRow{"graduate", "How fronts share a length.", kGraduateKeys},
+    ObjectRow{"drawer", "One drawer.", kDrawerKeys},
+    ObjectRow{"blank", "A fixed false front.", kBlankKeys},
+    ObjectRow{"open", "An open space.", kOpenKeys},
+    ObjectRow{"node", "A node of the layout: rows, columns, or one leaf.", kNodeKeys},
+    ObjectRow{"tolerance", "How true parts are cut and set.", kToleranceKeys},
+    ObjectRow{"limits", "What any gap may become.", kLimitsKeys},
+    ObjectRow{"season", "Moisture over the year, in percent or as the climate it comes from.",
+              kSeasonKeys},
+    ObjectRow{"climate", "Air that wood comes to rest in.", kClimateKeys},
+    ObjectRow{"measured", "What was measured.", kMeasuredKeys},
+    ObjectRow{"width-at", "A width and where it was measured.", kWidthAtKeys},
+    ObjectRow{"measured-height", "Heights at both sides.", kMeasuredHeightKeys},
+    ObjectRow{"diagonals", "Both diagonals.", kDiagonalsKeys},
+    ObjectRow{"measured-part", "Sizes of one part.", kMeasuredPartKeys},
+    ObjectRow{"spacer", "One kind of spacer.", kSpacerKeys},
+};
+
+char Lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
+// Edits between two words: insert, delete, change, or swap neighbours, case aside.
+std::size_t Edits(std::string_view a, std::string_view b) {
+  constexpr std::size_t kLongest = 32;
+  if (a.size() > kLongest || b.size() > kLongest) return kLongest;
+  std::array<std::array<std::size_t, kLongest + 1>, kLongest + 1> d{};
+  for (std::size_t i = 0; i <= a.size(); ++i) d[i][0] = i;
+  for (std::size_t j = 0; j <= b.size(); ++j) d[0][j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const bool same = Lower(a[i - 1]) == Lower(b[j - 1]);
+      std::size_t best = d[i - 1][j - 1] + (same ? 0U : 1U);
+      if (d[i - 1][j] + 1 < best) best = d[i - 1][j] + 1;
+      if (d[i][j - 1] + 1 < best) best = d[i][j - 1] + 1;
+      const bool swapped = i > 1 && j > 1 && Lower(a[i - 1]) == Lower(b[j - 2]) &&
+                           Lower(a[i - 2]) == Lower(b[j - 1]);
+      if (swapped && d[i - 2][j - 2] + 1 < best) best = d[i - 2][j - 2] + 1;
+      d[i][j] = best;
+    }
+  }
+  return d[a.size()][b.size()];
+}
+
+}  // namespace
+
+std::span<const ObjectRow> SpecObjects() { return kObjects; }
+
+const ObjectRow& SpecObject(std::string_view name) {
+  for (const ObjectRow& row : kObjects) {
+    if (row.name == name) return row;
+  }
+  Bug("no such object of the spec");
+}
+
+std::string_view Nearest(std::string_view word, std::span<const std::string_view> choices) {
+  std::string_view best;
+  std::size_t best_edits = (word.size() > 3 ? word.size() : 3) / 3 + 1;
+  for (const std::string_view choice : choices) {
+    const std::size_t edits = Edits(word, choice);
+    if (edits < best_edits) {
+      best = choice;
+      best_edits = edits;
+    }
+  }
+  return best;
+}
+
+}  // namespace tillwright

@@ -1,0 +1,408 @@
+#include "read/layout_reader.h"
+
+#include <array>
+
+namespace tillwright {
+namespace {
+
+constexpr std::array<std::string_view, 4> kSizeKeys{"exact", "min", "max", "weight"};
+constexpr std::array<std::string_view, 5> kNodeKinds{"rows", "columns", "drawer", "blank", "open"};
+
+void ReadLengths(ObjectReader& object, std::string_view key, std::vector<Entry<Length>>& out,
+                 bool& typed, Place& place) {
+  const std::vector<JsonValue>* list = object.List(key);
+  if (list == nullptr) return;
+  typed = true;
+  place = object.Find(key)->place;
+  for (const JsonValue& value : *list) {
+    ReadLength(object.context(), value, Sign::kPositive, out.emplace_back());
+  }
+  if (list->empty()) {
+    ReportError(object.context().diagnostics, DiagnosticCode::kMissingKey, place,
+                "the list \"" + std::string(key) + "\" is empty", "list at least one length");
+  }
+}
+
+void ReadStock(ObjectReader& object, std::string_view key, StockSpec& out) {
+  const JsonValue* value = object.Find(key);
+  if (value == nullptr) return;
+  ObjectReader stock(object.context(), *value, "stock");
+  stock.LengthOf("thickness", Sign::kPositive, out.thickness);
+  stock.Text("material", out.material);
+}
+
+void ReadCorner(const JsonValue& value, ReadContext& context, CornerSpec& out) {
+  ObjectReader corner(context, value, "corner");
+  corner.Choice("joint", out.joint);
+  corner.LengthOf("depth", Sign::kPositive, out.depth);
+  corner.LengthOf("lap", Sign::kPositive, out.lap);
+  corner.LengthOf("back_setback", Sign::kZeroOrMore, out.back_setback);
+}
+
+void ReadBottom(const JsonValue& value, ReadContext& context, BottomSpec& out) {
+  ObjectReader bottom(context, value, "bottom");
+  bottom.LengthOf("thickness", Sign::kPositive, out.thickness);
+  bottom.Choice("fit", out.fit);
+  bottom.LengthOf("depth", Sign::kPositive, out.depth);
+  bottom.LengthOf("up", Sign::kZeroOrMore, out.up);
+  bottom.LengthOf("play", Sign::kZeroOrMore, out.play);
+  bottom.Flag("open_back", out.open_back);
+  bottom.Text("material", out.material);
+}
+
+class LayoutReader {
+ public:
+  LayoutReader(ReadContext& context, Spec& spec) : context_(context), spec_(spec) {}
+
+  void Plain(ObjectReader& top) {
+    LayoutNode& root = spec_.layout;
+    root.kind = NodeKind::kRows;
+    root.place = top.KeyPlace("drawers");
+    ReadSplitKeys(top, root);
+    const std::vector<JsonValue>* list = top.List("drawers");
+    if (list == nullptr) return;
+    RefuseEmpty(*list, root.place, "drawers");
+    root.children.reserve(list->size());
+    spec_.leaves.reserve(list->size());
+    for (const JsonValue& value : *list) {
+      if (!HasRoom(value.place)) return;
+      LayoutNode& child = root.children.emplace_back();
+      child.kind = NodeKind::kDrawer;
+      child.place = value.place;
+      ReadDrawer(value, child);
+    }
+    CheckSplit(root);
+  }
+
+  void Tree(const JsonValue& value) {
+    ReadNode(value, spec_.layout, 1);
+    for (const std::string_view key : kSizeKeys) {
+      if (const JsonMember* member = value.Find(key)) {
+        ReportError(context_.diagnostics, DiagnosticCode::kConflict, member->key_place,
+                    "\"" + std::string(key) + "\" on the root of the layout: its size is the "
+                    "opening's", "move it to a child");
+      }
+    }
+    const SizeSpec& size = spec_.layout.size;
+    if (IsSplit(spec_.layout.kind)) return;
+    for (const Place place : {size.exact.place, size.min.place, size.max.place, size.weight.place}) {
+      if (!place.IsSomewhere()) continue;
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, place,
+                  "a size on the root of the layout: its size is the opening's", "take it out");
+    }
+  }
+
+ private:
+  void RefuseEmpty(const std::vector<JsonValue>& list, Place place, std::string_view key) {
+    if (!list.empty()) return;
+    ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, place,
+                "\"" + std::string(key) + "\" is empty", "{} is a whole drawer");
+  }
+
+  // Reports, once, more leaves than there may be.
+  bool HasRoom(Place place) {
+    if (spec_.leaves.size() < static_cast<std::size_t>(kMaxDrawers)) return true;
+    if (!full_) {
+      ReportError(context_.diagnostics, DiagnosticCode::kTooBig, place,
+                  "more than 10 000 drawers, blanks and open spaces", "split the job");
+    }
+    full_ = true;
+    return false;
+  }
+
+  // --- Leaves -----------------------------------------------------------------------------------
+
+  LeafSpec& NewLeaf(LayoutNode& node) {
+    node.leaf = static_cast<int>(spec_.leaves.size());
+    return spec_.leaves.emplace_back();
+  }
+
+  void ReadDrawer(const JsonValue& value, LayoutNode& node) {
+    ObjectReader drawer(context_, value, "drawer");
+    LeafSpec& leaf = NewLeaf(node);
+    if (!drawer.ok()) return;
+    ReadSize(drawer, node.size);
+    drawer.Text("name", leaf.name);
+    drawer.Text("contents", leaf.contents);
+    ReadLoad(drawer, leaf);
+    ReadFront(drawer, leaf);
+    if (!drawer.Has("box") && !drawer.Has("slides")) return;
+    leaf.override_index = static_cast<int>(spec_.overrides.size());
+    OverrideSpec& own = spec_.overrides.emplace_back();
+    if (const JsonValue* box = drawer.Find("box")) {
+      ObjectReader object(context_, *box, "box");
+      ReadBox(object, own.box);
+    }
+    if (const JsonValue* slides = drawer.Find("slides")) {
+      ObjectReader object(context_, *slides, "slides");
+      ReadSlides(object, own.slides);
+    }
+  }
+
+  void ReadLoad(ObjectReader& drawer, LeafSpec& leaf) {
+    const JsonValue* load = drawer.Find("load");
+    if (load == nullptr) return;
+    const bool fine =
+        load->kind == JsonValue::Kind::kNumber || load->kind == JsonValue::Kind::kString;
+    if (!fine) return ReportWrongType(context_, *load, "a weight such as \"20 lb\" or \"9 kg\"");
+    leaf.load = {load->text, load->place};
+  }
+
+  void ReadFront(ObjectReader& leaf_object, LeafSpec& leaf) {
+    const JsonValue* value = leaf_object.Find("front");
+    if (value == nullptr) return;
+    ObjectReader front(context_, *value, "front");
+    front.LengthOf("thickness", Sign::kPositive, leaf.front.thickness);
+    front.Text("material", leaf.front.material);
+    front.Choice("grain", leaf.front.grain);
+  }
+
+  void ReadBlank(const JsonValue& value, LayoutNode& node) {
+    ObjectReader blank(context_, value, "blank");
+    LeafSpec& leaf = NewLeaf(node);
+    ReadSize(blank, node.size);
+    blank.Text("name", leaf.name);
+    ReadFront(blank, leaf);
+  }
+
+  void ReadOpen(const JsonValue& value, LayoutNode& node) {
+    ObjectReader open(context_, value, "open");
+    LeafSpec& leaf = NewLeaf(node);
+    ReadSize(open, node.size);
+    open.Text("name", leaf.name);
+  }
+
+  // Size keys, merged with those already read beside the leaf.
+  void ReadSize(ObjectReader& object, SizeSpec& size) {
+    for (const std::string_view key : kSizeKeys) {
+      if (!object.Has(key) || !SizeTyped(size, key)) continue;
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(key),
+                  "\"" + std::string(key) + "\" is given both in the leaf and beside it",
+                  "keep one of the two");
+    }
+    object.LengthOf("exact", Sign::kPositive, size.exact);
+    object.LengthOf("min", Sign::kPositive, size.min);
+    object.LengthOf("max", Sign::kPositive, size.max);
+    object.Ratio("weight", size.weight);
+  }
+
+  static bool SizeTyped(const SizeSpec& size, std::string_view key) {
+    if (key == "exact") return size.exact.typed;
+    if (key == "min") return size.min.typed;
+    if (key == "max") return size.max.typed;
+    return size.weight.typed;
+  }
+
+  // --- Nodes ------------------------------------------------------------------------------------
+
+  void ReadNode(const JsonValue& value, LayoutNode& node, int level) {
+    node.place = value.place;
+    if (level > kMaxDepth) {
+      return ReportError(context_.diagnostics, DiagnosticCode::kTooBig, value.place,
+                         "the layout nests deeper than 64 levels", "flatten it");
+    }
+    ObjectReader object(context_, value, "node");
+    if (!object.ok()) return;
+    std::string_view kind;
+    for (const std::string_view candidate : kNodeKinds) {
+      if (!object.Has(candidate)) continue;
+      if (!kind.empty()) {
+        ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(candidate),
+                    "\"" + std::string(kind) + "\" and \"" + std::string(candidate) +
+                        "\" in one node exclude one another",
+                    "put them side by side in a \"rows\" or \"columns\" list");
+        continue;
+      }
+      kind = candidate;
+    }
+    if (kind.empty()) {
+      return ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, value.place,
+                         "a node of the layout needs \"rows\", \"columns\", \"drawer\", \"blank\" "
+                         "or \"open\"");
+    }
+    if (kind == "rows" || kind == "columns") {
+      node.kind = kind == "rows" ? NodeKind::kRows : NodeKind::kColumns;
+      ReadSize(object, node.size);
+      ReadSplitKeys(object, node);
+      ReadChildren(object, kind, node, level);
+      return;
+    }
+    ReadLeafNode(object, kind, node);
+  }
+
+  void ReadLeafNode(ObjectReader& object, std::string_view kind, LayoutNode& node) {
+    for (const std::string_view key : {"graduate", "divider", "gap"}) {
+      if (!object.Has(key)) continue;
+      ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, object.KeyPlace(key),
+                  "\"" + std::string(key) + "\" belongs to rows and columns, not to a leaf");
+    }
+    if (!HasRoom(object.place())) return;
+    ReadSize(object, node.size);
+    const JsonValue& leaf = *object.Find(kind);
+    if (kind == "drawer") {
+      node.kind = NodeKind::kDrawer;
+      ReadDrawer(leaf, node);
+    } else if (kind == "blank") {
+      node.kind = NodeKind::kBlank;
+      ReadBlank(leaf, node);
+    } else {
+      node.kind = NodeKind::kOpen;
+      ReadOpen(leaf, node);
+    }
+  }
+
+  void ReadChildren(ObjectReader& object, std::string_view kind, LayoutNode& node, int level) {
+    const std::vector<JsonValue>* list = object.List(kind);
+    if (list == nullptr) return;
+    RefuseEmpty(*list, object.KeyPlace(kind), kind);
+    node.children.reserve(list->size());
+    for (const JsonValue& child : *list) {
+      if (full_) return;
+      ReadNode(child, node.children.emplace_back(), level + 1);
+    }
+    CheckSplit(node);
+  }
+
+  void ReadSplitKeys(ObjectReader& object, LayoutNode& node) {
+    object.LengthOf("gap", Sign::kZeroOrMore, node.gap);
+    if (const JsonValue* divider = object.Find("divider")) {
+      node.divider.place = divider->place;
+      node.divider.none = divider->kind == JsonValue::Kind::kString && divider->text == "none";
+      if (!node.divider.none) {
+        ReadLength(context_, *divider, Sign::kPositive, node.divider.thickness);
+      }
+    }
+    if (const JsonValue* graduate = object.Find("graduate")) ReadGraduate(*graduate, node.graduate);
+  }
+
+  // --- Graduation -------------------------------------------------------------------------------
+
+  void ReadGraduate(const JsonValue& value, GraduateSpec& out) {
+    ObjectReader object(context_, value, "graduate");
+    out.place = value.place;
+    if (!object.ok()) return;
+    object.Choice("scheme", out.scheme);
+    object.LengthOf("step", Sign::kAny, out.step);
+    object.LengthOf("first", Sign::kPositive, out.first);
+    object.Ratio("ratio", out.ratio);
+    if (const std::vector<JsonValue>* shares = object.List("shares")) {
+      out.shares_typed = true;
+      out.shares_place = object.Find("shares")->place;
+      for (const JsonValue& share : *shares) ReadRatio(context_, share, out.shares.emplace_back());
+    }
+    const Graduation scheme = out.scheme.value;
+    const bool arithmetic = scheme == Graduation::kArithmetic;
+    const bool geometric = scheme == Graduation::kGeometric;
+    OnlyIn(object, "step", arithmetic, "arithmetic");
+    OnlyIn(object, "first", arithmetic || geometric, "arithmetic or geometric");
+    OnlyIn(object, "ratio", geometric, "geometric");
+    OnlyIn(object, "shares", scheme == Graduation::kShares, "shares");
+    if (arithmetic) OneOfTwo(object, "step", "first");
+    if (geometric) OneOfTwo(object, "ratio", "first");
+    if (scheme == Graduation::kShares) object.Require("shares");
+  }
+
+  void OnlyIn(ObjectReader& object, std::string_view key, bool right, std::string_view scheme) {
+    if (right || !object.Has(key)) return;
+    ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, object.KeyPlace(key),
+                "\"" + std::string(key) + "\" belongs to " + std::string(scheme) + " graduation",
+                "set \"scheme\" to it, or take the key out");
+  }
+
+  void OneOfTwo(ObjectReader& object, std::string_view a, std::string_view b) {
+    const std::string pair = "\"" + std::string(a) + "\" and \"" + std::string(b) + "\"";
+    if (object.Has(a) && object.Has(b)) {
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(b),
+                  pair + " exclude one another", "give one of the two");
+    } else if (!object.Has(a) && !object.Has(b)) {
+      ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, object.place(),
+                  "this graduation needs one of " + pair);
+    }
+  }
+
+  // What a split and its children's sizes must agree on.
+  void CheckSplit(const LayoutNode& node) {
+    const bool equal = node.graduate.scheme.value == Graduation::kEqual;
+    for (const LayoutNode& child : node.children) {
+      const SizeSpec& size = child.size;
+      if (size.exact.typed && (size.min.typed || size.max.typed || size.weight.typed)) {
+        ReportError(context_.diagnostics, DiagnosticCode::kConflict, size.exact.place,
+                    "\"exact\" beside \"min\", \"max\" or \"weight\"",
+                    "an exact size needs no bounds: keep one");
+      }
+      if (size.weight.typed && !equal) {
+        ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, size.weight.place,
+                    "\"weight\" goes with equal graduation only",
+                    "use \"shares\", or take the weight out");
+      }
+    }
+    if (node.graduate.shares_typed && node.graduate.shares.size() != node.children.size()) {
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, node.graduate.shares_place,
+                  "\"shares\" lists " + std::to_string(node.graduate.shares.size()) +
+                      " weights for " + std::to_string(node.children.size()) + " children",
+                  "give one weight for every child");
+    }
+  }
+
+  ReadContext& context_;
+  Spec& spec_;
+  bool full_ = false;
+};
+
+void RefuseBeside(ObjectReader& top, std::string_view key) {
+  if (!top.Has(key)) return;
+  ReportError(top.context().diagnostics, DiagnosticCode::kConflict, top.KeyPlace(key),
+              "with \"layout\", \"" + std::string(key) + "\" stands in its nodes",
+              "move it into \"layout\"");
+}
+
+}  // namespace
+
+void ReadSlides(ObjectReader& object, SlideSpec& out) {
+  object.Choice("type", out.type);
+  if (const JsonValue* length = object.Find("length")) {
+    out.length_auto = length->kind == JsonValue::Kind::kString && length->text == "auto";
+    if (!out.length_auto) ReadLength(object.context(), *length, Sign::kPositive, out.length);
+  }
+  ReadLengths(object, "lengths", out.lengths, out.lengths_typed, out.lengths_place);
+  object.LengthOf("clearance", Sign::kZeroOrMore, out.clearance);
+  object.LengthOf("deduct", Sign::kZeroOrMore, out.deduct);
+  object.LengthOf("side_max", Sign::kPositive, out.side_max);
+  object.LengthOf("behind", Sign::kZeroOrMore, out.behind);
+  object.LengthOf("line", Sign::kZeroOrMore, out.line);
+}
+
+void ReadBox(ObjectReader& object, BoxSpec& out) {
+  ReadStock(object, "side", out.side);
+  ReadStock(object, "end", out.end);
+  if (const JsonValue* corner = object.Find("corner")) {
+    ReadCorner(*corner, object.context(), out.corner);
+  }
+  if (const JsonValue* bottom = object.Find("bottom")) {
+    ReadBottom(*bottom, object.context(), out.bottom);
+  }
+  object.LengthOf("clear_below", Sign::kZeroOrMore, out.clear_below);
+  object.LengthOf("clear_above", Sign::kZeroOrMore, out.clear_above);
+  object.LengthOf("height", Sign::kPositive, out.height);
+  ReadLengths(object, "heights", out.heights, out.heights_typed, out.heights_place);
+  object.LengthOf("depth", Sign::kPositive, out.depth);
+}
+
+void ReadLayout(ObjectReader& top, Spec& spec) {
+  LayoutReader reader(top.context(), spec);
+  const bool plain = top.Has("drawers");
+  const JsonValue* tree = top.Find("layout");
+  if (plain == (tree != nullptr)) {
+    ReportError(top.context().diagnostics,
+                plain ? DiagnosticCode::kConflict : DiagnosticCode::kMissingKey,
+                plain ? top.KeyPlace("layout") : top.place(),
+                plain ? "\"drawers\" and \"layout\" exclude one another"
+                      : "neither \"drawers\" nor \"layout\" is given",
+                plain ? "give one of the two" : "add \"drawers\": [{}, {}, {}]");
+  }
+  if (plain) return reader.Plain(top);
+  for (const std::string_view key : {"graduate", "divider", "gap"}) RefuseBeside(top, key);
+  if (tree != nullptr) reader.Tree(*tree);
+}
+
+}  // namespace tillwright

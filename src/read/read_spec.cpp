@@ -1,0 +1,222 @@
+#include <string>
+
+#include "read/check_inputs.h"
+#include "read/layout_reader.h"
+#include "read/object_reader.h"
+#include "tillwright/read.h"
+
+namespace tillwright {
+namespace {
+
+constexpr std::string_view kOverlayHint =
+    "write a length, \"flush\", { \"reveal\": … }, or one of these for each edge";
+
+class SpecReader {
+ public:
+  SpecReader(ReadContext& context, const JsonValue& root)
+      : context_(context), top_(context, root, "spec") {}
+
+  void Run(Spec& spec) {
+    if (!top_.ok()) return;
+    ReadUnits(spec);
+    top_.Text("title", spec.title);
+    top_.LengthOf("round", Sign::kPositive, spec.round);
+    ReadOpening(spec);
+    Object("fronts", [&](ObjectReader& o) { ReadFronts(o, spec.fronts); });
+    Object("slides", [&](ObjectReader& o) { ReadSlides(o, spec.slides); });
+    Object("box", [&](ObjectReader& o) { ReadBox(o, spec.box); });
+    Object("screws", [&](ObjectReader& o) {
+      o.LengthOf("front", Sign::kPositive, spec.screws.front);
+      o.LengthOf("slide", Sign::kPositive, spec.screws.slide);
+      o.LengthOf("pocket", Sign::kPositive, spec.screws.pocket);
+    });
+    top_.LengthOf("grid", Sign::kPositive, spec.grid);
+    ReadLayout(top_, spec);
+    ReadCheckInputs(top_, spec);
+  }
+
+ private:
+  template <class F>
+  void Object(std::string_view key, F read) {
+    if (const JsonValue* value = top_.Find(key)) {
+      ObjectReader reader(context_, *value, key);
+      if (reader.ok()) read(reader);
+    }
+  }
+
+  // The unit first: every bare number depends on it.
+  void ReadUnits(Spec& spec) {
+    top_.Choice("units", spec.units);
+    context_.unit = spec.units.value;
+  }
+
+  void ReadOpening(Spec& spec) {
+    if (top_.Has("opening") && top_.Has("case")) {
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, top_.KeyPlace("case"),
+                  "\"opening\" and \"case\" exclude one another", "give one of the two");
+    }
+    if (!top_.Has("opening") && !top_.Has("case")) {
+      ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, top_.place(),
+                  "neither \"opening\" nor \"case\" is given",
+                  "add \"opening\": { \"width\": …, \"height\": …, \"depth\": … }");
+    }
+    Object("opening", [&](ObjectReader& o) {
+      OpeningSpec& opening = spec.opening.emplace();
+      Required(o, "width", opening.width);
+      Required(o, "height", opening.height);
+      Required(o, "depth", opening.depth);
+    });
+    Object("case", [&](ObjectReader& o) { ReadCase(o, spec.casework.emplace()); });
+  }
+
+  static void Required(ObjectReader& o, std::string_view key, Entry<Length>& out) {
+    if (o.Require(key) != nullptr) o.LengthOf(key, Sign::kPositive, out);
+  }
+
+  void ReadCase(ObjectReader& o, CaseSpec& out) {
+    Required(o, "width", out.width);
+    Required(o, "height", out.height);
+    Required(o, "depth", out.depth);
+    o.LengthOf("side", Sign::kPositive, out.side);
+    o.LengthOf("bottom", Sign::kPositive, out.bottom);
+    o.LengthOf("raise", Sign::kZeroOrMore, out.raise);
+    o.Text("material", out.material);
+    if (const JsonValue* top = o.Find("top")) {
+      out.top_place = top->place;
+      out.top_none = IsNone(*top);
+      if (!out.top_none) ReadLength(context_, *top, Sign::kPositive, out.top);
+    }
+    if (const JsonValue* value = o.Find("joint")) {
+      ObjectReader joint(context_, *value, "case-joint");
+      joint.Choice("type", out.joint.type);
+      joint.LengthOf("depth", Sign::kPositive, out.joint.depth);
+    }
+    if (const JsonValue* value = o.Find("back")) ReadBack(*value, out.back);
+  }
+
+  static bool IsNone(const JsonValue& value) {
+    return value.kind == JsonValue::Kind::kString && value.text == "none";
+  }
+
+  void ReadBack(const JsonValue& value, BackSpec& out) {
+    if (IsNone(value)) {
+      out.fit = {BackFit::kNone, value.place};
+      return;
+    }
+    ObjectReader back(context_, value, "back");
+    back.Choice("fit", out.fit);
+    back.LengthOf("thickness", Sign::kPositive, out.thickness);
+    back.LengthOf("lap", Sign::kPositive, out.lap);
+    back.LengthOf("inset", Sign::kZeroOrMore, out.inset);
+    back.LengthOf("depth", Sign::kPositive, out.depth);
+    back.LengthOf("play", Sign::kZeroOrMore, out.play);
+    back.Text("material", out.material);
+  }
+
+  // --- Fronts -----------------------------------------------------------------------------------
+
+  void ReadFronts(ObjectReader& o, FrontsSpec& out) {
+    o.Choice("style", out.style);
+    o.LengthOf("thickness", Sign::kPositive, out.thickness);
+    o.LengthOf("gap", Sign::kZeroOrMore, out.gap);
+    o.Text("material", out.material);
+    o.Choice("grain", out.grain);
+    o.Choice("cut", out.cut);
+    o.Choice("held", out.held);
+    const bool inset = out.style.value == FrontStyle::kInset;
+    if (const JsonValue* value = o.Find("overlay")) {
+      out.overlay_typed = true;
+      out.overlay_place = value->place;
+      OnlyWith(!inset, o, "overlay", "use \"edge\" for the gap round inset fronts");
+      ReadOverlay(*value, out);
+    }
+    if (const JsonValue* value = o.Find("edge")) {
+      out.edge_typed = true;
+      out.edge_place = value->place;
+      OnlyWith(inset, o, "edge", "use \"overlay\", or set \"style\": \"inset\"");
+      ReadEdges(*value, out);
+    }
+  }
+
+  void OnlyWith(bool right, ObjectReader& o, std::string_view key, std::string_view hint) {
+    if (right) return;
+    ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, o.KeyPlace(key),
+                "\"" + std::string(key) + "\" does not belong to " +
+                    (key == "edge" ? "overlay" : "inset") + " fronts",
+                std::string(hint));
+  }
+
+  void ReadOverlay(const JsonValue& value, FrontsSpec& out) {
+    const bool each = value.kind == JsonValue::Kind::kObject && value.Find("reveal") == nullptr;
+    if (!each) {
+      OverlayEdge all;
+      ReadOverlayEdge(value, all);
+      all.from_single = true;
+      out.overlay.fill(all);
+      return;
+    }
+    ObjectReader edges(context_, value, "overlay-edges");
+    for (const Edge edge : kEdges) {
+      if (const JsonValue* one = edges.Find(Word(edge))) {
+        ReadOverlayEdge(*one, out.overlay[static_cast<std::size_t>(edge)]);
+      }
+    }
+  }
+
+  void ReadOverlayEdge(const JsonValue& value, OverlayEdge& out) {
+    out.from_single = false;
+    if (value.kind == JsonValue::Kind::kString && value.text == "flush") {
+      out.kind = OverlayEdge::Kind::kFlush;
+      out.length.place = value.place;
+      return;
+    }
+    if (value.kind == JsonValue::Kind::kObject) {
+      out.kind = OverlayEdge::Kind::kReveal;
+      ObjectReader reveal(context_, value, "reveal");
+      if (reveal.Require("reveal") != nullptr) {
+        reveal.LengthOf("reveal", Sign::kZeroOrMore, out.length);
+      }
+      return;
+    }
+    if (value.kind != JsonValue::Kind::kString && value.kind != JsonValue::Kind::kNumber) {
+      ReportWrongType(context_, value, "an overlay");
+      context_.diagnostics.back().hint = kOverlayHint;
+      return;
+    }
+    ReadLength(context_, value, Sign::kAny, out.length);
+  }
+
+  void ReadEdges(const JsonValue& value, FrontsSpec& out) {
+    if (value.kind != JsonValue::Kind::kObject) {
+      Entry<Length> all;
+      ReadLength(context_, value, Sign::kZeroOrMore, all);
+      out.edge.fill(all);
+      return;
+    }
+    ObjectReader edges(context_, value, "edges");
+    for (const Edge edge : kEdges) {
+      edges.LengthOf(Word(edge), Sign::kZeroOrMore, out.edge[static_cast<std::size_t>(edge)]);
+    }
+  }
+
+  ReadContext& context_;
+  ObjectReader top_;
+};
+
+}  // namespace
+
+Outcome<Spec> ReadSpec(std::string_view text) {
+  Diagnostics diagnostics;
+  if (text.size() > kMaxSpecBytes) {
+    ReportError(diagnostics, DiagnosticCode::kTooBig, {}, "the spec is over 16 MiB");
+    return {std::nullopt, std::move(diagnostics)};
+  }
+  JsonValue root;
+  if (!ParseJson(text, root, diagnostics)) return {std::nullopt, std::move(diagnostics)};
+  std::optional<Spec> spec(std::in_place);
+  ReadContext context{text, Unit::kInch, diagnostics};
+  SpecReader(context, root).Run(*spec);
+  return {std::move(spec), std::move(diagnostics)};
+}
+
+}  // namespace tillwright

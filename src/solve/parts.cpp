@@ -1,0 +1,184 @@
+#include "solve/parts.h"
+
+#include "spec/box_rules.h"
+#include "spec/materials.h"
+
+namespace tillwright {
+namespace {
+
+// The size of a part from its two faces' sides: `along` is parallel to the grain.
+void SizePart(Part& part, Length along, Length across, Length thickness) {
+  part.length = along;
+  part.width = across;
+  part.thickness = thickness;
+}
+
+// A sheet without a grain lies with its longer side as its length.
+void SizeSheet(Part& part, Length a, Length b, Length thickness) {
+  SizePart(part, Max(a, b), Min(a, b), thickness);
+}
+
+class PartRule {
+ public:
+  explicit PartRule(Bank& bank) : bank_(bank) {}
+
+  void Run() {
+    bank_.parts.reserve(bank_.spaces.size() * 5 + bank_.dividers.size() + 5);
+    for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
+      const Space& space = bank_.spaces[i];
+      if (space.HasFront()) FrontPart(space, static_cast<int>(i));
+      if (space.HasBox()) BoxParts(space, static_cast<int>(i));
+    }
+    for (std::size_t i = 0; i < bank_.dividers.size(); ++i) MemberPart(static_cast<int>(i));
+    if (bank_.casework) CaseParts(*bank_.casework);
+  }
+
+ private:
+  Part& Add(PartRole role, int space, int count, Grain grain, const std::string& material) {
+    Part& part = bank_.parts.emplace_back();
+    part.role = role;
+    part.space = space;
+    part.count = count;
+    part.grain = grain;
+    part.material = material;
+    return part;
+  }
+
+  void FrontPart(const Space& space, int index) {
+    const Front& front = space.front;
+    Part& part = Add(PartRole::kFront, index, 1, front.grain, front.material);
+    const Rect& r = front.rect;
+    switch (front.grain) {
+      case Grain::kHorizontal: return SizePart(part, r.width, r.height, front.thickness);
+      case Grain::kVertical: return SizePart(part, r.height, r.width, front.thickness);
+      case Grain::kNone: return SizeSheet(part, r.width, r.height, front.thickness);
+    }
+  }
+
+  void BoxParts(const Space& space, int index) {
+    const Box& box = space.box;
+    const BoxBuild& build = box.build;
+    Part& side = Add(PartRole::kBoxSide, index, 2, Grain::kHorizontal, build.side_material);
+    SizePart(side, box.side_length, box.wood_height, build.side);
+    side.cuts.reserve(3);
+    AddBottomCut(build, side);
+    AddCornerCuts(build, side);
+    EndPart(box, index, PartRole::kBoxFrontEnd, box.wood_height, true);
+    EndPart(box, index, PartRole::kBoxBackEnd, box.back_height, !build.open_back);
+    const Grain grain = box.solid_bottom ? Grain::kHorizontal : Grain::kNone;
+    Part& bottom = Add(PartRole::kBoxBottom, index, 1, grain, build.bottom_material);
+    if (box.solid_bottom) {
+      SizePart(bottom, box.panel_width, box.panel_depth, build.bottom);
+    } else {
+      SizeSheet(bottom, box.panel_width, box.panel_depth, build.bottom);
+    }
+  }
+
+  void EndPart(const Box& box, int index, PartRole role, Length height, bool takes_bottom) {
+    const BoxBuild& build = box.build;
+    Part& end = Add(role, index, 1, Grain::kHorizontal, build.end_material);
+    SizePart(end, box.end_length, height, build.end);
+    if (takes_bottom) AddBottomCut(build, end);
+    if (!HasSetback(build.joint)) {
+      end.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side,
+                          build.end - build.lap});
+    }
+  }
+
+  static void AddBottomCut(const BoxBuild& build, Part& part) {
+    if (build.fit == BottomFit::kApplied) return;
+    const CutKind kind = build.fit == BottomFit::kGroove ? CutKind::kGroove : CutKind::kRabbet;
+    part.cuts.push_back({kind, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
+  }
+
+  static CutKind JointCut(CornerJoint joint) {
+    switch (joint) {
+      case CornerJoint::kButt:
+      case CornerJoint::kRabbet: return CutKind::kRabbet;
+      case CornerJoint::kDado: return CutKind::kDado;
+      case CornerJoint::kHalfBlindDovetail: return CutKind::kHalfBlindDovetail;
+      case CornerJoint::kThroughDovetail: return CutKind::kThroughDovetail;
+      case CornerJoint::kFinger: return CutKind::kFinger;
+    }
+    return CutKind::kRabbet;
+  }
+
+  // In the sides: rabbets and dados take the ends; dovetails and fingers are cut through.
+  static void AddCornerCuts(const BoxBuild& build, Part& side) {
+    if (build.joint == CornerJoint::kButt) return;
+    if (!HasJointDepth(build.joint)) {
+      side.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(),
+                           build.end - build.lap, build.side});
+      return;
+    }
+    const CutKind kind = JointCut(build.joint);
+    side.cuts.push_back({kind, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
+    // A back end that stands in sits in a dado, whatever the front has.
+    const CutKind back = build.back_setback.IsZero() ? kind : CutKind::kDado;
+    side.cuts.push_back(
+        {back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth});
+  }
+
+  void MemberPart(int index) {
+    const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
+    const PartRole role = member.partition ? PartRole::kPartition : PartRole::kDivider;
+    const Grain grain = member.partition ? Grain::kVertical : Grain::kHorizontal;
+    Part& part =
+        Add(role, -1, 1, grain, bank_.casework ? bank_.casework->material : std::string());
+    part.divider = index;
+    SizePart(part, member.length, member.depth,
+             member.partition ? member.rect.width : member.rect.height);
+  }
+
+  void CaseParts(const CaseBuild& build) {
+    Part& side = Add(PartRole::kCaseSide, -1, 2, Grain::kVertical, build.material);
+    SizePart(side, build.height, build.depth, build.side);
+    AddCaseCuts(build, side);
+    Across(PartRole::kCaseBottom, build, build.bottom);
+    if (!build.top_none) Across(PartRole::kCaseTop, build, build.top);
+    if (build.back == BackFit::kNone) return;
+    const bool solid = IsSolidWood(build.back_material);
+    Part& back = Add(PartRole::kCaseBack, -1, 1, solid ? Grain::kVertical : Grain::kNone,
+                     build.back_material);
+    if (solid) {
+      SizePart(back, build.panel_height, build.panel_width, build.back_thickness);
+    } else {
+      SizeSheet(back, build.panel_width, build.panel_height, build.back_thickness);
+    }
+  }
+
+  void Across(PartRole role, const CaseBuild& build, Length thickness) {
+    Part& part = Add(role, -1, 1, Grain::kHorizontal, build.material);
+    SizePart(part, build.member_length, bank_.opening_depth, thickness);
+  }
+
+  // In the sides: dados (at the very end: rabbets) for bottom and top, and the back's channel.
+  static void AddCaseCuts(const CaseBuild& build, Part& side) {
+    if (build.joint != CaseJoint::kButt) {
+      const auto kind_at = [&](bool at_end) {
+        return at_end || build.joint == CaseJoint::kRabbet ? CutKind::kRabbet : CutKind::kDado;
+      };
+      side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge, build.raise,
+                           build.bottom, build.joint_depth});
+      if (!build.top_none) {
+        side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
+                             build.top, build.joint_depth});
+      }
+    }
+    if (build.back == BackFit::kRabbet) {
+      side.cuts.push_back({CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness,
+                           build.back_lap});
+    } else if (build.back == BackFit::kGroove) {
+      side.cuts.push_back({CutKind::kGroove, CutFrom::kRearEdge, build.back_inset,
+                           build.back_thickness, build.back_depth});
+    }
+  }
+
+  Bank& bank_;
+};
+
+}  // namespace
+
+void AddParts(Bank& bank) { PartRule(bank).Run(); }
+
+}  // namespace tillwright

@@ -1,0 +1,207 @@
+#include "spec/box_rules.h"
+
+#include "spec/defaults.h"
+#include "tillwright/words.h"
+
+namespace tillwright {
+namespace {
+
+const std::string kNoMaterial;
+
+// The drawer's own entry, else the bank's where it may be inherited.
+template <class T>
+const Entry<T>& Merged(const Entry<T>& own, const Entry<T>& bank, bool inherit = true) {
+  static const Entry<T> kNothing;
+  if (own.typed) return own;
+  return inherit ? bank : kNothing;
+}
+
+Entry<Length> Or(const Entry<Length>& entry, const Default& fallback, Unit unit) {
+  return entry.typed ? entry : Entry<Length>(fallback.In(unit));
+}
+
+SlideType BankSlideType(const Spec& spec) {
+  return spec.slides.type.typed ? spec.slides.type.value : SlideType::kSideMount;
+}
+
+const std::string* MaterialOf(const Entry<std::string>& entry) {
+  return entry.typed ? &entry.value : &kNoMaterial;
+}
+
+// One merge for the bank (own empty) and for every drawer.
+class Merge {
+ public:
+  Merge(const Spec& spec, const OverrideSpec& own)
+      : spec_(spec), own_(own), unit_(spec.units.value) {
+    rules_.slide = own.slides.type.typed ? own.slides.type.value : BankSlideType(spec);
+    same_slide_ = rules_.slide == BankSlideType(spec);
+  }
+
+  BoxRules Run() {
+    Slides();
+    Corner();
+    Bottom();
+    Heights();
+    return rules_;
+  }
+
+ private:
+  void Slides() {
+    const SlideSpec& own = own_.slides;
+    const SlideSpec& bank = spec_.slides;
+    const defaults::SlideDefaults& fallback = defaults::Of(rules_.slide);
+    const auto pick = [&](Entry<Length> SlideSpec::* key, const Default& otherwise) {
+      return Or(Merged(own.*key, bank.*key, same_slide_), otherwise, unit_);
+    };
+    rules_.clearance = pick(&SlideSpec::clearance, fallback.clearance);
+    rules_.deduct = pick(&SlideSpec::deduct, defaults::kDeduct);
+    rules_.side_max = pick(&SlideSpec::side_max, defaults::kSideMax);
+    rules_.behind = pick(&SlideSpec::behind, fallback.behind);
+    rules_.line = pick(&SlideSpec::line, fallback.line);
+    rules_.slide_length = Merged(own.length, bank.length, same_slide_ && !own.length_auto);
+    if (own.lengths_typed) {
+      rules_.series = &own.lengths;
+    } else if (same_slide_ && bank.lengths_typed) {
+      rules_.series = &bank.lengths;
+    }
+    const auto clear = [&](Entry<Length> BoxSpec::* key, const Default& otherwise) {
+      return Or(Merged(own_.box.*key, spec_.box.*key, same_slide_), otherwise, unit_);
+    };
+    rules_.clear_below = clear(&BoxSpec::clear_below, fallback.below);
+    rules_.clear_above = clear(&BoxSpec::clear_above, fallback.above);
+  }
+
+  void Corner() {
+    const BoxSpec& own = own_.box;
+    const BoxSpec& bank = spec_.box;
+    rules_.side =
+        Or(Merged(own.side.thickness, bank.side.thickness), defaults::kBoxSide, unit_);
+    rules_.end = Merged(own.end.thickness, bank.end.thickness);
+    rules_.joint = Merged(own.corner.joint, bank.corner.joint).value;  // butt when nobody says
+    rules_.joint_depth =
+        Merged(own.corner.depth, bank.corner.depth, HasJointDepth(rules_.joint));
+    rules_.lap = Merged(own.corner.lap, bank.corner.lap, HasLap(rules_.joint));
+    rules_.back_setback =
+        Merged(own.corner.back_setback, bank.corner.back_setback, HasSetback(rules_.joint));
+    const Entry<std::string>& side = Merged(own.side.material, bank.side.material);
+    const Entry<std::string>& end = Merged(own.end.material, bank.end.material);
+    rules_.side_material = MaterialOf(side);
+    rules_.end_material = end.typed ? MaterialOf(end) : rules_.side_material;
+  }
+
+  void Bottom() {
+    const BottomSpec& own = own_.box.bottom;
+    const BottomSpec& bank = spec_.box.bottom;
+    rules_.fit = Merged(own.fit, bank.fit).value;  // groove when nobody says
+    const bool groove = rules_.fit == BottomFit::kGroove;
+    const bool let_in = rules_.fit != BottomFit::kApplied;
+    rules_.bottom =
+        Or(Merged(own.thickness, bank.thickness), defaults::kBottomThickness, unit_);
+    rules_.groove = Or(Merged(own.depth, bank.depth, let_in), defaults::kGrooveDepth, unit_);
+    rules_.play = Or(Merged(own.play, bank.play, let_in), defaults::kPlay, unit_);
+    if (groove) {
+      rules_.up = Or(Merged(own.up, bank.up, same_slide_), defaults::Of(rules_.slide).up, unit_);
+      rules_.open_back = Merged(own.open_back, bank.open_back).value;
+    }
+    rules_.bottom_material = MaterialOf(Merged(own.material, bank.material));
+  }
+
+  void Heights() {
+    const BoxSpec& own = own_.box;
+    const BoxSpec& bank = spec_.box;
+    rules_.height = Merged(own.height, bank.height, !own.heights_typed);
+    rules_.depth = Merged(own.depth, bank.depth);
+    if (own.heights_typed) {
+      rules_.heights = &own.heights;
+    } else if (bank.heights_typed) {
+      rules_.heights = &bank.heights;
+    }
+  }
+
+  const Spec& spec_;
+  const OverrideSpec& own_;
+  Unit unit_;
+  bool same_slide_ = true;
+  BoxRules rules_;
+};
+
+// Reports `entry` if it was typed for a choice that does not have it.
+template <class T>
+void Refuse(const Entry<T>& entry, bool has, std::string_view key, std::string_view choice,
+            std::string_view hint, Diagnostics& out) {
+  if (!entry.typed || has) return;
+  ReportError(out, DiagnosticCode::kNotApplicable, entry.place,
+              "\"" + std::string(key) + "\" does not belong to \"" + std::string(choice) + "\"",
+              std::string(hint));
+}
+
+void CheckSlides(const SlideSpec& typed, SlideType type, Diagnostics& out) {
+  const bool under = type == SlideType::kUndermount;
+  const std::string_view word = Word(type);
+  Refuse(typed.clearance, !under, "clearance", word, "use \"deduct\" for undermount slides", out);
+  Refuse(typed.deduct, under, "deduct", word, "use \"clearance\", the space at each side", out);
+  Refuse(typed.side_max, under, "side_max", word, "take it out: only undermount slides have it",
+         out);
+}
+
+void CheckCorner(const CornerSpec& typed, CornerJoint joint, Diagnostics& out) {
+  const std::string_view word = Word(joint);
+  Refuse(typed.depth, HasJointDepth(joint), "depth", word, "rabbet and dado joints have a depth",
+         out);
+  Refuse(typed.lap, HasLap(joint), "lap", word, "only a half-blind-dovetail has a lap", out);
+  Refuse(typed.back_setback, HasSetback(joint), "back_setback", word,
+         "butt, rabbet and dado joints let the back end stand in", out);
+}
+
+void CheckBottom(const BottomSpec& typed, BottomFit fit, Diagnostics& out) {
+  const bool groove = fit == BottomFit::kGroove;
+  const bool let_in = fit != BottomFit::kApplied;
+  const std::string word = std::string(Word(fit)) + " bottom";
+  Refuse(typed.up, groove, "up", word, "only a bottom in a groove is set up", out);
+  Refuse(typed.open_back, groove, "open_back", word, "only a bottom in a groove can run out", out);
+  Refuse(typed.depth, let_in, "depth", word, "an applied bottom is not let in", out);
+  Refuse(typed.play, let_in, "play", word, "an applied bottom is not let in", out);
+}
+
+void CheckOne(const SlideSpec& slides, const BoxSpec& box, const BoxRules& rules,
+              Diagnostics& out) {
+  CheckSlides(slides, rules.slide, out);
+  CheckCorner(box.corner, rules.joint, out);
+  CheckBottom(box.bottom, rules.fit, out);
+}
+
+void CheckBack(const BackSpec& back, Diagnostics& out) {
+  const BackFit fit = back.fit.value;
+  const std::string word = std::string(Word(fit)) + " back";
+  const bool let_in = fit == BackFit::kRabbet || fit == BackFit::kGroove;
+  Refuse(back.lap, fit == BackFit::kRabbet, "lap", word, "only a back in a rabbet laps", out);
+  Refuse(back.inset, fit == BackFit::kGroove, "inset", word,
+         "only a back in a groove is set in from the rear", out);
+  Refuse(back.depth, fit == BackFit::kGroove, "depth", word,
+         "only a back in a groove has a depth; a rabbet has a \"lap\"", out);
+  Refuse(back.play, let_in, "play", word, "only a back that is let in has play", out);
+}
+
+void CheckCase(const CaseSpec& casework, Diagnostics& out) {
+  CheckBack(casework.back, out);
+  Refuse(casework.joint.depth, casework.joint.type.value != CaseJoint::kButt, "depth", "butt",
+         "dado and rabbet joints have a depth", out);
+}
+
+const OverrideSpec kNoOverride;
+
+}  // namespace
+
+BoxRules BankRules(const Spec& spec) { return Merge(spec, kNoOverride).Run(); }
+
+BoxRules DrawerRules(const Spec& spec, const OverrideSpec& own) { return Merge(spec, own).Run(); }
+
+void CheckApplicable(const Spec& spec, Diagnostics& out) {
+  if (spec.casework) CheckCase(*spec.casework, out);
+  CheckOne(spec.slides, spec.box, BankRules(spec), out);
+  for (const OverrideSpec& own : spec.overrides) {
+    CheckOne(own.slides, own.box, DrawerRules(spec, own), out);
+  }
+}
+
+}  // namespace tillwright

@@ -1,0 +1,80 @@
+// The defaults of a spec: what holds when a maker says nothing. Every one is common practice of the
+// trade, no source; each can be overridden in the spec. specs/README.md lists them.
+#ifndef TILLWRIGHT_SPEC_DEFAULTS_H_
+#define TILLWRIGHT_SPEC_DEFAULTS_H_
+
+#include <array>
+
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+// A default as it reads in each unit; the two are trade sizes, not conversions of one another.
+struct Default {
+  Length inch;
+  Length metric;
+
+  [[nodiscard]] constexpr Length In(Unit unit) const {
+    return unit == Unit::kInch ? inch : metric;
+  }
+};
+
+namespace defaults {
+
+constexpr Length In(std::int64_t num, std::int64_t den = 1) { return Length::Inches(num, den); }
+constexpr Length TenthMm(std::int64_t tenths) {
+  return Length::Picometers(tenths * (Length::kPerMillimeter / 10));
+}
+constexpr Length Mm(std::int64_t n) { return Length::Millimeters(n); }
+constexpr Default Same(Length both) { return {both, both}; }
+
+inline constexpr Default kRound{In(1, 32), TenthMm(5)};
+inline constexpr Default kFrontThickness{In(3, 4), Mm(19)};
+inline constexpr Default kGap{In(1, 8), Mm(3)};
+inline constexpr Default kOverlay{In(5, 8), Mm(16)};
+inline constexpr Default kEdge{In(1, 8), Mm(3)};
+inline constexpr Default kCaseStock{In(3, 4), Mm(18)};  // sides, bottom, top, dividers, partitions
+inline constexpr Default kBackThickness{In(1, 4), Mm(6)};
+inline constexpr Default kBackInset{In(1, 2), Mm(12)};
+inline constexpr Default kBoxSide{In(1, 2), Mm(12)};
+inline constexpr Default kBottomThickness{In(1, 4), Mm(6)};
+inline constexpr Default kGrooveDepth{In(1, 4), Mm(6)};
+inline constexpr Default kPlay{In(1, 32), TenthMm(8)};
+inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
+inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
+
+// The rules of one type of slide (model: what a slide's own sheet would say).
+struct SlideDefaults {
+  Default clearance;  // each side; meaningless for undermount
+  Default below, above, behind, up, line;
+};
+inline constexpr Default kDeduct = Same(Mm(42));   // undermount
+inline constexpr Default kSideMax = Same(Mm(16));  // undermount
+
+// By SlideType.
+inline constexpr std::array<SlideDefaults, 4> kSlides{{
+    {Same(TenthMm(127)), {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)}, {In(1, 2), Mm(13)},
+     {In(1, 4), Mm(6)}, {In(7, 8), Mm(22)}},
+    {Same(Mm(0)), Same(Mm(14)), Same(Mm(7)), {In(3, 4), Mm(19)}, {In(1, 2), Mm(13)},
+     Same(Mm(0))},
+    {{In(1, 8), Mm(3)}, {In(1, 4), Mm(6)}, {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)},
+     {In(1, 2), Mm(13)}, Same(Mm(0))},
+    {{In(1, 32), Mm(1)}, Same(Mm(0)), {In(1, 8), Mm(3)}, {In(1, 2), Mm(13)}, {In(1, 4), Mm(6)},
+     Same(Mm(0))},
+}};
+[[nodiscard]] constexpr const SlideDefaults& Of(SlideType type) {
+  return kSlides[static_cast<std::size_t>(type)];
+}
+
+// The lengths slides are sold in: 10, 12 … 28 in, or 250, 300 … 700 mm.
+struct Series {
+  Length first, step;
+  int count;
+};
+inline constexpr Series kInchSeries{In(10), In(2), 10};
+inline constexpr Series kMetricSeries{Mm(250), Mm(50), 10};
+
+}  // namespace defaults
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_SPEC_DEFAULTS_H_

@@ -1,0 +1,147 @@
+#include "write/json_text.h"
+
+#include <array>
+#include <charconv>
+
+#include "tillwright/length_text.h"
+
+namespace tillwright {
+namespace {
+
+// The length of the valid UTF-8 sequence at `at`, or 0.
+std::size_t Sequence(std::string_view text, std::size_t at) {
+  const auto byte = [&](std::size_t i) {
+    return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
+  };
+  const unsigned lead = byte(at);
+  const auto tail = [&](std::size_t i) { return (byte(i) & 0xC0U) == 0x80U; };
+  if (lead >= 0xC2 && lead <= 0xDF) return tail(at + 1) ? 2 : 0;
+  if (lead >= 0xE0 && lead <= 0xEF) {
+    const unsigned second = byte(at + 1);
+    const bool fits = (lead != 0xE0 || second >= 0xA0) && (lead != 0xED || second < 0xA0);
+    return fits && tail(at + 1) && tail(at + 2) ? 3 : 0;
+  }
+  if (lead >= 0xF0 && lead <= 0xF4) {
+    const unsigned second = byte(at + 1);
+    const bool fits = (lead != 0xF0 || second >= 0x90) && (lead != 0xF4 || second < 0x90);
+    return fits && tail(at + 1) && tail(at + 2) && tail(at + 3) ? 4 : 0;
+  }
+  return 0;
+}
+
+void AppendEscape(std::string& out, unsigned char c) {
+  switch (c) {
+    case '"': out += "\\\""; return;
+    case '\\': out += "\\\\"; return;
+    case '\n': out += "\\n"; return;
+    case '\t': out += "\\t"; return;
+    case '\r': out += "\\r"; return;
+    default: break;
+  }
+  constexpr std::string_view kHex = "0123456789abcdef";
+  out += "\\u00";
+  out += kHex[c >> 4U];
+  out += kHex[c & 0xFU];
+}
+
+bool IsPlain(unsigned char c) { return c >= 0x20 && c < 0x7F && c != '"' && c != '\\'; }
+
+}  // namespace
+
+void AppendJsonString(std::string& out, std::string_view text) {
+  out += '"';
+  for (std::size_t i = 0; i < text.size();) {
+    const auto c = static_cast<unsigned char>(text[i]);
+    if (IsPlain(c)) {
+      out += text[i++];
+    } else if (c < 0x80) {
+      AppendEscape(out, c);
+      ++i;
+    } else if (const std::size_t n = Sequence(text, i); n > 0) {
+      out.append(text, i, n);
+      i += n;
+    } else {
+      out += "\uFFFD";
+      ++i;
+    }
+  }
+  out += '"';
+}
+
+void JsonText::NewLine() {
+  if (open_.size() > break_depth_) return;
+  out_ += '\n';
+  out_.append(2 * open_.size(), ' ');
+}
+
+void JsonText::Separate() {
+  if (after_key_) {
+    after_key_ = false;
+    return;
+  }
+  if (!first_) {
+    out_ += ',';
+    if (open_.size() > break_depth_ && break_depth_ > 0) out_ += ' ';
+  }
+  if (!open_.empty()) NewLine();
+  first_ = false;
+}
+
+JsonText& JsonText::Open(char bracket) {
+  Separate();
+  out_ += bracket;
+  open_ += bracket == '{' ? '}' : ']';
+  first_ = true;
+  return *this;
+}
+
+JsonText& JsonText::Close() {
+  const char bracket = open_.back();
+  const bool broken = !first_ && open_.size() <= break_depth_;
+  open_.pop_back();
+  if (broken) NewLine();
+  out_ += bracket;
+  first_ = false;
+  return *this;
+}
+
+JsonText& JsonText::Key(std::string_view key) {
+  Separate();
+  out_ += '"';
+  out_ += key;  // keys are our own words: nothing to escape
+  out_ += break_depth_ > 0 ? "\": " : "\":";
+  after_key_ = true;
+  return *this;
+}
+
+JsonText& JsonText::Text(std::string_view value) {
+  Separate();
+  AppendJsonString(out_, value);
+  return *this;
+}
+
+JsonText& JsonText::Number(std::int64_t value) {
+  Separate();
+  std::array<char, 24> buffer{};
+  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
+  out_.append(buffer.data(), end);
+  return *this;
+}
+
+JsonText& JsonText::Flag(bool value) { return Raw(value ? "true" : "false"); }
+
+JsonText& JsonText::Null() { return Raw("null"); }
+
+JsonText& JsonText::Millimeters(Length value) {
+  Separate();
+  AppendMillimeters(out_, value);
+  return *this;
+}
+
+JsonText& JsonText::Raw(std::string_view json) {
+  Separate();
+  out_ += json;
+  return *this;
+}
+
+}  // namespace tillwright

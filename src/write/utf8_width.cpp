@@ -1,0 +1,37 @@
+#include "write/utf8_width.h"
+
+#include <algorithm>
+
+namespace tillwright {
+namespace {
+
+bool StartsCharacter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
+
+}  // namespace
+
+std::size_t CharacterCount(std::string_view text) {
+  return static_cast<std::size_t>(std::ranges::count_if(text, StartsCharacter));
+}
+
+std::string Shortened(std::string_view text, std::size_t most) {
+  if (CharacterCount(text) <= most) return std::string(text);
+  std::size_t end = 0;
+  for (std::size_t seen = 0; end < text.size(); ++end) {
+    if (StartsCharacter(text[end]) && ++seen == most) break;
+  }
+  return std::string(text.substr(0, end)) + "\u2026";
+}
+
+std::string Printable(std::string_view text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto c = static_cast<unsigned char>(text[i]);
+    // C1 controls (U+0080 to U+009F) are two bytes, C2 80 to C2 9F.
+    const bool c1 = c == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
+    if (c1) ++i;
+    out += c < 0x20 || c == 0x7F || c1 ? ' ' : text[i];
+  }
+  return out;
+}
+
+}  // namespace tillwright
