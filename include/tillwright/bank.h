@@ -27,11 +27,17 @@ struct SpaceId {
 };
 [[nodiscard]] std::string ToText(SpaceId id);
 
+// The centre of a hole for a pull, from the opening's lower left corner.
+struct PullHole {
+  Length x, y;
+};
+
 struct Front {
   Rect rect;  // the show face, seen from the front
   Length thickness;
   std::string material;
   Grain grain = Grain::kHorizontal;
+  std::vector<PullHole> pulls;  // left to right; empty when no pulls are given
 };
 
 // How a box is made: the spec's keys with the defaults filled in.

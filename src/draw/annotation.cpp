@@ -129,7 +129,7 @@ PaperDisc AddBalloon(SheetGroup& out, PaperPoint centre, double radius, std::str
                      const TextMetrics& metrics) {
   out.primitives.push_back(Circle{centre, radius, Pen::kCallout, Tone::kPaper});
   LabelStyle style = TextStyle(radius, TextWeight::kBold, TextAnchor::kCentre, TextLevel::kMiddle);
-  const double room = 1.5 * radius;
+  const double room = 1.4 * radius;
   const double width = MeasureLabel(metrics, text, style).width;
   if (width > room) style.cap_height = std::max(radius * room / width, radius * 0.6);
   style.max_width = 1.7 * radius;

@@ -202,6 +202,21 @@ class StackDrawing {
     return segment.Middle();
   }
 
+  // Places that keep clear of the levels. Where the levels leave too little room between them, the
+  // levels are disregarded and their lines are broken at the texts instead.
+  [[nodiscard]] std::vector<double> PlacesBetween(std::vector<SpreadItem> texts,
+                                                  const std::vector<double>& levels) const {
+    const double clearance = frame_.SpreadClearance(style_);
+    std::vector<SpreadItem> items = texts;
+    for (const double level : levels) items.push_back({level, 0, kImmovable});
+    std::vector<double> places = Spread(items, clearance);
+    for (std::size_t l = 0; l < levels.size(); ++l) {
+      if (std::abs(places[texts.size() + l] - levels[l]) > 0.05) return Spread(texts, clearance);
+    }
+    places.resize(texts.size());
+    return places;
+  }
+
   void SpreadColumn(std::size_t i) {
     Tier& tier = tiers_[i];
     std::vector<SpreadItem> items;
@@ -212,9 +227,7 @@ class StackDrawing {
       items.push_back({WishOf(tier, s), placed.need.along, 1});
       moved.push_back(&placed);
     }
-    if (items.empty()) return;
-    for (const double level : LevelsBeyond(i)) items.push_back({level, 0, kImmovable});
-    const std::vector<double> places = Spread(items, frame_.SpreadClearance(style_));
+    const std::vector<double> places = PlacesBetween(std::move(items), LevelsBeyond(i));
     for (std::size_t m = 0; m < moved.size(); ++m) moved[m]->along = places[m];
   }
 
@@ -297,11 +310,35 @@ class StackDrawing {
 
   void DrawExtensions(SheetGroup& out) const {
     for (const Extension& extension : Extensions()) {
-      const double start = StartOf(extension.level) + style_.object_gap;
-      if (start >= extension.end) continue;
-      out.primitives.push_back(LineOf(frame_.At(extension.level, start),
-                                      frame_.At(extension.level, extension.end), Pen::kDimension));
+      double from = StartOf(extension.level) + style_.object_gap;
+      for (const Interval& text : TextsOn(extension.level)) {
+        DrawExtension(out, extension.level, {from, std::min(text.from, extension.end)});
+        from = std::max(from, text.to);
+      }
+      DrawExtension(out, extension.level, {from, extension.end});
     }
+  }
+
+  void DrawExtension(SheetGroup& out, double level, Interval reach) const {
+    if (reach.Length() <= 0) return;
+    out.primitives.push_back(
+        LineOf(frame_.At(level, reach.from), frame_.At(level, reach.to), Pen::kDimension));
+  }
+
+  // The stretches of a level, outward in order, that moved texts stand on.
+  [[nodiscard]] std::vector<Interval> TextsOn(double level) const {
+    constexpr double kClear = 0.6;  // mm
+    std::vector<Interval> found;
+    for (const Tier& tier : tiers_) {
+      Interval reach{tier.column - kClear, tier.column - kClear};
+      for (const Placement& placed : tier.placements) {
+        if (placed.place != TextPlace::kInColumn) continue;
+        if (std::abs(placed.along - level) > placed.need.along / 2 + kClear) continue;
+        reach.to = std::max(reach.to, tier.column + placed.need.across + kClear);
+      }
+      if (reach.Length() > 0) found.push_back(reach);
+    }
+    return found;
   }
 
   void DrawAlong(SheetGroup& out, const Tier& tier, Interval stretch) const {

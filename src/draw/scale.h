@@ -1,0 +1,39 @@
+// Drawing scales: the standard series, and how a solved place becomes a place on paper.
+#ifndef TILLWRIGHT_DRAW_SCALE_H_
+#define TILLWRIGHT_DRAW_SCALE_H_
+
+#include <span>
+#include <string_view>
+
+#include "tillwright/length.h"
+#include "tillwright/length_text.h"
+#include "tillwright/sheet.h"
+
+namespace tillwright {
+
+struct Scale {
+  double paper_per_mm = 1;  // paper millimetres a millimetre of the piece
+  std::string_view name = "1:1";
+};
+
+// Reductions from 1:1 down, largest first: 1:1 1:2 1:4 1:8 … for inches (architects' rules),
+// 1:1 1:2 1:5 1:10 … for millimetres (ISO 5455); both from memory. Fits anything up to 100 m.
+[[nodiscard]] std::span<const Scale> ScaleSeries(Unit unit);
+
+// Maps a place of a view (right and up from the view's zero, exact) to paper.
+struct PaperMap {
+  PaperPoint zero;  // where the view's zero lies on paper
+  Scale scale;
+
+  [[nodiscard]] double Size(Length length) const { return ToMillimeters(length) * scale.paper_per_mm; }
+  [[nodiscard]] double X(Length x) const { return zero.x + Size(x); }
+  [[nodiscard]] double Y(Length y) const { return zero.y - Size(y); }
+  [[nodiscard]] PaperPoint At(Length x, Length y) const { return {X(x), Y(y)}; }
+  [[nodiscard]] PaperBox Box(const Rect& r) const {
+    return {X(r.x), Y(r.Top()), X(r.Right()), Y(r.y)};
+  }
+};
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_SCALE_H_
