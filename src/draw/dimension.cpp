@@ -237,7 +237,8 @@ class StackDrawing {
     Tier& tier = tiers_[i];
     bool any = false;
     for (Placement& text : tier.placements) {
-      if (text.place != TextPlace::kInLine || !IsInTheWay(tier, text)) continue;
+      if (text.place == TextPlace::kNone || text.place == TextPlace::kInColumn) continue;
+      if (!IsInTheWay(tier, text)) continue;
       text.place = TextPlace::kInColumn;
       any = true;
     }

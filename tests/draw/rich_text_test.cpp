@@ -168,9 +168,10 @@ TEST_F(LabelTest, EmptyTextHasNoRunsAndNoWidth) {
 
 TEST_F(LabelTest, WrapsWordsToAWidth) {
   const auto lines = WrapText(metrics_, "gaps at the case  edges 1/8", style_, 22);
-  ASSERT_EQ(lines.size(), 4U);
+  ASSERT_EQ(lines.size(), 3U);
   EXPECT_EQ(lines[0], "gaps at");
-  EXPECT_EQ(lines[2], "case edges");
+  EXPECT_EQ(lines[1], "the case");
+  EXPECT_EQ(lines[2], "edges 1/8");
   EXPECT_EQ(WrapText(metrics_, "unbreakable", style_, 1).size(), 1U);
   EXPECT_TRUE(WrapText(metrics_, "", style_, 1).empty());
 }
