@@ -1,0 +1,16 @@
+#include "draw/view.h"
+
+namespace tillwright {
+
+void Shift(View& view, double dx, double dy) {
+  for (SheetGroup& group : view.groups) Shift(group, dx, dy);
+  for (PaperBox* box : {&view.box, &view.outline}) {
+    box->left += dx;
+    box->right += dx;
+    box->top += dy;
+    box->bottom += dy;
+  }
+  view.datum_y += dy;
+}
+
+}  // namespace tillwright
