@@ -38,6 +38,7 @@ struct View {
   PaperBox box;                    // covered, titles and dimensions included
   PaperBox outline;                // of the piece itself
   double datum_y = 0;              // where the opening's bottom (y = 0) lies; for lining up heights
+  PaperMap map;  // places on it: front x, y; side z, y; plan x, z (to the right, up); shifts along
 };
 
 // Builds a view at a scale.
