@@ -93,6 +93,16 @@ struct CaseSpec {
   Entry<std::string> material;
 };
 
+// `pull` of the fronts or of one front: a typed "none" takes the bank's away.
+struct PullSpec {
+  bool typed = false;
+  bool none = false;
+  Place place;
+  Entry<Length> centers;  // between the two holes of a pull; zero: one hole, a knob
+  Entry<Length> down;     // from the front's top edge to the holes
+  Entry<int> count;       // pulls on one front: 1 or 2
+};
+
 // `fronts` of the bank.
 struct FrontsSpec {
   Entry<FrontStyle> style;
@@ -105,6 +115,7 @@ struct FrontsSpec {
   Entry<Grain> grain;
   Entry<SawnCut> cut;
   Entry<Held> held;
+  PullSpec pull;
 };
 
 // `front` of one drawer or blank.
@@ -112,6 +123,7 @@ struct FrontSpec {
   Entry<Length> thickness;
   Entry<std::string> material;
   Entry<Grain> grain;
+  PullSpec pull;
 };
 
 struct SlideSpec {

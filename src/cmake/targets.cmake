@@ -21,6 +21,7 @@ add_library(tillwright_core STATIC
   src/solve/gaps.cpp
   src/solve/layout_errors.cpp
   src/solve/parts.cpp
+  src/solve/pulls.cpp
   src/solve/solve.cpp
   src/check/bank_checks.cpp
   src/read/check_inputs.cpp

@@ -119,17 +119,7 @@ void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
     if (o.Require("thickness") != nullptr) {
       o.LengthOf("thickness", Sign::kPositive, spacer.thickness);
     }
-    if (const JsonValue* count = o.Find("count")) {
-      const std::optional<Rational> n = count->kind == JsonValue::Kind::kNumber
-                                            ? ParseRational(count->text)
-                                            : std::nullopt;
-      if (n && n->denominator == 1 && n->numerator >= 1 && n->numerator <= 1000) {
-        spacer.count = {static_cast<int>(n->numerator), count->place};
-      } else {
-        ReportError(top.context().diagnostics, DiagnosticCode::kNumberRange, count->place,
-                    "expected a whole number from 1 to 1000");
-      }
-    }
+    o.WholeNumber("count", 1, 1000, spacer.count);
   }
 }
 

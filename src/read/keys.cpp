@@ -91,12 +91,22 @@ constexpr std::array kFrontsKeys{
     KeyRow{"grain", "choice:grain", "Which way the grain of the fronts runs.", "horizontal"},
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
+    KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
+};
+
+constexpr std::array kPullKeys{
+    KeyRow{"centers", "length-or-zero", "Between a pull's two holes; zero: one hole, a knob.", "0"},
+    KeyRow{"down", "length", "From the front's top edge to the holes.", "half the front's height"},
+    KeyRow{"count", "pull-count", "Pulls on one front; two stand at a quarter and three quarters.",
+           "1; 2 on a front wider than 24 in (610 mm)"},
 };
 
 constexpr std::array kFrontKeys{
     KeyRow{"thickness", "length", "Thickness of this front.", "fronts.thickness"},
     KeyRow{"material", "text", "What this front is made of.", "fronts.material"},
     KeyRow{"grain", "choice:grain", "Which way its grain runs.", "fronts.grain"},
+    KeyRow{"pull", "pull-or-none", "Its pull, merged over the bank's, or \"none\".",
+           "fronts.pull"},
 };
 
 constexpr std::array kOverlayEdgesKeys{
@@ -301,6 +311,7 @@ constexpr std::array kObjects{
     ObjectRow{"back", "The back of the case.", kCaseBackKeys},
     ObjectRow{"fronts", "The fronts of the bank.", kFrontsKeys},
     ObjectRow{"front", "One front's own keys.", kFrontKeys},
+    ObjectRow{"pull", "The holes for pulls, on a front.", kPullKeys},
     ObjectRow{"overlay-edges", "An overlay for each edge.", kOverlayEdgesKeys},
     ObjectRow{"reveal", "An overlay given by what it leaves uncovered.", kRevealKeys},
     ObjectRow{"edges", "An edge gap for each edge.", kEdgesKeys},

@@ -155,6 +155,7 @@ class LayoutReader {
     front.LengthOf("thickness", Sign::kPositive, leaf.front.thickness);
     front.Text("material", leaf.front.material);
     front.Choice("grain", leaf.front.grain);
+    ReadPull(front, leaf.front.pull);
   }
 
   void ReadBlank(const JsonValue& value, LayoutNode& node) {
@@ -357,6 +358,20 @@ void RefuseBeside(ObjectReader& top, std::string_view key) {
 }
 
 }  // namespace
+
+void ReadPull(ObjectReader& object, PullSpec& out) {
+  const JsonValue* value = object.Find("pull");
+  if (value == nullptr) return;
+  out.typed = true;
+  out.place = value->place;
+  out.none = value->kind == JsonValue::Kind::kString && value->text == "none";
+  if (out.none) return;
+  ObjectReader pull(object.context(), *value, "pull");
+  if (!pull.ok()) return;
+  pull.LengthOf("centers", Sign::kZeroOrMore, out.centers);
+  pull.LengthOf("down", Sign::kPositive, out.down);
+  pull.WholeNumber("count", 1, 2, out.count);
+}
 
 void ReadSlides(ObjectReader& object, SlideSpec& out) {
   object.Choice("type", out.type);

@@ -6,6 +6,8 @@
 
 namespace tillwright {
 
+// `pull` of a front or of the fronts, if it is there.
+void ReadPull(ObjectReader& object, PullSpec& out);
 void ReadSlides(ObjectReader& object, SlideSpec& out);
 void ReadBox(ObjectReader& object, BoxSpec& out);
 

@@ -14,7 +14,7 @@ Place InString(std::string_view text, Place string, std::size_t offset, std::siz
       if (text[at] != '\\') {
         ++at;
       } else {
-        at += text[at + 1] == 'u' ? 6 : 2;  // a \u escape decodes to several bytes: near enough
+        at += text[at + 1] == 'u' ? 6U : 2U;  // a \u escape decodes to several bytes: near enough
       }
     }
     return at;
@@ -182,6 +182,20 @@ void ObjectReader::Flag(std::string_view key, Entry<bool>& out) {
     return ReportWrongType(context_, *value, "true or false");
   }
   out = {value->flag, value->place};
+}
+
+void ObjectReader::WholeNumber(std::string_view key, int least, int greatest, Entry<int>& out) {
+  const JsonValue* value = Find(key);
+  if (value == nullptr) return;
+  const std::optional<Rational> n =
+      value->kind == JsonValue::Kind::kNumber ? ParseRational(value->text) : std::nullopt;
+  if (n && n->denominator == 1 && n->numerator >= least && n->numerator <= greatest) {
+    out = {static_cast<int>(n->numerator), value->place};
+  } else {
+    ReportError(context_.diagnostics, DiagnosticCode::kNumberRange, value->place,
+                "expected a whole number from " + std::to_string(least) + " to " +
+                    std::to_string(greatest));
+  }
 }
 
 const std::vector<JsonValue>* ObjectReader::List(std::string_view key) {

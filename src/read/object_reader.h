@@ -61,6 +61,8 @@ class ObjectReader {
   void Text(std::string_view key, Entry<std::string>& out);
   void Ratio(std::string_view key, Entry<Rational>& out);
   void Flag(std::string_view key, Entry<bool>& out);
+  // A whole number from `least` to `greatest`.
+  void WholeNumber(std::string_view key, int least, int greatest, Entry<int>& out);
   template <class E>
   void Choice(std::string_view key, Entry<E>& out) {
     const JsonValue* value = Find(key);

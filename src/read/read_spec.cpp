@@ -123,6 +123,7 @@ class SpecReader {
     o.Choice("grain", out.grain);
     o.Choice("cut", out.cut);
     o.Choice("held", out.held);
+    ReadPull(o, out.pull);
     const bool inset = out.style.value == FrontStyle::kInset;
     if (const JsonValue* value = o.Find("overlay")) {
       out.overlay_typed = true;

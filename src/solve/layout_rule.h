@@ -12,6 +12,7 @@
 #include "solve/case_rule.h"
 #include "solve/context.h"
 #include "solve/layout_errors.h"
+#include "solve/pulls.h"
 
 namespace tillwright {
 
@@ -148,6 +149,7 @@ class LayoutRule {
     space.front.material = own.material.typed ? own.material.value : bank.material.value;
     space.front.grain = own.grain.typed ? own.grain.value : bank.grain.value;
     space.front.thickness = Value(FrontThickness(leaf));
+    AddPulls(spec_, leaf, space, context_.diagnostics);
   }
 
   N FrontThickness(const LeafSpec& leaf) {

@@ -65,6 +65,15 @@ class ResultWriter {
     json_.Open("front", '{');
     RectKeys(front.rect);
     json_.Millimeters("thickness_mm", front.thickness);
+    if (!front.pulls.empty()) Pulls(front.pulls);
+    json_.Close();
+  }
+
+  void Pulls(const std::vector<PullHole>& holes) {
+    json_.Open("pulls", '[');
+    for (const PullHole& hole : holes) {
+      json_.Open('{').Millimeters("x_mm", hole.x).Millimeters("y_mm", hole.y).Close();
+    }
     json_.Close();
   }
 

@@ -84,6 +84,11 @@ Json SimpleDefinitions() {
   count["minimum"] = 1;
   count["maximum"] = 1000;
   d["count"] = count;
+  Json pulls = TypeOf({"integer"});
+  pulls["minimum"] = 1;
+  pulls["maximum"] = 2;
+  d["pull-count"] = pulls;
+  d["pull-or-none"] = AnyOf({OneWord("none"), Ref("pull")});
   d["slide-length"] = AnyOf({OneWord("auto"), Ref("length")});
   d["divider"] = AnyOf({OneWord("none"), Ref("length")});
   d["case-top"] = AnyOf({OneWord("none"), Ref("length")});
