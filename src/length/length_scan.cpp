@@ -91,6 +91,7 @@ class Scanner {
     SkipSpaces();
     const std::int64_t bare = unit_ == Unit::kInch ? Length::kPerInch : Length::kPerMillimeter;
     const std::int64_t first_unit = TakeUnit().value_or(bare);
+    result.unit = first_unit % Length::kPerMillimeter == 0 ? Unit::kMillimeter : Unit::kInch;
     result.numerator = first->numerator * first_unit;
     result.denominator = first->denominator;
     SkipSpaces();
@@ -125,7 +126,7 @@ class Scanner {
       return Refuse(Rest(), "expected a number, found", "write it like 15 3/8 or 390.5 mm");
     }
     std::int64_t whole = 0;
-    if (IsDigitAt(at_) && !ReadDigits(whole)) return std::nullopt;
+    if (IsDigitAt(at_) && !ReadDigits(whole, false)) return std::nullopt;
     if (Is('.')) return ReadDecimals(whole);
     if (Is(',')) return Refuse(text_.substr(at_, 1), "a decimal comma is not understood:", "use a point");
     if (const Glyph* glyph = TakeGlyph()) return Mixed(whole, glyph->numerator, glyph->denominator);
@@ -141,17 +142,24 @@ class Scanner {
   std::optional<Fraction> ReadFractionAfter(std::int64_t whole) {
     const std::size_t before = at_;
     SkipSpaces();
+    const bool spaced = at_ != before;
+    const std::size_t hyphen_at = at_;
     const bool hyphen = TakeAny(kMinuses);
-    if (hyphen) SkipSpaces();
-    if (const Glyph* glyph = TakeGlyph()) return Mixed(whole, glyph->numerator, glyph->denominator);
-    if (before == at_ || !IsDigitAt(at_)) {
-      at_ = hyphen ? before : at_;
-      if (hyphen) return Refuse(Rest(), "unexpected", "");
-      return Fraction{whole, 1};
+    const Glyph* glyph = TakeGlyph();
+    // "15 - 3/8" may be meant as a difference; only "15-3/8" is surely a mixed number.
+    if (hyphen && (spaced || (glyph == nullptr && !IsDigitAt(at_)))) {
+      at_ = hyphen_at;
+      return Refuse(Rest(), "unexpected", "write a mixed number like 15-3/8 or 15 3/8");
     }
+    if (glyph != nullptr) return Mixed(whole, glyph->numerator, glyph->denominator);
+    if (!(spaced || hyphen) || !IsDigitAt(at_)) return Fraction{whole, 1};
+    return ReadNumerator(whole);
+  }
+
+  std::optional<Fraction> ReadNumerator(std::int64_t whole) {
     const std::size_t numerator_at = at_;
     std::int64_t numerator = 0;
-    if (!ReadDigits(numerator)) return std::nullopt;
+    if (!ReadDigits(numerator, true)) return std::nullopt;
     if (!TakeAny(kSlashes)) {
       return Refuse(text_.substr(numerator_at, at_ - numerator_at),
                     "a fraction like 3/8 should follow the whole number, found", "");
@@ -163,7 +171,7 @@ class Scanner {
     const std::size_t start = at_;
     std::int64_t denominator = 0;
     if (!IsDigitAt(at_)) return Refuse(Rest(), "a denominator should follow the slash, found", "");
-    if (!ReadDigits(denominator)) return std::nullopt;
+    if (!ReadDigits(denominator, true)) return std::nullopt;
     if (denominator == 0) {
       return Refuse(text_.substr(start, at_ - start), "a denominator cannot be zero:", "");
     }
@@ -202,7 +210,7 @@ class Scanner {
   }
 
   // Digits into an integer of at most kMaxWhole. REQUIRES: a digit is next.
-  bool ReadDigits(std::int64_t& value) {
+  bool ReadDigits(std::int64_t& value, bool in_fraction) {
     const std::size_t start = at_;
     value = 0;
     for (; IsDigitAt(at_); ++at_) {
@@ -210,6 +218,9 @@ class Scanner {
     }
     const std::string_view digits = text_.substr(start, at_ - start);
     if (digits.size() > kMaxDigits) return Fail(digits, "too many digits in", "");
+    if (value > kMaxWhole && (in_fraction || Is('/'))) {
+      return Fail(digits, "the fraction is too long:", "");
+    }
     if (value > kMaxWhole) {
       fault_ = {DiagnosticCode::kLengthRange, start, digits.size(),
                 "\"" + std::string(text_) + "\" is past the limit of 100 m", "check the unit"};
@@ -286,7 +297,7 @@ class Scanner {
     Fail(part, what, hint);
     return std::nullopt;
   }
-  ScannedLength Failed() { return {false, 0, 1, std::move(fault_)}; }
+  ScannedLength Failed() { return {false, 0, 1, unit_, std::move(fault_)}; }
   ScannedLength Failed(std::string_view what, std::string_view hint) {
     fault_.message = what;
     fault_.hint = hint;

@@ -14,6 +14,7 @@ struct ScannedLength {
   bool ok = false;
   Int128 numerator = 0;
   Int128 denominator = 1;
+  Unit unit = Unit::kInch;  // what it was typed in: feet count as inches, metres as millimetres
   LengthFault fault;
 };
 

@@ -17,7 +17,9 @@ void AppendInteger(std::string& out, std::int64_t value) {
   out.append(buffer.data(), end);
 }
 
-LengthFault Inexact(std::string_view text, const ScannedLength& scanned, Unit unit) {
+// The nearest lengths that are exact, in the unit that was typed.
+LengthFault Inexact(std::string_view text, const ScannedLength& scanned) {
+  const Unit unit = scanned.unit;
   const Length below = Length::Picometers(
       static_cast<std::int64_t>(FloorDiv(scanned.numerator, scanned.denominator)));
   const Length step = unit == Unit::kInch ? Length::Inches(1, kFinest) : Length::Picometers(1);
@@ -44,7 +46,7 @@ ParsedLength ParseLength(std::string_view text, Unit unit) {
     return {std::nullopt, PastLimit(text)};
   }
   if (scanned.numerator % scanned.denominator != 0) {
-    return {std::nullopt, Inexact(text, scanned, unit)};
+    return {std::nullopt, Inexact(text, scanned)};
   }
   const Int128 pm = scanned.numerator / scanned.denominator;
   return {Length::Picometers(static_cast<std::int64_t>(pm)), {}};
@@ -57,7 +59,7 @@ InchParts ToInchParts(Length value) {
   const auto sixty_fourths = static_cast<std::int64_t>((scaled + per_inch / 2) / per_inch);
   const std::int64_t fraction = sixty_fourths % kFinest;
   const std::int64_t divisor = std::gcd(fraction, kFinest);  // 64 when there is no fraction
-  return {negative, sixty_fourths / kFinest, fraction / divisor, kFinest / divisor,
+  return {negative && sixty_fourths != 0, sixty_fourths / kFinest, fraction / divisor, kFinest / divisor,
           scaled % per_inch == 0};
 }
 
