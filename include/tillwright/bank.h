@@ -162,6 +162,7 @@ struct Cut {
   CutKind kind = CutKind::kGroove;
   CutFrom from = CutFrom::kLowerEdge;
   Length offset, width, depth;
+  friend constexpr bool operator==(const Cut&, const Cut&) = default;
 };
 
 struct Part {

@@ -33,7 +33,9 @@ add_library(tillwright_core STATIC
   src/read/object_reader.cpp
   src/read/read_spec.cpp
   src/write/diagnostics_text.cpp
+  src/write/id_list.cpp
   src/write/json_text.cpp
+  src/write/parts_table.cpp
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp

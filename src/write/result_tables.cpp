@@ -3,37 +3,16 @@
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/cautions.h"
+#include "write/id_list.h"
+#include "write/parts_table.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
 
-using Column = TextTable::Column;
-
-std::string Wrapped(const std::string& text, std::size_t first_used, std::size_t indent) {
-  std::string out;
-  std::size_t used = first_used;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    std::size_t space = text.find(' ', at);
-    if (space == std::string::npos) space = text.size();
-    const std::string word = text.substr(at, space - at);
-    const std::size_t width = CharacterCount(word);
-    if (used + width + 1 > kTableWidth && used > indent) {
-      out += '\n';
-      out.append(indent, ' ');
-      used = indent;
-    } else if (!out.empty()) {
-      out += ' ';
-      ++used;
-    }
-    out += word;
-    used += width;
-    at = space + 1;
-  }
-  return out;
-}
+// Of a name or material: enough to know it by.
+constexpr std::size_t kMostOfLabel = 240;
 
 class Tables {
  public:
@@ -43,6 +22,7 @@ class Tables {
   std::string Run() {
     Head();
     Fronts();
+    Pulls();
     Gaps();
     Boxes();
     Slides();
@@ -70,6 +50,22 @@ class Tables {
     out_ += '\n';
   }
   void Put(const TextTable& table) { out_ += table.ToText(); }
+  static std::string Label(const std::string& text) {
+    return Shortened(Printable(text), kMostOfLabel);
+  }
+
+  // `head`, `head_width` characters wide, then text in lines that fit the page, indented after the
+  // first.
+  void Wrapped(const std::string& head, std::size_t head_width, const std::string& text,
+               std::size_t indent) {
+    out_ += head;
+    bool first = true;
+    for (const std::string& line : WrapText(text, kTableWidth - indent, head_width - indent)) {
+      if (!first) out_.append(indent, ' ');
+      first = false;
+      out_ += line + "\n";
+    }
+  }
 
   void Head() {
     out_ += bank_.title.empty() ? "Drawer bank" : Shortened(Printable(bank_.title), kTableWidth);
@@ -91,19 +87,43 @@ class Tables {
     for (const Space& space : bank_.spaces) {
       if (!space.HasFront()) continue;
       const Rect& r = space.front.rect;
-      table.Row({ToText(space.id), Printable(space.name), In(r.width), In(r.height),
-                 In(space.front.thickness), In(r.x), In(r.y), Printable(space.front.material)});
+      table.Row({ToText(space.id), Label(space.name), In(r.width), In(r.height),
+                 In(space.front.thickness), In(r.x), In(r.y), Label(space.front.material)});
     }
     if (table.empty()) return;
     Heading("Fronts", Word(bank_.style));
     Put(table);
   }
 
-  // What lies between fronts from the bottom up, then from left to right; equal ones across once.
+  // Where to drill for pulls, on the front itself.
+  void Pulls() {
+    TextTable table({{"", false}, {"hole"}, {"from the left edge"}, {"from the lower edge"}});
+    for (const Space& space : bank_.spaces) {
+      int number = 0;
+      for (const PullHole& hole : space.front.pulls) {
+        table.Row({ToText(space.id), std::to_string(++number), In(hole.x - space.front.rect.x),
+                   In(hole.y - space.front.rect.y)});
+      }
+    }
+    if (table.empty()) return;
+    Heading("Pull holes", "centres, on the front");
+    Put(table);
+  }
+
+  // What lies between fronts from the bottom up, then from left to right; gaps alike that lie side
+  // by side once.
   void Gaps() {
-    TextTable table({{"from", false}, {"to", false}, {"gap"}});
-    for (const Gap& gap : bank_.gaps) {
-      table.Row({ToText(bank_, gap.from), ToText(bank_, gap.to), In(gap.size)});
+    TextTable table({{"gap"}, {"from", false, true}, {"to", false, true}});
+    const std::vector<Gap>& gaps = bank_.gaps;
+    for (std::size_t i = 0; i < gaps.size();) {
+      const Gap& gap = gaps[i];
+      IdList from;
+      IdList to;
+      for (; i < gaps.size() && SideBySide(gap, gaps[i]); ++i) {
+        from.Add(ToText(bank_, gaps[i].from));
+        to.Add(ToText(bank_, gaps[i].to));
+      }
+      table.Row({In(gap.size), from.ToText(), to.ToText()});
     }
     if (!table.empty()) {
       Heading("Gaps", "bottom up, then left to right");
@@ -116,19 +136,21 @@ class Tables {
     Put(overlaps);
   }
 
+  static bool SideBySide(const Gap& a, const Gap& b) {
+    return a.axis == b.axis && a.at == b.at && a.size == b.size;
+  }
+
   void OverlapsAt(Edge edge, TextTable& table) {
-    std::vector<std::pair<Length, std::string>> sizes;
+    std::vector<std::pair<Length, IdList>> sizes;
     for (const Overlap& overlap : bank_.overlaps) {
       if (overlap.edge != edge) continue;
-      const std::string id = ToText(SpaceAt(overlap.space).id);
-      const auto same = std::ranges::find(sizes, overlap.size, &std::pair<Length, std::string>::first);
-      if (same == sizes.end()) {
-        sizes.emplace_back(overlap.size, id);
-      } else {
-        same->second += " " + id;
-      }
+      auto same = std::ranges::find(sizes, overlap.size, &std::pair<Length, IdList>::first);
+      if (same == sizes.end()) same = sizes.insert(same, {overlap.size, {}});
+      same->second.Add(ToText(SpaceAt(overlap.space).id));
     }
-    for (const auto& [size, ids] : sizes) table.Row({std::string(Word(edge)), In(size), ids});
+    for (const auto& [size, ids] : sizes) {
+      table.Row({std::string(Word(edge)), In(size), ids.ToText()});
+    }
   }
 
   void Boxes() {
@@ -173,104 +195,50 @@ class Tables {
     for (const Space& space : bank_.spaces) {
       if (space.id.kind != SpaceKind::kOpen) continue;
       const Rect& r = space.cell;
-      opens.Row({ToText(space.id), Printable(space.name), In(r.width), In(r.height), In(r.x), In(r.y)});
+      opens.Row({ToText(space.id), Label(space.name), In(r.width), In(r.height), In(r.x), In(r.y)});
     }
     if (opens.empty()) return;
     Heading("Open spaces");
     Put(opens);
   }
 
-  // --- Parts: alike ones once, with their count and what they are for ---------------------------
-
-  struct Kind {
-    const Part* part;
-    int count;
-    std::string uses;
-  };
-
-  static bool Alike(const Part& a, const Part& b) {
-    const auto cut_alike = [](const Cut& x, const Cut& y) {
-      return x.kind == y.kind && x.from == y.from && x.offset == y.offset && x.width == y.width &&
-             x.depth == y.depth;
-    };
-    return a.role == b.role && a.length == b.length && a.width == b.width &&
-           a.thickness == b.thickness && a.material == b.material && a.grain == b.grain &&
-           std::ranges::equal(a.cuts, b.cuts, cut_alike);
-  }
-
   void Parts() {
-    std::vector<Kind> kinds;
-    for (const Part& part : bank_.parts) {
-      if (part.role == PartRole::kFront) continue;  // listed above
-      const std::string use = PartFor(bank_, part);
-      const auto same =
-          std::ranges::find_if(kinds, [&](const Kind& kind) { return Alike(*kind.part, part); });
-      if (same == kinds.end()) {
-        kinds.push_back({&part, part.count, use});
-      } else {
-        same->count += part.count;
-        same->uses += " " + use;
-      }
-    }
-    if (kinds.empty()) return;
-    std::ranges::stable_sort(kinds, {}, [](const Kind& kind) { return kind.part->role; });
+    const std::string table = PartsTable(bank_);
+    if (table.empty()) return;
     Heading("Parts", "finished sizes, length along the grain");
-    TextTable table({{"part", false}, {"pcs"}, {"length"}, {"width"}, {"thick"},
-                     {"cuts, on the inside", false, true}, {"material", false, true},
-                     {"for", false, true}});
-    for (const Kind& kind : kinds) {
-      const Part& part = *kind.part;
-      table.Row({std::string(ToText(part.role)), std::to_string(kind.count), In(part.length),
-                 In(part.width), In(part.thickness), CutsOf(part), Printable(part.material),
-                 kind.uses});
-    }
-    Put(table);
-  }
-
-  std::string CutsOf(const Part& part) const {
-    std::string text;
-    for (const Cut& cut : part.cuts) {
-      if (!text.empty()) text += "; ";
-      const bool along = cut.from == CutFrom::kLowerEdge;
-      text += std::string(ToText(cut.kind)) + " " + In(cut.width) + " x " + In(cut.depth);
-      if (!cut.offset.IsZero()) text += along ? " up " + In(cut.offset) : " in " + In(cut.offset);
-      if (!along) text += " at " + std::string(ToText(cut.from));
-    }
-    return text;
+    out_ += table;
   }
 
   // --- Checks -----------------------------------------------------------------------------------
 
   void Checks() {
-    const auto count = [&](Level level) {
-      return std::to_string(std::ranges::count(findings_, level, &Finding::level));
+    const auto count = [&](Level level, const std::string& one) {
+      const auto n = std::ranges::count(findings_, level, &Finding::level);
+      return std::to_string(n) + " " + one + (n == 1 || level == Level::kPass ? "" : "s");
     };
     Heading("Checks");
     for (const Level level : {Level::kFail, Level::kWarn, Level::kNote}) Those(level);
-    out_ += "  " + count(Level::kPass) + " pass, " + count(Level::kNote) + " notes, " +
-            count(Level::kWarn) + " warnings, " + count(Level::kFail) + " failures\n";
+    out_ += "  " + count(Level::kPass, "pass") + ", " + count(Level::kNote, "note") + ", " +
+            count(Level::kWarn, "warning") + ", " + count(Level::kFail, "failure") + "\n";
   }
 
   // Findings of one level, those that say the same together.
   void Those(Level level) {
-    std::vector<std::pair<const Finding*, std::string>> said;
+    std::vector<std::pair<const Finding*, IdList>> said;
     for (const Finding& finding : findings_) {
       if (finding.level != level) continue;
-      const auto same = std::ranges::find_if(said, [&](const auto& other) {
+      auto same = std::ranges::find_if(said, [&](const auto& other) {
         return other.first->code == finding.code && other.first->message == finding.message;
       });
-      if (same == said.end()) {
-        said.emplace_back(&finding, finding.subject);
-      } else {
-        same->second += ", " + finding.subject;
-      }
+      if (same == said.end()) same = said.insert(same, {&finding, {}});
+      same->second.Add(finding.subject);
     }
     for (const auto& [finding, subjects] : said) {
       std::string head = "  " + std::string(ToText(level)) + "  " +
                          std::string(ToText(finding->code)) + "  ";
-      const std::size_t used = head.size();
+      const std::size_t width = head.size();
       if (style_.color) head = Coloured(level) + head + "\x1b[0m";
-      out_ += head + Wrapped(subjects + ": " + Printable(finding->message), used, 8) + "\n";
+      Wrapped(head, width, subjects.ToText() + ": " + Printable(finding->message), 8);
     }
   }
 
@@ -281,7 +249,7 @@ class Tables {
   void Cautions() {
     Heading("Before you cut");
     for (const std::string_view caution : kCautions) {
-      out_ += "  " + Wrapped(std::string(caution), 2, 2) + "\n";
+      Wrapped("  ", 2, std::string(caution), 2);
     }
   }
 

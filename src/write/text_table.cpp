@@ -9,13 +9,13 @@ namespace {
 
 constexpr std::size_t kIndent = 2;
 constexpr std::size_t kBetween = 2;
-constexpr std::size_t kLeastGiving = 8;  // a label is not shortened below this
+constexpr std::size_t kLeastGiving = 8;  // a giving column is not narrowed below this
 
 void AppendCell(std::string& line, const std::string& cell, std::size_t width, bool right) {
-  const std::string shown = Shortened(cell, width);
-  const std::size_t pad = width - CharacterCount(shown);
+  const std::size_t used = CharacterCount(cell);
+  const std::size_t pad = width > used ? width - used : 0;
   if (right) line.append(pad, ' ');
-  line += shown;
+  line += cell;
   if (!right) line.append(pad, ' ');
 }
 
@@ -27,7 +27,7 @@ void EndLine(std::string& out, std::string line) {
 
 }  // namespace
 
-std::string TextTable::ToText() const {
+std::vector<std::size_t> TextTable::Widths() const {
   std::vector<std::size_t> widths(columns_.size(), 0);
   for (const auto& row : rows_) {
     for (std::size_t i = 0; i < row.size(); ++i) {
@@ -41,26 +41,58 @@ std::string TextTable::ToText() const {
     total += widths[i] + kBetween;
   }
   total -= kBetween;
-  for (std::size_t i = 0; i < widths.size() && total > kTableWidth; ++i) {
-    if (!columns_[i].gives || widths[i] <= kLeastGiving) continue;
-    const std::size_t give = std::min(total - kTableWidth, widths[i] - kLeastGiving);
-    widths[i] -= give;
+  // The widest column that gives, down to the next widest, until the table fits.
+  while (total > kTableWidth) {
+    std::size_t widest = columns_.size();
+    std::size_t next = kLeastGiving;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      if (!columns_[i].gives || widths[i] <= kLeastGiving) continue;
+      if (widest == columns_.size() || widths[i] > widths[widest]) {
+        if (widest != columns_.size()) next = std::max(next, widths[widest]);
+        widest = i;
+      } else {
+        next = std::max(next, widths[i]);
+      }
+    }
+    if (widest == columns_.size()) break;
+    const std::size_t over = std::max<std::size_t>(widths[widest] - next, 1);
+    const std::size_t give = std::min(total - kTableWidth, over);
+    widths[widest] -= give;
     total -= give;
   }
-  std::string out;
-  const auto line_of = [&](const auto& cell_of) {
+  return widths;
+}
+
+void TextTable::AppendRow(std::string& out, const std::vector<std::string>& row,
+                          const std::vector<std::size_t>& widths) const {
+  std::vector<std::vector<std::string>> cells;
+  std::size_t lines = 1;
+  for (std::size_t i = 0; i < row.size(); ++i) {
+    cells.push_back(columns_[i].gives ? WrapText(row[i], std::max<std::size_t>(widths[i], 1))
+                                      : std::vector<std::string>{row[i]});
+    lines = std::max(lines, cells.back().size());
+  }
+  for (std::size_t n = 0; n < lines; ++n) {
     std::string line(kIndent, ' ');
     bool first = true;
     for (std::size_t i = 0; i < widths.size(); ++i) {
       if (widths[i] == 0) continue;
       if (!first) line.append(kBetween, ' ');
       first = false;
-      AppendCell(line, cell_of(i), widths[i], columns_[i].right);
+      AppendCell(line, n < cells[i].size() ? cells[i][n] : std::string(), widths[i],
+                 columns_[i].right);
     }
     EndLine(out, std::move(line));
-  };
-  line_of([&](std::size_t i) { return columns_[i].head; });
-  for (const auto& row : rows_) line_of([&](std::size_t i) { return row[i]; });
+  }
+}
+
+std::string TextTable::ToText() const {
+  const std::vector<std::size_t> widths = Widths();
+  std::vector<std::string> heads;
+  for (const Column& column : columns_) heads.push_back(column.head);
+  std::string out;
+  AppendRow(out, heads, widths);
+  for (const auto& row : rows_) AppendRow(out, row, widths);
   return out;
 }
 

@@ -22,6 +22,35 @@ std::string Shortened(std::string_view text, std::size_t most) {
   return std::string(text.substr(0, end)) + "\u2026";
 }
 
+std::vector<std::string> WrapText(std::string_view text, std::size_t width, std::size_t taken) {
+  std::vector<std::string> lines(1);
+  std::size_t used = taken;
+  const auto next_line = [&] {
+    lines.emplace_back();
+    used = 0;
+  };
+  while (!text.empty()) {
+    const std::size_t space = std::min(text.find(' '), text.size());
+    const std::string_view word = text.substr(0, space);
+    text.remove_prefix(std::min(space + 1, text.size()));
+    if (word.empty()) continue;
+    const std::size_t between = lines.back().empty() ? 0 : 1;
+    if (used > 0 && used + between + CharacterCount(word) > width) next_line();
+    if (!lines.back().empty()) {
+      lines.back() += ' ';
+      ++used;
+    }
+    for (const char c : word) {
+      if (StartsCharacter(c) && used++ >= width) {
+        next_line();
+        used = 1;
+      }
+      lines.back() += c;
+    }
+  }
+  return lines;
+}
+
 std::string Printable(std::string_view text) {
   std::string out;
   for (std::size_t i = 0; i < text.size(); ++i) {

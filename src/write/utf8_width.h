@@ -4,6 +4,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace tillwright {
 
@@ -12,6 +13,12 @@ namespace tillwright {
 
 // At most `most` characters, the last of them an ellipsis when something was left off.
 [[nodiscard]] std::string Shortened(std::string_view text, std::size_t most);
+
+// Lines of at most `width` characters, broken at spaces; a word longer than that is broken where the
+// line ends. Of the first line, `taken` characters are spoken for. At least one line.
+// REQUIRES: width > 0.
+[[nodiscard]] std::vector<std::string> WrapText(std::string_view text, std::size_t width,
+                                                std::size_t taken = 0);
 
 // Without control characters, so that no name can steer a terminal: each becomes a space.
 [[nodiscard]] std::string Printable(std::string_view text);
