@@ -73,19 +73,39 @@ class GapRule {
     bank_.gaps.push_back({rows ? Axis::kY : Axis::kX, from, to, at, end_at - at, begin, end});
   }
 
-  // Fronts on both sides of a boundary, each list in order along it: rows list their leaves left to
-  // right, columns from the top down.
+  // Whether fronts along a boundary lie one after another, as they do unless sizes that do not close
+  // push some over their neighbours. Rows list their leaves left to right, columns from the top down.
+  bool InOrder(const std::vector<int>& list, bool rows) const {
+    for (std::size_t i = 1; i < list.size(); ++i) {
+      const Rect& a = FrontOf(list[i - 1]);
+      const Rect& b = FrontOf(list[i]);
+      if (rows ? End(a, rows) > Begin(b, rows) : Begin(a, rows) < End(b, rows)) return false;
+    }
+    return true;
+  }
+
+  void AddFacing(int low, int high, bool rows) {
+    const Rect& a = FrontOf(low);
+    const Rect& b = FrontOf(high);
+    const Length begin = Max(Begin(a, rows), Begin(b, rows));
+    const Length end = Min(End(a, rows), End(b, rows));
+    if (begin < end) Add(rows, Space_(low), Space_(high), High(a, rows), Low(b, rows), begin, end);
+  }
+
+  // Fronts on both sides of a boundary: every pair that faces one another.
   void Facing(const std::vector<int>& low, const std::vector<int>& high, bool rows) {
+    if (!InOrder(low, rows) || !InOrder(high, rows)) {
+      for (const int a : low) {
+        for (const int b : high) AddFacing(a, b, rows);
+      }
+      return;
+    }
     std::size_t i = 0;
     std::size_t j = 0;
     while (i < low.size() && j < high.size()) {
       const Rect& a = FrontOf(low[i]);
       const Rect& b = FrontOf(high[j]);
-      const Length begin = Max(Begin(a, rows), Begin(b, rows));
-      const Length end = Min(End(a, rows), End(b, rows));
-      if (begin < end) {
-        Add(rows, Space_(low[i]), Space_(high[j]), High(a, rows), Low(b, rows), begin, end);
-      }
+      AddFacing(low[i], high[j], rows);
       const bool a_first = rows ? End(a, rows) < End(b, rows) : Begin(a, rows) > Begin(b, rows);
       const bool both = rows ? End(a, rows) == End(b, rows) : Begin(a, rows) == Begin(b, rows);
       if (a_first || both) ++i;

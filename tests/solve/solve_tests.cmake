@@ -1,0 +1,12 @@
+find_path(GLPK_INCLUDE glpk.h REQUIRED)
+find_library(GLPK_LIBRARY glpk REQUIRED)
+tillwright_add_tests(tillwright_solve_tests
+  LINK tillwright_core ${GLPK_LIBRARY}
+  SOURCES
+    tests/solve/apportion_test.cpp
+    tests/solve/box_test.cpp
+    tests/solve/case_test.cpp
+    tests/solve/layout_test.cpp
+    tests/solve/least_deviation_test.cpp
+    tests/solve/property_test.cpp
+    tests/solve/published_test.cpp)
