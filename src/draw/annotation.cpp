@@ -45,10 +45,10 @@ void AddLeaderEnd(SheetGroup& out, const LeaderNote& note) {
     case LeaderEnd::kNone:
       return;
     case LeaderEnd::kArrow:
-      out.primitives.push_back(Arrowhead{note.tip, AngleOf(note.elbow, note.tip), 2.2});
+      out.primitives.emplace_back(Arrowhead{note.tip, AngleOf(note.elbow, note.tip), 2.2});
       return;
     case LeaderEnd::kDot:
-      out.primitives.push_back(Circle{note.tip, 0.45, Pen::kNone, Tone::kInk});
+      out.primitives.emplace_back(Circle{note.tip, 0.45, Pen::kNone, Tone::kInk});
       return;
   }
 }
@@ -60,14 +60,14 @@ PaperBox AddLeaderNote(SheetGroup& out, const LeaderNote& note, const TextMetric
   SheetGroup drawn;
   const double sign = note.text_left ? -1 : 1;
   const PaperPoint shelf{note.elbow.x + sign * kShelf, note.elbow.y};
-  drawn.primitives.push_back(Polyline{{note.tip, note.elbow, shelf}, false, Pen::kLeader, {}});
+  drawn.primitives.emplace_back(Polyline{{note.tip, note.elbow, shelf}, false, Pen::kLeader, {}});
   AddLeaderEnd(drawn, note);
   const TextAnchor anchor = note.text_left ? TextAnchor::kRight : TextAnchor::kLeft;
   const LabelStyle style =
       TextStyle(note.cap_height, TextWeight::kRegular, anchor, TextLevel::kMiddle);
   PaperPoint at{shelf.x + sign * kTextGap, shelf.y};
   for (const std::string& line : note.lines) {
-    drawn.primitives.push_back(MakeLabel(metrics, line, style, at, note.path));
+    drawn.primitives.emplace_back(MakeLabel(metrics, line, style, at, note.path));
     at.y += 2.1 * note.cap_height;
   }
   return MoveInto(out, drawn);
@@ -79,22 +79,24 @@ PaperBox AddTextBlock(SheetGroup& out, const TextBlock& block, const TextMetrics
       TextStyle(block.cap_height, block.weight, TextAnchor::kLeft, TextLevel::kBaseline);
   PaperPoint at = block.at;
   for (const std::string& line : block.lines) {
-    drawn.primitives.push_back(MakeLabel(metrics, line, style, at, ""));
+    drawn.primitives.emplace_back(MakeLabel(metrics, line, style, at, ""));
     at.y += block.pitch * block.cap_height;
   }
   return MoveInto(out, drawn);
 }
 
 void AddCentreLine(SheetGroup& out, PaperPoint from, PaperPoint to, double overshoot) {
-  out.primitives.push_back(
+  out.primitives.emplace_back(
       LineOf(Toward(from, to, -overshoot), Toward(to, from, -overshoot), Pen::kCentre));
 }
 
 void AddCentreMark(SheetGroup& out, PaperPoint centre, double radius) {
   const double reach = radius + 2;
   const Pen pen = radius < 3 ? Pen::kThin : Pen::kCentre;
-  out.primitives.push_back(LineOf({centre.x - reach, centre.y}, {centre.x + reach, centre.y}, pen));
-  out.primitives.push_back(LineOf({centre.x, centre.y - reach}, {centre.x, centre.y + reach}, pen));
+  out.primitives.emplace_back(
+      LineOf({centre.x - reach, centre.y}, {centre.x + reach, centre.y}, pen));
+  out.primitives.emplace_back(
+      LineOf({centre.x, centre.y - reach}, {centre.x, centre.y + reach}, pen));
 }
 
 namespace {
@@ -104,15 +106,16 @@ void AddSectionEnd(SheetGroup& out, const SectionMark& mark, PaperPoint end, Pap
                    const TextMetrics& metrics) {
   constexpr double kArrowShaft = 4.2;
   const PaperPoint outer = Toward(end, other, -mark.stroke);
-  out.primitives.push_back(LineOf(end, outer, Pen::kSection));
+  out.primitives.emplace_back(LineOf(end, outer, Pen::kSection));
   const PaperPoint corner = Toward(outer, end, StyleOf(Pen::kThin).width / 2);
   const PaperPoint tip = OnCircle(corner, kArrowShaft + 2.2, mark.sight);
-  out.primitives.push_back(LineOf(corner, OnCircle(corner, kArrowShaft, mark.sight), Pen::kThin));
-  out.primitives.push_back(Arrowhead{tip, mark.sight, 2.5});
+  out.primitives.emplace_back(
+      LineOf(corner, OnCircle(corner, kArrowShaft, mark.sight), Pen::kThin));
+  out.primitives.emplace_back(Arrowhead{tip, mark.sight, 2.5});
   const LabelStyle style =
       TextStyle(3.5, TextWeight::kBold, TextAnchor::kCentre, TextLevel::kMiddle);
   const PaperPoint middle{(end.x + outer.x) / 2, (end.y + outer.y) / 2};
-  out.primitives.push_back(
+  out.primitives.emplace_back(
       MakeLabel(metrics, mark.letter, style, OnCircle(middle, 2.9, mark.sight + 180), ""));
 }
 
@@ -127,13 +130,13 @@ PaperBox AddSectionMark(SheetGroup& out, const SectionMark& mark, const TextMetr
 
 PaperDisc AddBalloon(SheetGroup& out, PaperPoint centre, double radius, std::string_view text,
                      const TextMetrics& metrics) {
-  out.primitives.push_back(Circle{centre, radius, Pen::kCallout, Tone::kPaper});
+  out.primitives.emplace_back(Circle{centre, radius, Pen::kCallout, Tone::kPaper});
   LabelStyle style = TextStyle(radius, TextWeight::kBold, TextAnchor::kCentre, TextLevel::kMiddle);
   const double room = 1.4 * radius;
   const double width = MeasureLabel(metrics, text, style).width;
   if (width > room) style.cap_height = std::max(radius * room / width, radius * 0.6);
   style.max_width = 1.7 * radius;
-  out.primitives.push_back(MakeLabel(metrics, text, style, centre, ""));
+  out.primitives.emplace_back(MakeLabel(metrics, text, style, centre, ""));
   return {centre, radius};
 }
 
@@ -141,13 +144,13 @@ PaperBox AddDetailCallout(SheetGroup& out, const DetailCallout& callout,
                           const TextMetrics& metrics) {
   constexpr double kBalloon = 3;
   SheetGroup drawn;
-  drawn.primitives.push_back(Circle{callout.centre, callout.radius, Pen::kCallout, Tone::kNone});
+  drawn.primitives.emplace_back(Circle{callout.centre, callout.radius, Pen::kCallout, Tone::kNone});
   const double apart =
       std::hypot(callout.balloon.x - callout.centre.x, callout.balloon.y - callout.centre.y);
   if (apart > callout.radius + kBalloon) {
-    drawn.primitives.push_back(LineOf(Toward(callout.centre, callout.balloon, callout.radius),
-                                      Toward(callout.balloon, callout.centre, kBalloon),
-                                      Pen::kLeader));
+    drawn.primitives.emplace_back(LineOf(Toward(callout.centre, callout.balloon, callout.radius),
+                                         Toward(callout.balloon, callout.centre, kBalloon),
+                                         Pen::kLeader));
   }
   AddBalloon(drawn, callout.balloon, kBalloon, callout.letter, metrics);
   return MoveInto(out, drawn);
@@ -165,14 +168,14 @@ PaperBox AddViewTitle(SheetGroup& out, const ViewTitle& title, const TextMetrics
   if (title.max_width > 0) style.max_width = title.max_width - (x - title.at.x);
   const Label name = MakeLabel(metrics, title.title, style, {x, title.at.y}, "");
   const double line = title.at.y + std::max(1.1, name.box.bottom - title.at.y + 0.5);
-  drawn.primitives.push_back(LineOf({x, line}, {x + name.width, line}, Pen::kSymbol));
-  drawn.primitives.push_back(name);
+  drawn.primitives.emplace_back(LineOf({x, line}, {x + name.width, line}, Pen::kSymbol));
+  drawn.primitives.emplace_back(name);
   if (!title.caption.empty()) {
     LabelStyle small = TextStyle(2, TextWeight::kRegular, TextAnchor::kLeft, TextLevel::kBaseline);
     small.max_width = style.max_width;
     const Label caption = MakeLabel(metrics, title.caption, small, {x, 0}, "");
     const double drop = line + 1.3 - caption.box.top;
-    drawn.primitives.push_back(MakeLabel(metrics, title.caption, small, {x, drop}, ""));
+    drawn.primitives.emplace_back(MakeLabel(metrics, title.caption, small, {x, drop}, ""));
   }
   return MoveInto(out, drawn);
 }
@@ -182,10 +185,10 @@ void AddGrainArrow(SheetGroup& out, PaperPoint centre, double length, PaperAxis 
   const double angle = along == PaperAxis::kHorizontal ? 0 : 90;
   const PaperPoint tip = OnCircle(centre, length / 2, angle);
   const PaperPoint tail = OnCircle(centre, length / 2, angle + 180);
-  out.primitives.push_back(
+  out.primitives.emplace_back(
       LineOf(Toward(tip, tail, kHead / 2), Toward(tail, tip, kHead / 2), Pen::kThin));
-  out.primitives.push_back(Arrowhead{tip, angle, kHead});
-  out.primitives.push_back(Arrowhead{tail, angle + 180, kHead});
+  out.primitives.emplace_back(Arrowhead{tip, angle, kHead});
+  out.primitives.emplace_back(Arrowhead{tail, angle + 180, kHead});
 }
 
 PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& metrics) {
@@ -195,10 +198,10 @@ PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& me
   const double end = bar.at.x + bar.field * bar.fields;
   for (int i = 0; i < bar.fields; i += 2) {
     const double x = bar.at.x + bar.field * i;
-    drawn.primitives.push_back(
+    drawn.primitives.emplace_back(
         BoxFill({x, bar.at.y, x + bar.field, bar.at.y + kHeight}, Tone::kInk));
   }
-  drawn.primitives.push_back(
+  drawn.primitives.emplace_back(
       BoxOutline({bar.at.x, bar.at.y, end, bar.at.y + kHeight}, Pen::kRuler));
   const double base = bar.at.y + kHeight + 0.8 + kCap;
   LabelStyle style =
@@ -209,11 +212,11 @@ PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& me
     const PaperPoint at{bar.at.x + bar.field * static_cast<double>(i), base};
     const Label label = MakeLabel(metrics, bar.labels[i], style, at, "");
     reach = label.box.right;
-    drawn.primitives.push_back(label);
+    drawn.primitives.emplace_back(label);
   }
   style.anchor = TextAnchor::kLeft;
   if (!bar.unit.empty()) {
-    drawn.primitives.push_back(MakeLabel(metrics, bar.unit, style, {reach + 1.1, base}, ""));
+    drawn.primitives.emplace_back(MakeLabel(metrics, bar.unit, style, {reach + 1.1, base}, ""));
   }
   return MoveInto(out, drawn);
 }
@@ -251,17 +254,17 @@ PaperBox AddCheckBar(SheetGroup& out, const CheckBar& bar, const TextMetrics& me
                  : PaperPoint{bar.at.x - up, bar.at.y + along};
   };
   const double length = bar.unit == CheckUnit::kInch ? 25.4 * bar.length : bar.length;
-  drawn.primitives.push_back(LineOf(at(0, 0), at(length, 0), Pen::kRuler));
+  drawn.primitives.emplace_back(LineOf(at(0, 0), at(length, 0), Pen::kRuler));
   HatchLines marks{{}, Pen::kRuler};
   for (const Graduation& mark : GraduationsOf(bar)) {
     marks.segments.push_back({at(mark.at, 0), at(mark.at, mark.height)});
   }
-  drawn.primitives.push_back(std::move(marks));
+  drawn.primitives.emplace_back(std::move(marks));
   if (!bar.label.empty()) {
     const TextAnchor anchor = level ? TextAnchor::kLeft : TextAnchor::kRight;
     LabelStyle style = TextStyle(bar.cap_height, TextWeight::kRegular, anchor, TextLevel::kMiddle);
     style.turn = level ? TextTurn::kLevel : TextTurn::kUpward;
-    drawn.primitives.push_back(
+    drawn.primitives.emplace_back(
         MakeLabel(metrics, bar.label, style, at(length + 1.2, bar.cap_height / 2), ""));
   }
   return MoveInto(out, drawn);
@@ -269,10 +272,10 @@ PaperBox AddCheckBar(SheetGroup& out, const CheckBar& bar, const TextMetrics& me
 
 void AddRegistrationMark(SheetGroup& out, PaperPoint centre, double radius) {
   const double reach = radius * 1.7;
-  out.primitives.push_back(Circle{centre, radius, Pen::kSymbol, Tone::kNone});
-  out.primitives.push_back(
+  out.primitives.emplace_back(Circle{centre, radius, Pen::kSymbol, Tone::kNone});
+  out.primitives.emplace_back(
       LineOf({centre.x - reach, centre.y}, {centre.x + reach, centre.y}, Pen::kThin));
-  out.primitives.push_back(
+  out.primitives.emplace_back(
       LineOf({centre.x, centre.y - reach}, {centre.x, centre.y + reach}, Pen::kThin));
 }
 

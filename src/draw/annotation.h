@@ -5,6 +5,7 @@
 #ifndef TILLWRIGHT_DRAW_ANNOTATION_H_
 #define TILLWRIGHT_DRAW_ANNOTATION_H_
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>

@@ -322,7 +322,7 @@ class StackDrawing {
 
   void DrawExtension(SheetGroup& out, double level, Interval reach) const {
     if (reach.Length() <= 0) return;
-    out.primitives.push_back(
+    out.primitives.emplace_back(
         LineOf(frame_.At(level, reach.from), frame_.At(level, reach.to), Pen::kDimension));
   }
 
@@ -344,8 +344,8 @@ class StackDrawing {
 
   void DrawAlong(SheetGroup& out, const Tier& tier, Interval stretch) const {
     if (stretch.Length() <= 0) return;
-    out.primitives.push_back(LineOf(frame_.At(stretch.from, tier.line),
-                                    frame_.At(stretch.to, tier.line), Pen::kDimension));
+    out.primitives.emplace_back(LineOf(frame_.At(stretch.from, tier.line),
+                                       frame_.At(stretch.to, tier.line), Pen::kDimension));
   }
 
   // The dimension line, broken at its texts and at segments without a dimension.
@@ -379,7 +379,7 @@ class StackDrawing {
     for (std::size_t s = 0; s < tier.chain->stations.size(); ++s) {
       if (!IsUsed(tier, s)) continue;
       const Pen pen = IsCrowded(tier, s) ? Pen::kDimension : Pen::kTick;
-      out.primitives.push_back(
+      out.primitives.emplace_back(
           Tick{frame_.At(tier.chain->stations[s], tier.line), style_.tick, pen});
     }
   }
@@ -390,12 +390,12 @@ class StackDrawing {
       const DimensionText& text = tier.chain->texts[s];
       if (placed.place == TextPlace::kNone) continue;
       if (placed.place != TextPlace::kInColumn) {
-        out.primitives.push_back(
+        out.primitives.emplace_back(
             frame_.Centred(metrics_, text, style_.cap_height, placed.along, tier.line));
         continue;
       }
       DrawBentLeader(out, tier, Segment(tier, s).Middle(), placed);
-      out.primitives.push_back(
+      out.primitives.emplace_back(
           frame_.Outside(metrics_, text, style_.cap_height, placed.along, tier.column));
     }
   }
@@ -407,7 +407,7 @@ class StackDrawing {
       leader.points.push_back(frame_.At(placed.along, TurnOf(tier)));
     }
     leader.points.push_back(frame_.At(placed.along, EndOf(tier)));
-    out.primitives.push_back(std::move(leader));
+    out.primitives.emplace_back(std::move(leader));
   }
 
   const DimensionStack& stack_;

@@ -19,6 +19,7 @@
 #ifndef TILLWRIGHT_DRAW_DIMENSION_H_
 #define TILLWRIGHT_DRAW_DIMENSION_H_
 
+#include <cstdint>
 #include <string>
 #include <vector>
 

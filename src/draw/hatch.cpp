@@ -168,9 +168,11 @@ void ForEachLine(const PaperBox& box, double angle, double spacing, Draw draw) {
   const PaperPoint across{-along.y, along.x};
   const Span reach_across = Reach(box, across);
   const Span reach_along = Reach(box, along);
-  const double last = std::floor(reach_across.to / spacing);
-  for (double k = std::ceil(reach_across.from / spacing); k <= last; k += 1) {
-    const PaperPoint foot{across.x * k * spacing, across.y * k * spacing};
+  const auto first = static_cast<long long>(std::ceil(reach_across.from / spacing));
+  const auto last = static_cast<long long>(std::floor(reach_across.to / spacing));
+  for (long long k = first; k <= last; ++k) {
+    const double distance = static_cast<double>(k) * spacing;
+    const PaperPoint foot{across.x * distance, across.y * distance};
     const double from = reach_along.from - 1;
     const double to = reach_along.to + 1;
     draw(PaperSegment{{foot.x + along.x * from, foot.y + along.y * from},

@@ -10,12 +10,15 @@
 #ifndef TILLWRIGHT_DRAW_HATCH_H_
 #define TILLWRIGHT_DRAW_HATCH_H_
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
 #include "tillwright/sheet.h"
 
 namespace tillwright {
+
+enum class PaperAxis : std::uint8_t { kHorizontal, kVertical };
 
 using PaperRing = std::vector<PaperPoint>;  // a closed polygon; the last point joins the first
 
@@ -41,7 +44,6 @@ struct HatchArea {
 // A sheet good cut across its face: `plies` layers of equal thickness from one face of the area's
 // bounds to the other, parted by lines; every other layer is hatched. `across` is the direction of
 // its thickness. REQUIRES: plies >= 1.
-enum class PaperAxis : std::uint8_t { kHorizontal, kVertical };
 [[nodiscard]] HatchLines HatchPlies(const HatchArea& area, PaperAxis across, int plies, Pen pen);
 
 // Solid wood cut across the grain: growth rings, arcs about `heart`, the rings closer and wider in

@@ -13,6 +13,7 @@
 #ifndef TILLWRIGHT_DRAW_LAYOUT_FAULTS_H_
 #define TILLWRIGHT_DRAW_LAYOUT_FAULTS_H_
 
+#include <cstdint>
 #include <string>
 #include <vector>
 

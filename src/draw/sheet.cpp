@@ -69,8 +69,9 @@ PaperBox BoundsOf(const Arc& arc) {
   const double high = std::max(arc.start, arc.start + arc.sweep);
   std::vector<PaperPoint> points{OnCircle(arc.centre, arc.radius, low),
                                  OnCircle(arc.centre, arc.radius, high)};
-  for (double quarter = std::ceil(low / 90) * 90; quarter < high; quarter += 90) {
-    points.push_back(OnCircle(arc.centre, arc.radius, quarter));
+  const double quarter = std::ceil(low / 90) * 90;
+  for (int i = 0; i < 4 && quarter + 90 * i < high; ++i) {  // |sweep| < 360: at most four
+    points.push_back(OnCircle(arc.centre, arc.radius, quarter + 90 * i));
   }
   return Stroked(BoxOf(points), arc.pen);
 }

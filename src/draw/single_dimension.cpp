@@ -46,12 +46,13 @@ class SingleDrawing {
     const double from = frame_.OutOf(edge);
     if (std::abs(from) <= style_.object_gap) return;
     const double sign = from < 0 ? 1 : -1;
-    out.primitives.push_back(LineOf(frame_.At(station, from + sign * style_.object_gap),
-                                    frame_.At(station, sign * style_.overshoot), Pen::kDimension));
+    out.primitives.emplace_back(LineOf(frame_.At(station, from + sign * style_.object_gap),
+                                       frame_.At(station, sign * style_.overshoot),
+                                       Pen::kDimension));
   }
 
   void DrawAlong(SheetGroup& out, double from, double to) const {
-    out.primitives.push_back(LineOf(frame_.At(from, 0), frame_.At(to, 0), Pen::kDimension));
+    out.primitives.emplace_back(LineOf(frame_.At(from, 0), frame_.At(to, 0), Pen::kDimension));
   }
 
   // Ends that point outward from between the stations, or inward from beyond them.
@@ -59,17 +60,17 @@ class SingleDrawing {
     for (const bool at_end : {false, true}) {
       const PaperPoint at = frame_.At(at_end ? d_.to : d_.from, 0);
       if (d_.ticks) {
-        out.primitives.push_back(Tick{at, style_.tick, Pen::kTick});
+        out.primitives.emplace_back(Tick{at, style_.tick, Pen::kTick});
         continue;
       }
       const double forward = frame_.ForwardAngle();
       const double angle = at_end == inside ? forward : forward + 180;
-      out.primitives.push_back(Arrowhead{at, angle, style_.arrow});
+      out.primitives.emplace_back(Arrowhead{at, angle, style_.arrow});
     }
   }
 
   void DrawText(SheetGroup& out, double along) const {
-    out.primitives.push_back(frame_.Centred(metrics_, d_.text, style_.cap_height, along, 0));
+    out.primitives.emplace_back(frame_.Centred(metrics_, d_.text, style_.cap_height, along, 0));
   }
 
   void DrawTextInside(SheetGroup& out) const {
@@ -124,9 +125,9 @@ void AddOrdinate(SheetGroup& out, const OrdinateColumn& column, const Ordinate& 
     line.points.push_back(frame.At(place, std::max(end - kStraight, knee)));
   }
   line.points.push_back(frame.At(place, end));
-  out.primitives.push_back(std::move(line));
-  out.primitives.push_back(frame.Outside(metrics, {ordinate.text, ordinate.path}, style.cap_height,
-                                         place, column.offset));
+  out.primitives.emplace_back(std::move(line));
+  out.primitives.emplace_back(frame.Outside(metrics, {ordinate.text, ordinate.path},
+                                            style.cap_height, place, column.offset));
 }
 
 // Above the first text; flush with the column on the side of the object.
@@ -138,7 +139,7 @@ void AddHeading(SheetGroup& out, const OrdinateColumn& column, const PaperBox& b
   style.level = TextLevel::kBaseline;
   const DimensionFrame frame(column.side, column.edge);
   const double x = frame.At(0, column.offset).x;
-  out.primitives.push_back(MakeLabel(metrics, column.heading, style, {x, below.top - 1.9}, ""));
+  out.primitives.emplace_back(MakeLabel(metrics, column.heading, style, {x, below.top - 1.9}, ""));
 }
 
 }  // namespace

@@ -114,13 +114,13 @@ class Band {
 
   void DrawColumn(const Column& column, double left) {
     if (left > box_.left) {
-      out_.primitives.push_back(LineOf({left, box_.top}, {left, box_.bottom}, Pen::kCell));
+      out_.primitives.emplace_back(LineOf({left, box_.top}, {left, box_.bottom}, Pen::kCell));
     }
     const double height = box_.Height() / static_cast<double>(column.cells.size());
     for (std::size_t i = 0; i < column.cells.size(); ++i) {
       const double top = box_.top + height * static_cast<double>(i);
       if (i > 0) {
-        out_.primitives.push_back(LineOf({left, top}, {left + column.width, top}, Pen::kCell));
+        out_.primitives.emplace_back(LineOf({left, top}, {left + column.width, top}, Pen::kCell));
       }
       DrawCell(column.cells[i], {left, top, left + column.width, top + height});
     }
@@ -132,7 +132,7 @@ class Band {
     style.cap_height = kCaptionCap;
     style.max_width = box.Width() - 2 * kPad;
     const double x = box.left + kPad;
-    out_.primitives.push_back(
+    out_.primitives.emplace_back(
         MakePlainLabel(metrics_, cell.caption, style, {x, box.top + 1.2 + kCaptionCap}));
     style.cap_height = cell.cap_height;
     if (cell.bold) style.weight = TextWeight::kBold;
@@ -140,8 +140,8 @@ class Band {
     const PaperPoint at{x, middle + cell.cap_height / 2 + 0.1};
     // A material or scale may hold fractions; names and numbers of sheets never do.
     const bool fractions = cell.caption == "MATERIAL" || cell.caption == "SCALE";
-    out_.primitives.push_back(fractions ? MakeLabel(metrics_, cell.value, style, at, "")
-                                        : MakePlainLabel(metrics_, cell.value, style, at));
+    out_.primitives.emplace_back(fractions ? MakeLabel(metrics_, cell.value, style, at, "")
+                                           : MakePlainLabel(metrics_, cell.value, style, at));
   }
 
   SheetGroup& out_;
@@ -154,8 +154,9 @@ void AddPrintCheck(SheetGroup& out, const PaperBox& cell, const TextMetrics& met
   style.level = TextLevel::kBaseline;
   style.cap_height = kCaptionCap;
   style.max_width = cell.Width() - 2 * kPad;
-  out.primitives.push_back(MakePlainLabel(metrics, "PRINT CHECK: print at 100 %, measure both bars",
-                                          style, {cell.left + kPad, cell.top + 1.2 + kCaptionCap}));
+  out.primitives.emplace_back(
+      MakePlainLabel(metrics, "PRINT CHECK: print at 100 %, measure both bars", style,
+                     {cell.left + kPad, cell.top + 1.2 + kCaptionCap}));
   const double x = cell.left + 2.2;
   const double space = (cell.Height() - 4.5) / 2;
   const double first = cell.top + 3.4 + space;
@@ -173,18 +174,18 @@ void AddProjectionCell(SheetGroup& out, const PaperBox& cell, Projection project
   LabelStyle style;
   style.level = TextLevel::kBaseline;
   style.cap_height = kCaptionCap;
-  out.primitives.push_back(MakePlainLabel(metrics, "PROJECTION", style,
-                                          {cell.left + kPad, cell.top + 1.2 + kCaptionCap}));
+  out.primitives.emplace_back(MakePlainLabel(metrics, "PROJECTION", style,
+                                             {cell.left + kPad, cell.top + 1.2 + kCaptionCap}));
   AddProjectionSymbol(out, {cell.Centre().x, (cell.top + 3.4 + cell.bottom) / 2}, projection);
 }
 
 void AddBorder(SheetGroup& out, const Sheet& sheet) {
   const PaperBox frame = sheet.frame;
   constexpr double kMark = 4;  // mm, centring marks outside the frame
-  out.primitives.push_back(BoxOutline(frame, Pen::kFrame));
+  out.primitives.emplace_back(BoxOutline(frame, Pen::kFrame));
   const PaperPoint middle = frame.Centre();
   const auto mark = [&out](PaperPoint a, PaperPoint b) {
-    out.primitives.push_back(LineOf(a, b, Pen::kFrame));
+    out.primitives.emplace_back(LineOf(a, b, Pen::kFrame));
   };
   mark({middle.x, frame.top - kMark}, {middle.x, frame.top});
   mark({middle.x, frame.bottom}, {middle.x, frame.bottom + kMark});
@@ -201,13 +202,14 @@ void AddCheckedBand(SheetGroup& out, PaperBox band, Projection projection,
                     std::vector<Column> columns, const TextMetrics& metrics) {
   AddPrintCheck(out, {band.left, band.top, band.left + kCheckWidth, band.bottom}, metrics);
   band.left += kCheckWidth;
-  out.primitives.push_back(LineOf({band.left, band.top}, {band.left, band.bottom}, Pen::kCell));
+  out.primitives.emplace_back(LineOf({band.left, band.top}, {band.left, band.bottom}, Pen::kCell));
   if (projection != Projection::kNone) {
     constexpr double kWidth = 21;
     band.right -= kWidth;
     AddProjectionCell(out, {band.right, band.top, band.right + kWidth, band.bottom}, projection,
                       metrics);
-    out.primitives.push_back(LineOf({band.right, band.top}, {band.right, band.bottom}, Pen::kCell));
+    out.primitives.emplace_back(
+        LineOf({band.right, band.top}, {band.right, band.bottom}, Pen::kCell));
   }
   Band(out, band, metrics).Draw(std::move(columns));
 }
@@ -216,7 +218,7 @@ void AddBlock(SheetGroup& out, const Sheet& sheet, std::string_view paper, const
               const TextMetrics& metrics) {
   PaperBox box = sheet.frame;
   box.top = box.bottom - BlockHeight(sheet);
-  out.primitives.push_back(LineOf({box.left, box.top}, {box.right, box.top}, Pen::kFrame));
+  out.primitives.emplace_back(LineOf({box.left, box.top}, {box.right, box.top}, Pen::kFrame));
   if (HasOneBand(sheet)) {
     AddCheckedBand(out, box, block.projection,
                    {NamesColumn(block), ViewColumn(block), DateColumn(block), ScaleColumn(block),
@@ -225,7 +227,7 @@ void AddBlock(SheetGroup& out, const Sheet& sheet, std::string_view paper, const
     return;
   }
   const double middle = box.top + kBand;
-  out.primitives.push_back(LineOf({box.left, middle}, {box.right, middle}, Pen::kCell));
+  out.primitives.emplace_back(LineOf({box.left, middle}, {box.right, middle}, Pen::kCell));
   Band(out, {box.left, box.top, box.right, middle}, metrics)
       .Draw({NamesColumn(block), ViewColumn(block), SheetColumn(block, paper)});
   Column scales = ScaleColumn(block);
@@ -294,15 +296,15 @@ void AddProjectionSymbol(SheetGroup& out, PaperPoint centre, Projection projecti
   const bool small_near = projection == Projection::kThirdAngle;
   const double near = small_near ? kSmall : kLarge;
   const double far = small_near ? kLarge : kSmall;
-  out.primitives.push_back(Circle{rings, kSmall, Pen::kSymbol, Tone::kNone});
-  out.primitives.push_back(Circle{rings, kLarge, Pen::kSymbol, Tone::kNone});
-  out.primitives.push_back(Polyline{{{near_x, centre.y - near},
-                                     {far_x, centre.y - far},
-                                     {far_x, centre.y + far},
-                                     {near_x, centre.y + near}},
-                                    true,
-                                    Pen::kSymbol,
-                                    Tone::kNone});
+  out.primitives.emplace_back(Circle{rings, kSmall, Pen::kSymbol, Tone::kNone});
+  out.primitives.emplace_back(Circle{rings, kLarge, Pen::kSymbol, Tone::kNone});
+  out.primitives.emplace_back(Polyline{{{near_x, centre.y - near},
+                                        {far_x, centre.y - far},
+                                        {far_x, centre.y + far},
+                                        {near_x, centre.y + near}},
+                                       true,
+                                       Pen::kSymbol,
+                                       Tone::kNone});
   AddCentreLine(out, {rings.x - kLarge, centre.y}, {rings.x + kLarge, centre.y}, 0.6);
   AddCentreLine(out, {rings.x, centre.y - kLarge}, {rings.x, centre.y + kLarge}, 0.6);
   AddCentreLine(out, {near_x, centre.y}, {far_x, centre.y}, 0.6);

@@ -7,6 +7,7 @@
 #ifndef TILLWRIGHT_DRAW_TITLE_BLOCK_H_
 #define TILLWRIGHT_DRAW_TITLE_BLOCK_H_
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 

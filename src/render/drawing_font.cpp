@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <memory>
 #include <unordered_map>
 #include <utility>
 
@@ -148,28 +149,28 @@ class NoFont final : public DrawingFont {
 };
 
 struct Fonts {
-  const DrawingFont* regular = nullptr;
-  const DrawingFont* bold = nullptr;
+  std::unique_ptr<const DrawingFont> regular;
+  std::unique_ptr<const DrawingFont> bold;
   std::string fault;
 };
 
-const DrawingFont* LoadFont(FT_Library library, const unsigned char* begin,
-                            const unsigned char* end) {
+std::unique_ptr<const DrawingFont> LoadFont(FT_Library library, const unsigned char* begin,
+                                            const unsigned char* end) {
   FT_Face face = nullptr;
   if (FT_New_Memory_Face(library, begin, end - begin, 0, &face) != 0) return nullptr;
-  return new EmbeddedFont(face);
+  return std::make_unique<EmbeddedFont>(face);
 }
 
 Fonts LoadFonts() {
-  static const NoFont no_font;
-  Fonts fonts{&no_font, &no_font, "the built-in font cannot be loaded"};
+  Fonts fonts;
   FT_Library library = nullptr;
-  if (FT_Init_FreeType(&library) != 0) return fonts;
-  const DrawingFont* regular =
-      LoadFont(library, tillwright_font_regular, tillwright_font_regular_end);
-  const DrawingFont* bold = LoadFont(library, tillwright_font_bold, tillwright_font_bold_end);
-  if (regular != nullptr && bold != nullptr) fonts = {regular, bold, ""};
-  return fonts;
+  if (FT_Init_FreeType(&library) == 0) {
+    fonts.regular = LoadFont(library, tillwright_font_regular, tillwright_font_regular_end);
+    fonts.bold = LoadFont(library, tillwright_font_bold, tillwright_font_bold_end);
+  }
+  if (fonts.regular && fonts.bold) return fonts;
+  return {std::make_unique<NoFont>(), std::make_unique<NoFont>(),
+          "the built-in font cannot be loaded"};
 }
 
 // Never destroyed: Cairo keeps faces in caches of its own until the very end of the program.

@@ -81,11 +81,11 @@ class Demo {
   void Elevation() {
     SheetGroup& view = AddGroup(sheet_, "elevation", "Front elevation", 0);
     view.desc = "Five drawer fronts above a toe space";
-    view.primitives.push_back(BoxOutline({left_, top_, Right(), CaseBottom()}, Pen::kOutline));
+    view.primitives.emplace_back(BoxOutline({left_, top_, Right(), CaseBottom()}, Pen::kOutline));
     const double toe = 0.75 * kScale;
-    view.primitives.push_back(
+    view.primitives.emplace_back(
         BoxOutline({left_ + toe, CaseBottom(), Right() - toe, floor_}, Pen::kThin));
-    view.primitives.push_back(LineOf({left_ - 5, floor_}, {Right() + 5, floor_}, Pen::kGround));
+    view.primitives.emplace_back(LineOf({left_ - 5, floor_}, {Right() + 5, floor_}, Pen::kGround));
     AddViewTitle(view, {{left_, floor_ + 25.5}, "", "FRONT ELEVATION", "SCALE 1:8", 0}, metrics_);
     AddScaleBar(view, {{left_ + 46, floor_ + 24.5}, 6 * kScale, 2, {"0", "6", "12"}, "in"},
                 metrics_);
@@ -98,13 +98,13 @@ class Demo {
   void Front(std::size_t i, const PaperBox& box) {
     const std::string number = std::to_string(i + 1);
     SheetGroup& front = AddGroup(sheet_, "front-" + number, "Drawer front " + number, 1);
-    front.primitives.push_back(InsetOutline(box, Pen::kFront));
+    front.primitives.emplace_back(InsetOutline(box, Pen::kFront));
     const PaperPoint centre = box.Centre();
     AddBalloon(front, {centre.x - 14, centre.y}, 2.5, number, metrics_);
     LabelStyle style;
-    front.primitives.push_back(MakeLabel(metrics_, "23 3/4 × " + std::string(kFronts[i].text),
-                                         style, {centre.x - 9.5, centre.y},
-                                         "D" + number + ".front"));
+    front.primitives.emplace_back(MakeLabel(metrics_, "23 3/4 × " + std::string(kFronts[i].text),
+                                            style, {centre.x - 9.5, centre.y},
+                                            "D" + number + ".front"));
     AddGrainArrow(front, {box.right - 7.5, centre.y}, 9, PaperAxis::kHorizontal);
   }
 
@@ -143,8 +143,8 @@ class Demo {
   [[nodiscard]] double CaseFront() const { return section_ + kPanel * kScale; }
 
   void Cut(SheetGroup& out, const PaperBox& box, double angle) {
-    out.primitives.push_back(HatchAtAngle(AreaOf(box), angle, 1.1, Pen::kHatch));
-    out.primitives.push_back(BoxOutline(box, Pen::kCut));
+    out.primitives.emplace_back(HatchAtAngle(AreaOf(box), angle, 1.1, Pen::kHatch));
+    out.primitives.emplace_back(BoxOutline(box, Pen::kCut));
   }
 
   void Section() {
@@ -154,9 +154,10 @@ class Demo {
     Cut(view, {CaseFront(), CaseBottom() - t, Back(), CaseBottom()}, -45);
     Cut(view, {Back() - t / 2, top_ + t, Back(), CaseBottom() - t}, 45);
     Cut(view, {CaseFront() + 2.25 * kScale, CaseBottom(), CaseFront() + 3 * kScale, floor_}, 45);
-    view.primitives.push_back(
+    view.primitives.emplace_back(
         LineOf({Back() - t / 2, CaseBottom()}, {Back() - t / 2, floor_}, Pen::kHidden));
-    view.primitives.push_back(LineOf({section_ - 5, floor_}, {Back() + 5, floor_}, Pen::kGround));
+    view.primitives.emplace_back(
+        LineOf({section_ - 5, floor_}, {Back() + 5, floor_}, Pen::kGround));
     const std::vector<PaperBox> fronts = Fronts();
     for (std::size_t i = 0; i < fronts.size(); ++i) Box(view, i, fronts[i]);
     AddDetailCallout(view,
@@ -177,16 +178,16 @@ class Demo {
     const double end = CaseFront() + 16 * kScale;
     Cut(view, {CaseFront(), top, CaseFront() + side, bottom}, -45);
     Cut(view, {end - side, top, end, bottom}, -45);
-    view.primitives.push_back(LineOf({CaseFront() + side, top}, {end - side, top}, Pen::kThin));
+    view.primitives.emplace_back(LineOf({CaseFront() + side, top}, {end - side, top}, Pen::kThin));
     const double panel = bottom - (i == 0 ? 0.375 : 0.5) * kScale;
     Polyline thin = BoxOutline(
         {CaseFront() + side / 2, panel, end - side / 2, panel + 0.25 * kScale}, Pen::kHatch);
     thin.fill = Tone::kShade;
-    view.primitives.push_back(thin);
+    view.primitives.emplace_back(thin);
     LabelStyle style;
     style.cap_height = i == 0 ? 1.8 : 2.2;
     style.anchor = TextAnchor::kCentre;
-    view.primitives.push_back(
+    view.primitives.emplace_back(
         MakeLabel(metrics_, "BOX " + std::to_string(i + 1), style,
                   {CaseFront() + 10 * kScale, (top + panel) / 2 + (i == 0 ? 0.4 : 0)}, ""));
   }
@@ -223,11 +224,11 @@ class Demo {
     DetailPart(view, disc, side, -45, {groove});
     HatchArea ply = AreaOf(groove);
     ply.window = disc;
-    view.primitives.push_back(HatchPlies(ply, PaperAxis::kVertical, 5, Pen::kDetailHatch));
+    view.primitives.emplace_back(HatchPlies(ply, PaperAxis::kVertical, 5, Pen::kDetailHatch));
     for (Polyline& piece : ClipToDisc(disc, BoxOutline(groove, Pen::kDetailCut))) {
-      view.primitives.push_back(std::move(piece));
+      view.primitives.emplace_back(std::move(piece));
     }
-    view.primitives.push_back(Circle{c, radius, Pen::kCallout, Tone::kNone});
+    view.primitives.emplace_back(Circle{c, radius, Pen::kCallout, Tone::kNone});
     DetailSizes(view, disc, side, front, lower, groove);
     AddViewTitle(view, {{c.x - radius, c.y + radius + 14}, "B", "GROOVE & GAP", "SCALE 1:1", 0},
                  metrics_);
@@ -263,9 +264,9 @@ class Demo {
     HatchArea area = AreaOf(box);
     area.window = disc;
     area.box_holes = holes;
-    view.primitives.push_back(HatchAtAngle(area, angle, 1.6, Pen::kDetailHatch));
+    view.primitives.emplace_back(HatchAtAngle(area, angle, 1.6, Pen::kDetailHatch));
     for (Polyline& piece : ClipToDisc(disc, BoxOutline(box, Pen::kDetailCut))) {
-      view.primitives.push_back(std::move(piece));
+      view.primitives.emplace_back(std::move(piece));
     }
   }
 
@@ -276,14 +277,14 @@ class Demo {
     const double y = space_.top + 88;
     const PaperBox end{x, y, x + 19.05, y + 26};
     const PaperBox rail{x + 19.05, y + 6, x + 42, y + 25.05};
-    view.primitives.push_back(HatchEndGrain(AreaOf(end), {x + 30, y + 40}, 1.9, Pen::kHatch));
-    view.primitives.push_back(BoxOutline(end, Pen::kDetailCut));
+    view.primitives.emplace_back(HatchEndGrain(AreaOf(end), {x + 30, y + 40}, 1.9, Pen::kHatch));
+    view.primitives.emplace_back(BoxOutline(end, Pen::kDetailCut));
     HatchArea along = AreaOf(rail);
     const PaperPoint hole{x + 32, y + 15.5};
     along.disc_holes.push_back({hole, 2.4});
-    view.primitives.push_back(HatchLongGrain(along, PaperAxis::kHorizontal, 1.7, Pen::kHatch));
-    view.primitives.push_back(BoxOutline(rail, Pen::kDetailCut));
-    view.primitives.push_back(Circle{hole, 2.38, Pen::kDetailCut, Tone::kPaper});
+    view.primitives.emplace_back(HatchLongGrain(along, PaperAxis::kHorizontal, 1.7, Pen::kHatch));
+    view.primitives.emplace_back(BoxOutline(rail, Pen::kDetailCut));
+    view.primitives.emplace_back(Circle{hole, 2.38, Pen::kDetailCut, Tone::kPaper});
     AddCentreMark(view, hole, 2.38);
     AddLeaderNote(view,
                   {{hole.x + 1.7, hole.y - 1.7},
@@ -298,7 +299,7 @@ class Demo {
         PaperSide::kBelow,          end.left, end.right, y + 32, end.bottom, end.bottom,
         {"3/4", "front.thickness"}, false,    false};
     AddSingleDimension(view, thick, style_, metrics_);
-    view.primitives.push_back(Arc{{rail.right, rail.bottom}, 4, 90, 90, Pen::kMoved});
+    view.primitives.emplace_back(Arc{{rail.right, rail.bottom}, 4, 90, 90, Pen::kMoved});
     AddViewTitle(view, {{x, y + 40}, "C", "PULL & EDGE", "SCALE 1:1", 0}, metrics_);
   }
 

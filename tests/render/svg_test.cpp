@@ -44,7 +44,7 @@ TEST(RenderSvg, ValidatesAgainstTheDtd) {
   sheet.title = "<&\"'> \x01\xff 引";
   sheet.description = "]]> & -->";
   LabelStyle style;
-  sheet.groups[0].primitives.push_back(
+  sheet.groups[0].primitives.emplace_back(
       MakeLabel(DrawingFontMetrics(), "a<b&c>\"d\" 引", style, {50, 50}, "<path&\">"));
   const TempFile file(".svg", Svg(sheet));
   const ToolRun run = RunTool("xmllint --nonet --noout --valid " + file.path());

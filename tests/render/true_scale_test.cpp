@@ -22,10 +22,10 @@ Sheet RulerSheet() {
   Sheet sheet{.width = 297, .height = 30, .title = "Ruler", .name = "ruler"};
   SheetGroup& group = AddGroup(sheet, "lines", "Lines", 0);
   for (const double x : kPlaces) {
-    group.primitives.push_back(LineOf({x, 3}, {x, 27}, Pen::kDimension));
+    group.primitives.emplace_back(LineOf({x, 3}, {x, 27}, Pen::kDimension));
   }
-  group.primitives.push_back(LineOf({2, 4}, {290, 4}, Pen::kDimension));
-  group.primitives.push_back(LineOf({2, 26}, {290, 26}, Pen::kDimension));
+  group.primitives.emplace_back(LineOf({2, 4}, {290, 4}, Pen::kDimension));
+  group.primitives.emplace_back(LineOf({2, 26}, {290, 26}, Pen::kDimension));
   return sheet;
 }
 
