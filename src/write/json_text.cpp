@@ -53,7 +53,10 @@ void AppendJsonString(std::string& out, std::string_view text) {
   for (std::size_t i = 0; i < text.size();) {
     const auto c = static_cast<unsigned char>(text[i]);
     if (IsPlain(c)) {
-      out += text[i++];
+      std::size_t end = i + 1;
+      while (end < text.size() && IsPlain(static_cast<unsigned char>(text[end]))) ++end;
+      out.append(text, i, end - i);
+      i = end;
     } else if (c < 0x80) {
       AppendEscape(out, c);
       ++i;

@@ -133,7 +133,7 @@ TEST(PublishedGraduation, NeverGrowsUpward) {
       std::string drawers = "{}";
       for (int i = 1; i < n; ++i) drawers += ", {}";
       const Solved s = MustSolve(
-          std::string(R"({"opening": {"width": 20, "height": 40, "depth": 22}, "graduate": )") +
+          std::string(R"({"opening": {"width": 20, "height": 80, "depth": 22}, "graduate": )") +
           graduate + R"(, "drawers": [)" + drawers + "]}");
       for (std::size_t i = 1; i < s.bank.spaces.size(); ++i) {
         EXPECT_GE(s.bank.spaces[i].front.rect.height, s.bank.spaces[i - 1].front.rect.height)
