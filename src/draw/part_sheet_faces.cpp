@@ -1,0 +1,205 @@
+#include "draw/part_sheet_faces.h"
+
+#include <algorithm>
+#include <functional>
+
+#include "draw/annotation.h"
+#include "draw/hatch.h"
+
+namespace tillwright {
+namespace {
+
+constexpr double kHatchSpacing = 1.2;  // mm
+constexpr double kHoleRadius = 0.7;    // mm: a hole's size is its bolt's, which no spec gives
+constexpr double kThinnest = 1.0;      // mm on paper: thinner sections are shaded, not hatched
+
+struct Range {
+  Length low, high;
+};
+
+// What is left of [0, whole] without the ranges.
+std::vector<Range> Without(Length whole, std::vector<Range> taken) {
+  std::ranges::sort(taken, {}, &Range::low);
+  std::vector<Range> left;
+  Length from;
+  for (const Range& range : taken) {
+    if (range.low > from) left.push_back({from, Min(range.low, whole)});
+    from = Max(from, range.high);
+  }
+  if (from < whole) left.push_back({from, whole});
+  return left;
+}
+
+// The stretches of a band's edge at `at` that no deeper cut takes away.
+std::vector<Range> EdgeStretches(const PartShape& shape, const CutBand& band, Length at) {
+  const Length whole = band.upright ? shape.up : shape.right;
+  std::vector<Range> taken;
+  for (const CutBand& other : shape.bands) {
+    if (&other == &band || other.joint || other.depth < band.depth) continue;
+    if (other.upright != band.upright) {
+      taken.push_back({other.low, other.high});
+    } else if (other.low < at && at < other.high) {
+      return {};
+    }
+  }
+  return Without(whole, std::move(taken));
+}
+
+Rect BandRect(const PartShape& shape, const CutBand& band) {
+  const Length size = band.high - band.low;
+  return band.upright ? Rect{band.low, Length(), size, shape.up}
+                      : Rect{Length(), band.low, shape.right, size};
+}
+
+void AddBandEdge(SheetGroup& out, const PartShape& shape, const CutBand& band, Length at,
+                 const PaperMap& map) {
+  const Length limit = band.upright ? shape.right : shape.up;
+  if (at <= Length() || at >= limit) return;
+  for (const Range& range : EdgeStretches(shape, band, at)) {
+    const PaperPoint from = band.upright ? map.At(at, range.low) : map.At(range.low, at);
+    const PaperPoint to = band.upright ? map.At(at, range.high) : map.At(range.high, at);
+    out.primitives.emplace_back(LineOf(from, to, Pen::kThin));
+  }
+}
+
+// How deep the cuts in one direction go, as steps along the side they cross.
+struct Step {
+  Length low, high, depth;
+};
+std::vector<Step> Profile(const PartShape& shape, bool upright) {
+  const Length whole = upright ? shape.right : shape.up;
+  std::vector<Length> places{Length(), whole};
+  const auto counts = [&](const CutBand& b) { return b.upright == upright && !b.joint; };
+  for (const CutBand& band : shape.bands) {
+    if (!counts(band)) continue;
+    for (const Length at : {band.low, band.high}) {
+      if (at > Length() && at < whole) places.push_back(at);
+    }
+  }
+  std::ranges::sort(places);
+  std::vector<Step> steps;
+  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+    if (places[i] == places[i + 1]) continue;
+    Length depth;
+    for (const CutBand& band : shape.bands) {
+      const bool covers = counts(band) && band.low <= places[i] && places[i + 1] <= band.high;
+      if (covers) depth = Max(depth, Min(band.depth, shape.thickness));
+    }
+    steps.push_back({places[i], places[i + 1], depth});
+  }
+  return steps;
+}
+
+// The outline of what the cuts in one direction leave; `at` places (along, depth) on paper.
+PaperRing ProfileRing(const PartShape& shape, bool upright,
+                      const std::function<PaperPoint(Length, Length)>& at) {
+  PaperRing ring;
+  for (const Step& step : Profile(shape, upright)) {
+    ring.push_back(at(step.low, step.depth));
+    ring.push_back(at(step.high, step.depth));
+  }
+  const Length whole = upright ? shape.right : shape.up;
+  ring.push_back(at(whole, shape.thickness));
+  ring.push_back(at(Length(), shape.thickness));
+  return ring;
+}
+
+// The joint of one end, seen on the edge: hatched as far as it goes in, dashed where wood is left.
+void AddJointEdge(SheetGroup& out, const PartShape& shape, const CutBand& band,
+                  const PaperMap& map) {
+  const Length depth = Min(band.depth, shape.thickness);
+  const PaperBox box = map.Box({band.low, Length(), band.high - band.low, depth});
+  out.primitives.emplace_back(HatchAtAngle(AreaOf(box), 45, kHatchSpacing, Pen::kHatch));
+  const Length line = band.from_far ? band.low : band.high;
+  out.primitives.emplace_back(LineOf(map.At(line, Length()), map.At(line, depth), Pen::kThin));
+  if (depth == shape.thickness) return;
+  out.primitives.emplace_back(
+      LineOf(map.At(band.low, depth), map.At(band.high, depth), Pen::kThin));
+}
+
+}  // namespace
+
+void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
+  const PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
+  for (const CutBand& band : shape.bands) {
+    if (!band.joint) continue;
+    const HatchArea area = AreaOf(map.Box(BandRect(shape, band)));
+    out.primitives.emplace_back(HatchAtAngle(area, 45, kHatchSpacing, Pen::kHatch));
+  }
+  for (const CutBand& band : shape.bands) {
+    AddBandEdge(out, shape, band, band.low, map);
+    AddBandEdge(out, shape, band, band.high, map);
+  }
+  out.primitives.emplace_back(BoxOutline(box, Pen::kOutline));
+  for (const PullHole& hole : shape.holes) {
+    const PaperPoint centre = map.At(hole.x, hole.y);
+    out.primitives.emplace_back(Circle{centre, kHoleRadius, Pen::kThin, Tone::kNone});
+    AddCentreMark(out, centre, kHoleRadius);
+  }
+}
+
+PaperBox FreeFace(const PartShape& shape, const PaperMap& map) {
+  PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
+  const PaperPoint middle = box.Centre();
+  for (const CutBand& band : shape.bands) {
+    const PaperBox cut = map.Box(BandRect(shape, band));
+    const PaperPoint at = cut.Centre();
+    if (band.upright && at.x < middle.x) box.left = std::max(box.left, cut.right);
+    if (band.upright && at.x >= middle.x) box.right = std::min(box.right, cut.left);
+    if (!band.upright && at.y < middle.y) box.top = std::max(box.top, cut.bottom);
+    if (!band.upright && at.y >= middle.y) box.bottom = std::min(box.bottom, cut.top);
+  }
+  for (const PullHole& hole : shape.holes) {
+    constexpr double kReach = kHoleRadius + 2.5;  // of the cross, and some air
+    const double y = map.Y(hole.y);
+    if (y > middle.y) {
+      box.bottom = std::min(box.bottom, y - kReach);
+    } else {
+      box.top = std::max(box.top, y + kReach);
+    }
+  }
+  return box;
+}
+
+void AddSection(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
+  const PaperRing ring =
+      ProfileRing(shape, false, [&](Length along, Length depth) { return map.At(depth, along); });
+  Polyline outline{ring, true, Pen::kCut, Tone::kNone};
+  if (map.Size(shape.thickness) < kThinnest) {
+    outline.fill = Tone::kShade;
+    outline.pen = Pen::kThin;
+  } else {
+    out.primitives.emplace_back(HatchAtAngle(AreaOf(ring), 45, kHatchSpacing, Pen::kHatch));
+  }
+  out.primitives.emplace_back(std::move(outline));
+}
+
+void AddUpperEdge(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
+  for (const CutBand& band : shape.bands) {
+    if (band.joint) AddJointEdge(out, shape, band, map);
+    // A step along the upper edge shows as a line.
+    const bool step = !band.joint && !band.upright && band.high >= shape.up;
+    if (!step || band.depth >= shape.thickness) continue;
+    out.primitives.emplace_back(
+        LineOf(map.At(Length(), band.depth), map.At(shape.right, band.depth), Pen::kThin));
+  }
+  out.primitives.emplace_back(Polyline{
+      ProfileRing(shape, true, [&](Length along, Length depth) { return map.At(along, depth); }),
+      true, Pen::kOutline, Tone::kNone});
+}
+
+void AddFaceMark(SheetGroup& out, PaperPoint at, double height) {
+  constexpr int kSteps = 40;
+  constexpr double kFrom = -1.15;  // the short tail
+  constexpr double kTo = 1.5;      // the long one, down to the edge
+  Polyline loop{{}, false, Pen::kSymbol, Tone::kNone};
+  for (int i = 0; i <= kSteps; ++i) {
+    const double u = kFrom + (kTo - kFrom) * i / kSteps;
+    // The curve of Tschirnhausen, on its side: one loop, two tails.
+    loop.points.push_back({at.x + (u * u * u - u) * height * 0.42 - height * 0.79,
+                           at.y - height * (1 - u * u / (kTo * kTo))});
+  }
+  out.primitives.emplace_back(std::move(loop));
+}
+
+}  // namespace tillwright

@@ -1,0 +1,146 @@
+#include "draw/part_sheet_notes.h"
+
+#include <algorithm>
+#include <set>
+
+namespace tillwright {
+namespace {
+
+// A letter and a number: D12.
+using Id = std::pair<char, int>;
+
+std::string Name(Id id) { return id.first + std::to_string(id.second); }
+
+const Part& Drawn(const Bank& bank, const PartKind& kind) { return bank.parts[kind.parts.front()]; }
+
+bool IsOfCase(PartRole role) {
+  return role == PartRole::kCaseSide || role == PartRole::kCaseBottom ||
+         role == PartRole::kCaseTop || role == PartRole::kCaseBack;
+}
+
+std::string Upper(std::string_view text) {
+  std::string out(text);
+  for (char& c : out) {
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  }
+  return out;
+}
+
+std::string_view JointName(CutKind kind) {
+  switch (kind) {
+    case CutKind::kGroove:
+      return "Groove";
+    case CutKind::kRabbet:
+      return "Rabbet";
+    case CutKind::kDado:
+      return "Dado";
+    case CutKind::kHalfBlindDovetail:
+      return "Half-blind dovetails";
+    case CutKind::kThroughDovetail:
+      return "Through dovetails";
+    case CutKind::kFinger:
+      return "Finger joint";
+  }
+  return "";
+}
+
+std::string_view PlaceName(CutFrom from) {
+  switch (from) {
+    case CutFrom::kLowerEdge:
+      return " along the lower edge";
+    case CutFrom::kFrontEnd:
+      return " at the front end";
+    case CutFrom::kBackEnd:
+      return " at the rear end";
+    case CutFrom::kEachEnd:
+      return " at each end";
+    case CutFrom::kRearEdge:
+      return " along the rear edge";
+  }
+  return "";
+}
+
+// What goes into the cut. A case side's channels across it take the bottom, then the top.
+std::string_view PurposeOf(const Part& part, std::size_t index) {
+  const Cut& cut = part.cuts[index];
+  switch (cut.from) {
+    case CutFrom::kFrontEnd:
+      return ", for the front end";
+    case CutFrom::kBackEnd:
+      return ", for the back end";
+    case CutFrom::kRearEdge:
+      return ", for the back";
+    case CutFrom::kEachEnd:
+      return ", to the line drawn";
+    case CutFrom::kLowerEdge:
+      break;
+  }
+  if (part.role != PartRole::kCaseSide) return ", for the bottom";
+  return index == 0 ? ", for the case bottom" : ", for the case top";
+}
+
+}  // namespace
+
+std::string PartKindIds(const Bank& bank, const PartKind& kind) {
+  if (IsOfCase(Drawn(bank, kind).role)) return "";
+  std::set<Id> ids;
+  for (const std::size_t index : kind.parts) {
+    const std::string id = PartFor(bank, bank.parts[index]);
+    ids.emplace(id[0], std::stoi(id.substr(1)));
+  }
+  std::string out;
+  for (auto at = ids.begin(); at != ids.end();) {
+    const Id first = *at;
+    Id last = first;
+    for (++at; at != ids.end() && *at == Id{last.first, last.second + 1}; ++at) last = *at;
+    if (!out.empty()) out += ", ";
+    out += Name(first);
+    if (last == first) continue;
+    out += last.second == first.second + 1 ? ", " : "\u2013";
+    out += Name(last);
+  }
+  return out;
+}
+
+std::string PartKindRole(const Bank& bank, const PartKind& kind) {
+  return Upper(ToText(Drawn(bank, kind).role));
+}
+
+std::string PartKindCount(const Bank& bank, const PartKind& kind) {
+  const Part& part = Drawn(bank, kind);
+  std::string out = std::to_string(kind.count) + (kind.count == 1 ? " piece" : " pieces");
+  if (kind.mirrored > 0) {
+    out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
+           std::to_string(kind.mirrored) + " mirrored (right)";
+  } else if (part.count == 2) {
+    out += ", left and right alike";
+  } else if (kind.count > 1) {
+    out += " alike";
+  }
+  return out;
+}
+
+std::string PartKindMaterial(const Part& part) {
+  std::string out = part.material;
+  if (part.grain == Grain::kNone) return out;
+  if (!out.empty()) out += ", ";
+  const bool across = part.grain == Grain::kHorizontal;
+  out += out.empty() ? "Grain " : "grain ";
+  out += across ? "left to right" : "upright";
+  return out;
+}
+
+std::vector<std::string> PartKindCuts(const Part& part) {
+  std::vector<std::string> lines;
+  for (std::size_t i = 0; i < part.cuts.size(); ++i) {
+    std::string line(JointName(part.cuts[i].kind));
+    const bool top =
+        part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
+    line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
+    line += PurposeOf(part, i);
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+}  // namespace tillwright

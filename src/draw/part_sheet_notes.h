@@ -1,0 +1,30 @@
+// What a part sheet says in words: which parts, how many, of what, and what each cut is for.
+#ifndef TILLWRIGHT_DRAW_PART_SHEET_NOTES_H_
+#define TILLWRIGHT_DRAW_PART_SHEET_NOTES_H_
+
+#include <string>
+#include <vector>
+
+#include "draw/part_sheets.h"
+
+namespace tillwright {
+
+// What the parts are for, runs of numbers drawn together: "D1–D3, D5", "H1"; empty for
+// a part of the case.
+[[nodiscard]] std::string PartKindIds(const Bank& bank, const PartKind& kind);
+
+// "BOX SIDE", "FRONT".
+[[nodiscard]] std::string PartKindRole(const Bank& bank, const PartKind& kind);
+
+// "2 pieces: 1 as drawn (left), 1 mirrored (right)".
+[[nodiscard]] std::string PartKindCount(const Bank& bank, const PartKind& kind);
+
+// "birch plywood, grain upright"; the maker's own words first.
+[[nodiscard]] std::string PartKindMaterial(const Part& part);
+
+// One line for every cut, in their order: "Groove along the lower edge, for the bottom".
+[[nodiscard]] std::vector<std::string> PartKindCuts(const Part& part);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_PART_SHEET_NOTES_H_

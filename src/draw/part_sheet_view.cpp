@@ -1,0 +1,325 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "draw/annotation.h"
+#include "draw/part_sheet_dims.h"
+#include "draw/part_sheet_faces.h"
+#include "draw/part_sheet_notes.h"
+#include "draw/part_sheets.h"
+#include "draw/rich_text.h"
+
+namespace tillwright {
+namespace {
+
+constexpr double kBetween = 5;      // mm between the pictures and their dimensions
+constexpr double kNoteCap = 2;      // mm, height of notes
+constexpr double kNotePitch = 4;    // mm from line to line
+constexpr double kLeastNotes = 62;  // mm, width of notes below a narrow part
+
+// A picture with its dimensions; moved into place as one.
+struct Cluster {
+  SheetGroup picture;
+  SheetGroup dimensions;
+
+  [[nodiscard]] PaperBox Covered() const { return Join(Bounds(picture), Bounds(dimensions)); }
+  void Move(double dx, double dy) {
+    Shift(picture, dx, dy);
+    Shift(dimensions, dx, dy);
+  }
+};
+
+class PartDrawing {
+ public:
+  PartDrawing(const Bank& bank, const PartKind& kind, const Scale& scale,
+              const ViewOptions& options, const TextMetrics& metrics)
+      : bank_(bank),
+        kind_(kind),
+        part_(bank.parts[kind.parts.front()]),
+        shape_(ShapeOf(bank, part_)),
+        options_(options),
+        metrics_(metrics),
+        map_{{0, 0}, scale},
+        path_("part." + PartId(bank, part_)) {
+    style_.first_offset = 7.5;
+    style_.tier_step = 6.5;
+  }
+
+  View Draw() {
+    view_.name = NameOf();
+    view_.title = PartKindRole(bank_, kind_);
+    if (const std::string ids = PartKindIds(bank_, kind_); !ids.empty()) view_.title += " " + ids;
+    view_.scale = map_.scale;
+    view_.map = map_;
+    Cluster face = Face();
+    Cluster section = Section();
+    section.Move(face.Covered().right + kBetween - section.Covered().left, 0);
+    Cluster edge;
+    if (HasUpright()) {
+      edge = UpperEdge();
+      edge.Move(0, face.Covered().top - kBetween - edge.Covered().bottom);
+    }
+    view_.outline = map_.Box({Length(), Length(), shape_.right, shape_.up});
+    view_.box = Join(Join(face.Covered(), section.Covered()), edge.Covered());
+    Keep(face, "face", FaceName());
+    Keep(section, "section", "Section across the middle");
+    if (HasUpright()) Keep(edge, "edge", "Upper edge");
+    Words();
+    return std::move(view_);
+  }
+
+ private:
+  std::string NameOf() const {
+    std::string name = "part-" + PartId(bank_, part_);
+    for (char& c : name) {
+      if (c == '.') c = '-';
+      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    }
+    return name;
+  }
+
+  SheetGroup& Group(std::string_view id, std::string title, int depth) {
+    view_.groups.push_back(
+        {view_.name + (id.empty() ? "" : "-" + std::string(id)), std::move(title), "", depth, {}});
+    return view_.groups.back();
+  }
+
+  void Keep(Cluster& cluster, const std::string& id, std::string title) {
+    Group(id, std::move(title), 0).primitives = std::move(cluster.picture.primitives);
+    Group(id + "-sizes", "Sizes", 0).primitives = std::move(cluster.dimensions.primitives);
+  }
+
+  std::string FaceName() const {
+    return part_.role == PartRole::kFront ? "Show face" : "Inside face";
+  }
+
+  bool HasUpright() const { return std::ranges::any_of(shape_.bands, &CutBand::upright); }
+  // As deep as the part is thick: its depth is dimensioned as the thickness.
+  bool IsThrough(const CutBand& band) const { return band.depth == shape_.thickness; }
+
+  std::string CutPath(const CutBand& band, std::string_view what) const {
+    return path_ + ".cut." + std::to_string(band.cut + 1) + "." + std::string(what);
+  }
+  std::string HolePath(std::size_t hole, std::string_view what) const {
+    return PartFor(bank_, part_) + ".front.pull." + std::to_string(hole + 1) + "." +
+           std::string(what);
+  }
+
+  // --- Dimensions -------------------------------------------------------------------------------
+
+  // Offsets and widths of the cuts that cross one side of the face.
+  std::vector<SizeMark> BandMarks(bool upright) const {
+    std::vector<SizeMark> marks;
+    if (!options_.all_dimensions) return marks;
+    const Length whole = upright ? shape_.right : shape_.up;
+    for (const CutBand& band : shape_.bands) {
+      if (band.upright != upright) continue;
+      marks.push_back({band.low, band.high, CutPath(band, "width")});
+      if (band.from_far) {
+        marks.push_back({band.high, whole, CutPath(band, "offset")});
+      } else {
+        marks.push_back({Length(), band.low, CutPath(band, "offset")});
+      }
+    }
+    return marks;
+  }
+
+  std::vector<SizeMark> AcrossMarks() const {
+    std::vector<SizeMark> marks = BandMarks(true);
+    for (std::size_t i = 0; i < shape_.holes.size(); ++i) {
+      if (i == 0) marks.push_back({Length(), shape_.holes[0].x, HolePath(0, "left")});
+      if (i + 1 == shape_.holes.size()) break;
+      marks.push_back({shape_.holes[i].x, shape_.holes[i + 1].x, HolePath(i, "next")});
+    }
+    marks.push_back({Length(), shape_.right, path_ + "." + std::string(shape_.right_name)});
+    return marks;
+  }
+
+  std::vector<SizeMark> UpMarks() const {
+    std::vector<SizeMark> marks = BandMarks(false);
+    if (!shape_.holes.empty()) {
+      marks.push_back({shape_.holes[0].y, shape_.up, HolePath(0, "above")});
+    }
+    marks.push_back({Length(), shape_.up, path_ + "." + std::string(shape_.up_name)});
+    return marks;
+  }
+
+  std::vector<SizeMark> DepthMarks(bool upright) const {
+    std::vector<SizeMark> marks;
+    std::vector<std::size_t> seen;
+    for (const CutBand& band : shape_.bands) {
+      if (!options_.all_dimensions || std::ranges::count(seen, band.cut) > 0) continue;
+      // Through cuts are shown where the thickness is.
+      if (IsThrough(band) ? upright : band.upright != upright) continue;
+      seen.push_back(band.cut);
+      marks.push_back({Length(), band.depth, CutPath(band, "depth")});
+    }
+    return marks;
+  }
+
+  void AddStack(SheetGroup& out, PaperSide side, double edge, const DimensionStyle& style,
+                std::vector<SizeMark> marks, const std::function<double(Length)>& paper) const {
+    DimensionStack stack;
+    stack.side = side;
+    stack.edge = edge;
+    stack.tiers = ChainsOf(std::move(marks), bank_.units, paper);
+    AddDimensionStack(out, stack, style, metrics_);
+  }
+
+  // --- Pictures ---------------------------------------------------------------------------------
+
+  Cluster Face() const {
+    Cluster face;
+    AddFace(face.picture, shape_, map_);
+    const PaperBox box = map_.Box({Length(), Length(), shape_.right, shape_.up});
+    AddStack(face.dimensions, PaperSide::kLeft, box.left, style_, UpMarks(),
+             [&](Length up) { return map_.Y(up); });
+    // Texts of a low part may hang below it: the other dimensions begin under them.
+    DimensionStyle below = style_;
+    below.first_offset =
+        std::max(below.first_offset, Bounds(face.dimensions).bottom - box.bottom + 3.5);
+    AddStack(face.dimensions, PaperSide::kBelow, box.bottom, below, AcrossMarks(),
+             [&](Length right) { return map_.X(right); });
+    return face;
+  }
+
+  Cluster Section() const {
+    Cluster section;
+    AddSection(section.picture, shape_, map_);
+    std::vector<SizeMark> marks = DepthMarks(false);
+    marks.push_back({Length(), shape_.thickness, path_ + ".thickness"});
+    AddStack(section.dimensions, PaperSide::kBelow, map_.zero.y, style_, std::move(marks),
+             [&](Length depth) { return map_.X(depth); });
+    return section;
+  }
+
+  Cluster UpperEdge() const {
+    Cluster edge;
+    AddUpperEdge(edge.picture, shape_, map_);
+    AddStack(edge.dimensions, PaperSide::kLeft, map_.zero.x, style_, DepthMarks(true),
+             [&](Length depth) { return map_.Y(depth); });
+    return edge;
+  }
+
+  // --- Words ------------------------------------------------------------------------------------
+
+  void Words() {
+    SheetGroup words{view_.name + "-words", view_.title, "", 0, {}};
+    std::vector<std::string> notes;
+    AddFaceWords(words, notes);
+    const double width = std::max(view_.box.Width(), kLeastNotes);
+    std::vector<std::string> ids =
+        WrapText(metrics_, PartKindIds(bank_, kind_), NoteStyle(), width);
+    std::string title = PartKindRole(bank_, kind_);
+    if (ids.size() == 1 && ids[0].size() <= 18) {
+      title += "  " + ids[0];
+      ids.clear();
+    }
+    const double left = view_.box.left;
+    const PaperBox head = AddViewTitle(words,
+                                       {.at = {left, view_.box.bottom + 8},
+                                        .title = title,
+                                        .caption = "SCALE " + std::string(view_.scale.name),
+                                        .max_width = width},
+                                       metrics_);
+    double y = head.bottom + kNotePitch;
+    const auto plain = [&](const std::string& text) {
+      for (const std::string& line : WrapText(metrics_, text, NoteStyle(), width)) {
+        words.primitives.emplace_back(MakePlainLabel(metrics_, line, NoteStyle(width), {left, y}));
+        y += kNotePitch;
+      }
+    };
+    for (const std::string& line : ids) plain(line);
+    if (!OnlyName().empty()) plain(OnlyName());
+    plain(PartKindCount(bank_, kind_));
+    plain(PartKindMaterial(part_));
+    if (options_.all_dimensions) std::ranges::for_each(PartKindCuts(part_), plain);
+    std::ranges::for_each(notes, plain);
+    view_.box = Join(view_.box, Bounds(words));
+    view_.groups.push_back(std::move(words));
+  }
+
+  static LabelStyle NoteStyle(double max_width = 0) {
+    LabelStyle style;
+    style.cap_height = kNoteCap;
+    style.level = TextLevel::kBaseline;
+    style.max_width = max_width;
+    return style;
+  }
+
+  // The drawer's own name when the part is for that drawer alone.
+  std::string OnlyName() const {
+    if (kind_.parts.size() != 1 || part_.space < 0) return "";
+    return bank_.spaces[static_cast<std::size_t>(part_.space)].name;
+  }
+
+  // Name of the face, its mark, grain and front edge, as far as they fit; else as notes.
+  void AddFaceWords(SheetGroup& words, std::vector<std::string>& notes) const {
+    const PaperBox room = Grow(FreeFace(shape_, map_), -1);
+    LabelStyle style;
+    style.cap_height = kNoteCap;
+    style.anchor = TextAnchor::kCentre;
+    const std::string name = part_.role == PartRole::kFront ? "SHOW FACE" : "INSIDE FACE";
+    const TextSize size = MeasureLabel(metrics_, name, style);
+    const bool fits = room.Width() > size.width + 1.5 && room.Height() > size.height + 1.2;
+    const PaperPoint middle = room.Centre();
+    const bool arrow_below = fits && room.Height() > size.height + 8;
+    if (fits) {
+      const double y = arrow_below ? middle.y - 2 : middle.y;
+      words.primitives.emplace_back(MakeLabel(metrics_, name, style, {middle.x, y}, ""));
+      if (arrow_below) AddGrain(words, room, {middle.x, middle.y + 3});
+    } else {
+      notes.push_back(FaceName() + " drawn");
+    }
+    const bool marked = fits && room.Height() > 16 && room.Width() > size.width + 24;
+    if (marked && part_.role != PartRole::kFront) {
+      AddFaceMark(words, {room.left + 6, room.bottom + 1}, 4.5);
+    }
+    if (kind_.mirrored > 0) AddEnds(words, room, fits ? size.width : room.Width(), notes);
+  }
+
+  void AddGrain(SheetGroup& words, const PaperBox& room, PaperPoint at) const {
+    if (part_.grain == Grain::kNone) return;
+    const bool across = part_.grain == Grain::kHorizontal;
+    if (across) {
+      AddGrainArrow(words, at, std::min(16.0, room.Width() - 1), PaperAxis::kHorizontal);
+      return;
+    }
+    const double length = std::min(14.0, room.bottom - at.y);
+    if (length < 5) return;
+    AddGrainArrow(words, {at.x, at.y + length / 2 - 1}, length, PaperAxis::kVertical);
+  }
+
+  // FRONT and REAR at the ends of a part that has a left and a right.
+  void AddEnds(SheetGroup& words, const PaperBox& room, double taken,
+               std::vector<std::string>& notes) const {
+    LabelStyle style;
+    style.cap_height = 1.8;
+    const double width = MeasureLabel(metrics_, "FRONT", style).width;
+    if (room.Width() < taken + 2 * width + 6) return notes.push_back("Front at the left");
+    const double y = room.Height() > 14 ? room.top + 2.5 : room.Centre().y;
+    words.primitives.emplace_back(MakeLabel(metrics_, "FRONT", style, {room.left + 0.8, y}, ""));
+    style.anchor = TextAnchor::kRight;
+    words.primitives.emplace_back(MakeLabel(metrics_, "REAR", style, {room.right - 0.8, y}, ""));
+  }
+
+  const Bank& bank_;
+  const PartKind& kind_;
+  const Part& part_;
+  PartShape shape_;
+  const ViewOptions& options_;
+  const TextMetrics& metrics_;
+  PaperMap map_;
+  std::string path_;
+  DimensionStyle style_;
+  View view_;
+};
+
+}  // namespace
+
+View PartView(const Bank& bank, const PartKind& kind, const Scale& scale,
+              const ViewOptions& options, const TextMetrics& metrics) {
+  return PartDrawing(bank, kind, scale, options, metrics).Draw();
+}
+
+}  // namespace tillwright
