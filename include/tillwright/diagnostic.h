@@ -98,7 +98,8 @@ class [[nodiscard]] Outcome {
   // REQUIRES: ok().
   [[nodiscard]] const T& value() const { return value_.value(); }
   [[nodiscard]] T& value() { return value_.value(); }
-  [[nodiscard]] const Diagnostics& diagnostics() const { return diagnostics_; }
+  [[nodiscard]] const Diagnostics& diagnostics() const& { return diagnostics_; }
+  [[nodiscard]] Diagnostics diagnostics() && { return std::move(diagnostics_); }
 
  private:
   std::optional<T> value_;

@@ -2,6 +2,7 @@
 // strings, and a scan of our own beside it keeps the place of every token.
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <unordered_set>
 
 #include "read/json_value.h"
 
@@ -30,16 +31,40 @@ std::string Reworded(std::string what) {
   return what;
 }
 
+// number = [ "-" ] int [ frac ] [ exp ] (RFC 8259, section 6)
+bool IsJsonNumber(std::string_view text) {
+  std::size_t at = text.starts_with('-') ? 1 : 0;
+  const auto digits = [&] {
+    const std::size_t start = at;
+    while (at < text.size() && text[at] >= '0' && text[at] <= '9') ++at;
+    return at - start;
+  };
+  const auto take = [&](std::string_view any) {
+    const bool found = at < text.size() && any.find(text[at]) != std::string_view::npos;
+    if (found) ++at;
+    return found;
+  };
+  const bool zero = at < text.size() && text[at] == '0';
+  const std::size_t whole = digits();
+  if (whole == 0 || (zero && whole > 1)) return false;
+  if (take(".") && digits() == 0) return false;
+  if (take("eE")) {
+    take("+-");
+    if (digits() == 0) return false;
+  }
+  return at == text.size();
+}
+
 class Handler : public nlohmann::json_sax<Json> {
  public:
   Handler(std::string_view text, JsonValue& root, Diagnostics& diagnostics)
       : text_(text), root_(root), diagnostics_(diagnostics) {}
 
-  bool null() override { return Put(JsonValue::Kind::kNull, {}) != nullptr; }
+  bool null() override { return IsWord(Put(JsonValue::Kind::kNull, {}), "null"); }
   bool boolean(bool flag) override {
     JsonValue* value = Put(JsonValue::Kind::kBool, {});
-    value->flag = flag;
-    return true;
+    if (value != nullptr) value->flag = flag;
+    return IsWord(value, flag ? "true" : "false");
   }
   bool number_integer(number_integer_t /*n*/) override { return Number(); }
   bool number_unsigned(number_unsigned_t /*n*/) override { return Number(); }
@@ -55,8 +80,7 @@ class Handler : public nlohmann::json_sax<Json> {
 
   bool key(string_t& text) override {
     key_place_ = TakeToken();
-    for (const JsonMember& member : open_.back()->members) {
-      if (member.key != text) continue;
+    if (open_.back().Has(text)) {
       ReportError(diagnostics_, DiagnosticCode::kDuplicateKey, key_place_,
                   "the key \"" + text + "\" stands here a second time", "take one of the two out");
     }
@@ -64,20 +88,52 @@ class Handler : public nlohmann::json_sax<Json> {
     return true;
   }
 
-  bool parse_error(std::size_t /*byte*/, const std::string& /*token*/,
+  bool parse_error(std::size_t read, const std::string& token,
                    const nlohmann::detail::exception& error) override {
-    const std::size_t begin = SkipToToken(text_, at_);
-    const std::size_t end = EndOfToken(text_, begin);
-    // A colon or comma may be the culprit itself; the scan steps over those.
-    ReportError(diagnostics_, DiagnosticCode::kJsonSyntax,
-                PlaceOf(std::min(begin, text_.empty() ? 0 : text_.size() - 1), std::max(end, begin)),
+    constexpr int kNumberOverflow = 406;
+    const Place place = PlaceOfFault(read, token);
+    if (error.id == kNumberOverflow) {
+      ReportError(diagnostics_, DiagnosticCode::kNumberRange, place,
+                  "\"" + token + "\" is too large a number");
+      return false;
+    }
+    ReportError(diagnostics_, DiagnosticCode::kJsonSyntax, place,
                 "the spec is not valid JSON " + Reworded(error.what()),
-                begin >= text_.size() ? "a bracket or quote may be open above"
-                                      : "check the commas, quotes and brackets before this");
+                place.offset >= text_.size() ? "a bracket or quote may be open above"
+                                             : "check the commas, quotes and brackets before this");
     return false;
   }
 
  private:
+  // A list or an object whose end has not been read.
+  struct OpenValue {
+    JsonValue* value;
+    std::unordered_set<std::string> keys = {};  // of the first `known` members, once they are many
+
+    // Whether the object has the key already. Few keys are looked through, many are looked up.
+    bool Has(const std::string& key) {
+      constexpr std::size_t kMany = 32;
+      const std::vector<JsonMember>& members = value->members;
+      if (members.size() < kMany) return value->Find(key) != nullptr;
+      if (keys.empty()) {
+        for (const JsonMember& member : members) keys.insert(member.key);
+      }
+      return !keys.insert(key).second;
+    }
+  };
+
+  // The token after what was understood. A colon or comma that is the fault itself is what the
+  // parser read last.
+  Place PlaceOfFault(std::size_t read, const std::string& token) const {
+    const char last = token.empty() ? ' ' : token.back();
+    if ((last == ',' || last == ':') && read > 0 && read <= text_.size() &&
+        text_[read - 1] == last) {
+      return PlaceOf(read - 1, read);
+    }
+    const std::size_t begin = SkipToToken(text_, at_);
+    return PlaceOf(begin, EndOfToken(text_, begin));
+  }
+
   Place TakeToken() {
     const std::size_t begin = SkipToToken(text_, at_);
     at_ = EndOfToken(text_, begin);
@@ -86,11 +142,19 @@ class Handler : public nlohmann::json_sax<Json> {
 
   bool Number() {
     JsonValue* value = Put(JsonValue::Kind::kNumber, {});
+    if (value == nullptr) return false;
     value->text = text_.substr(value->place.offset, value->place.length);
-    return true;
+    if (IsJsonNumber(value->text)) return true;
+    return NoValue(*value);
   }
 
+  // The next value of the document, or null when there are too many of them.
   JsonValue* Put(JsonValue::Kind kind, std::string text) {
+    if (++values_ > kMaxJsonValues) {
+      ReportError(diagnostics_, DiagnosticCode::kTooBig, TakeToken(),
+                  "the spec holds more than 1 000 000 values", "split the job");
+      return nullptr;
+    }
     JsonValue* value = Slot();
     value->kind = kind;
     value->text = std::move(text);
@@ -98,9 +162,24 @@ class Handler : public nlohmann::json_sax<Json> {
     return value;
   }
 
+  // The parser takes "007" for a zero and then a seven, "nullx" for null and then an x; here they are
+  // one token, and the fault is all of it.
+  bool IsWord(const JsonValue* value, std::string_view word) {
+    if (value == nullptr) return false;
+    return text_.substr(value->place.offset, value->place.length) == word || NoValue(*value);
+  }
+  bool NoValue(const JsonValue& value) {
+    ReportError(diagnostics_, DiagnosticCode::kJsonSyntax, value.place,
+                "the spec is not valid JSON: \"" +
+                    std::string(text_.substr(value.place.offset, value.place.length)) +
+                    "\" is no value",
+                "write texts in quotes, numbers without a leading zero");
+    return false;
+  }
+
   JsonValue* Slot() {
     if (open_.empty()) return &root_;
-    JsonValue* parent = open_.back();
+    JsonValue* parent = open_.back().value;
     if (parent->kind == JsonValue::Kind::kArray) return &parent->items.emplace_back();
     return &parent->members.emplace_back(JsonMember{std::move(key_), key_place_, {}}).value;
   }
@@ -114,9 +193,10 @@ class Handler : public nlohmann::json_sax<Json> {
       return false;
     }
     JsonValue* value = Put(kind, {});
+    if (value == nullptr) return false;
     // Children move when their parent's list grows, but only before they are opened or after they
     // are closed, so these pointers stay good.
-    open_.push_back(value);
+    open_.push_back({value});
     return true;
   }
 
@@ -130,7 +210,8 @@ class Handler : public nlohmann::json_sax<Json> {
   std::size_t at_ = 0;
   JsonValue& root_;
   Diagnostics& diagnostics_;
-  std::vector<JsonValue*> open_;
+  std::vector<OpenValue> open_;
+  std::size_t values_ = 0;
   std::string key_;
   Place key_place_;
 };
@@ -151,20 +232,9 @@ bool Parse(std::string_view text, JsonValue& out, Diagnostics& diagnostics) {
 // Blanks every comma before a closing bracket and reports it; offsets stay as they are.
 bool BlankTrailingCommas(std::string& text, Diagnostics& diagnostics) {
   bool found = false;
-  std::optional<std::size_t> comma;
-  for (std::size_t at = 0; at < text.size();) {
+  std::optional<std::size_t> comma;  // the last token, when it was one
+  for (std::size_t at = SkipBlanks(text, 0); at < text.size(); at = SkipBlanks(text, at)) {
     const char c = text[at];
-    if (c == '/' || c == ' ' || c == '\n' || c == '\r' || c == '\t') {
-      const std::size_t next = c == '/' ? SkipToToken(text, at) : at + 1;
-      // SkipToToken also steps over commas; find one that hides behind a comment.
-      if (c == '/') {
-        for (std::size_t i = next; i-- > at;) {
-          if (text[i] == ',' && SkipToToken(text, i) == next) comma = i;
-        }
-      }
-      at = next == at ? at + 1 : next;
-      continue;
-    }
     if ((c == '}' || c == ']') && comma) {
       ReportError(diagnostics, DiagnosticCode::kTrailingComma, PlaceOf(*comma, *comma + 1),
                   "a comma stands before a closing bracket", "take the comma out");
@@ -172,7 +242,7 @@ bool BlankTrailingCommas(std::string& text, Diagnostics& diagnostics) {
       found = true;
     }
     comma = c == ',' ? std::optional<std::size_t>(at) : std::nullopt;
-    at = c == ',' ? at + 1 : EndOfToken(text, at);
+    at = c == ',' || c == ':' ? at + 1 : EndOfToken(text, at);
   }
   return found;
 }

@@ -10,9 +10,8 @@ std::size_t SkipComment(std::string_view text, std::size_t at) {
   return block ? end + 2 : end;
 }
 
-bool IsBetweenTokens(char c) {
-  return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == ',' || c == ':';
-}
+bool IsBlank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+bool IsBetweenTokens(char c) { return IsBlank(c) || c == ',' || c == ':'; }
 
 bool IsBracket(char c) { return c == '{' || c == '}' || c == '[' || c == ']'; }
 
@@ -38,17 +37,17 @@ const JsonMember* JsonValue::Find(std::string_view key) const {
   return nullptr;
 }
 
-std::size_t SkipToToken(std::string_view text, std::size_t at) {
+std::size_t SkipBlanks(std::string_view text, std::size_t at) {
   if (at == 0 && text.starts_with("\xEF\xBB\xBF")) at = 3;  // a byte order mark
-  while (at < text.size()) {
-    if (text[at] == '/') {
-      at = SkipComment(text, at);
-    } else if (IsBetweenTokens(text[at])) {
-      ++at;
-    } else {
-      break;
-    }
+  while (at < text.size() && (text[at] == '/' || IsBlank(text[at]))) {
+    at = text[at] == '/' ? SkipComment(text, at) : at + 1;
   }
+  return at;
+}
+
+std::size_t SkipToToken(std::string_view text, std::size_t at) {
+  at = SkipBlanks(text, at);
+  while (at < text.size() && IsBetweenTokens(text[at])) at = SkipBlanks(text, at + 1);
   return at;
 }
 

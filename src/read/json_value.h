@@ -35,9 +35,15 @@ struct JsonMember {
 // JSON levels a document may nest: 64 levels of the layout are two each.
 inline constexpr int kMaxJsonDepth = 160;
 
+// Values a document may hold: more than 10 000 drawers with every key typed need.
+inline constexpr std::size_t kMaxJsonValues = 1'000'000;
+
 // Reads JSON with // and /* */ comments. Reports syntax errors (every trailing comma, else the first
 // fault), duplicate keys and nesting that is too deep. False when the document cannot be used.
 [[nodiscard]] bool ParseJson(std::string_view text, JsonValue& out, Diagnostics& diagnostics);
+
+// Past white space and comments, from `at`.
+[[nodiscard]] std::size_t SkipBlanks(std::string_view text, std::size_t at);
 
 // Past white space, comments, commas and colons, from `at`.
 [[nodiscard]] std::size_t SkipToToken(std::string_view text, std::size_t at);

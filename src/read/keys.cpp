@@ -344,7 +344,7 @@ char Lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + '
 // Edits between two words: insert, delete, change, or swap neighbours, case aside.
 std::size_t Edits(std::string_view a, std::string_view b) {
   constexpr std::size_t kLongest = 32;
-  if (a.size() > kLongest || b.size() > kLongest) return kLongest;
+  if (a.size() > kLongest || b.size() > kLongest) return a.size() + b.size();  // no key is so long
   std::array<std::array<std::size_t, kLongest + 1>, kLongest + 1> d{};
   for (std::size_t i = 0; i <= a.size(); ++i) d[i][0] = i;
   for (std::size_t j = 0; j <= b.size(); ++j) d[0][j] = j;

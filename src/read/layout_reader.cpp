@@ -76,19 +76,15 @@ class LayoutReader {
 
   void Tree(const JsonValue& value) {
     ReadNode(value, spec_.layout, 1);
-    for (const std::string_view key : kSizeKeys) {
-      if (const JsonMember* member = value.Find(key)) {
-        ReportError(context_.diagnostics, DiagnosticCode::kConflict, member->key_place,
-                    "\"" + std::string(key) + "\" on the root of the layout: its size is the "
-                    "opening's", "move it to a child");
-      }
-    }
     const SizeSpec& size = spec_.layout.size;
-    if (IsSplit(spec_.layout.kind)) return;
-    for (const Place place : {size.exact.place, size.min.place, size.max.place, size.weight.place}) {
+    const std::array places{size.exact.place, size.min.place, size.max.place, size.weight.place};
+    for (std::size_t i = 0; i < kSizeKeys.size(); ++i) {
+      const JsonMember* member = value.Find(kSizeKeys[i]);  // beside the node's kind, or in its leaf
+      const Place place = member != nullptr ? member->key_place : places[i];
       if (!place.IsSomewhere()) continue;
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, place,
-                  "a size on the root of the layout: its size is the opening's", "take it out");
+                  "\"" + std::string(kSizeKeys[i]) + "\" on the root of the layout: its size is "
+                  "the opening's", "move it to a child, or take it out");
     }
   }
 

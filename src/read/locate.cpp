@@ -30,18 +30,26 @@ bool Holds(Place place, std::uint32_t offset) {
   return offset >= place.offset && offset < place.offset + place.length;
 }
 
+// The last of `children`, which stand in the order of the text, that begins at `offset` or before.
+template <class Child, class Begin>
+const Child* ChildAt(const std::vector<Child>& children, std::uint32_t offset, Begin begin) {
+  const auto after = std::ranges::upper_bound(children, offset, {}, begin);
+  return after == children.begin() ? nullptr : &*(after - 1);
+}
+
 // Finds the key or value that `offset` lies in, leaving its pointer in `pointer`.
 bool FindPointer(const JsonValue& value, std::uint32_t offset, std::string& pointer) {
-  const std::size_t length = pointer.size();
-  for (const JsonMember& member : value.members) {
-    AppendToken(pointer, member.key);
-    if (Holds(member.key_place, offset) || FindPointer(member.value, offset, pointer)) return true;
-    pointer.resize(length);
+  const JsonMember* member =
+      ChildAt(value.members, offset, [](const JsonMember& m) { return m.key_place.offset; });
+  if (member != nullptr) {
+    AppendToken(pointer, member->key);
+    return Holds(member->key_place, offset) || FindPointer(member->value, offset, pointer);
   }
-  for (std::size_t i = 0; i < value.items.size(); ++i) {
-    AppendToken(pointer, std::to_string(i));
-    if (FindPointer(value.items[i], offset, pointer)) return true;
-    pointer.resize(length);
+  const JsonValue* item =
+      ChildAt(value.items, offset, [](const JsonValue& v) { return v.place.offset; });
+  if (item != nullptr) {
+    AppendToken(pointer, std::to_string(item - value.items.data()));
+    return FindPointer(*item, offset, pointer);
   }
   return Holds(value.place, offset);
 }
@@ -51,9 +59,11 @@ bool FindPointer(const JsonValue& value, std::uint32_t offset, std::string& poin
 Location Locate(std::string_view text, Place place) {
   Location location;
   if (!place.IsSomewhere()) return location;
-  const std::size_t offset = std::min<std::size_t>(place.offset, text.size());
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";  // no character of the line
+  const std::size_t first = text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
+  const std::size_t offset = std::clamp<std::size_t>(place.offset, first, text.size());
   const std::size_t newline = offset == 0 ? std::string_view::npos : text.rfind('\n', offset - 1);
-  const std::size_t begin = newline == std::string_view::npos ? 0 : newline + 1;
+  const std::size_t begin = newline == std::string_view::npos ? first : newline + 1;
   const std::size_t end = std::min(text.find('\n', offset), text.size());
   location.line = 1 + static_cast<int>(std::ranges::count(text.substr(0, begin), '\n'));
   location.column = 1 + Characters(text.substr(begin, offset - begin));

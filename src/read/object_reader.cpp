@@ -5,22 +5,43 @@
 namespace tillwright {
 namespace {
 
-// Where the decoded byte `offset` of a string stands in the text, escapes counted.
+// How many bytes of the text, and of the decoded string, one step through a JSON string takes: a
+// plain byte, or an escape. REQUIRES: `rest` begins with a whole escape or a plain byte.
+struct Step {
+  std::size_t typed;
+  std::size_t decoded;
+};
+Step StepOf(std::string_view rest) {
+  if (rest[0] != '\\') return {1, 1};
+  if (rest[1] != 'u') return {2, 1};
+  unsigned unit = 0;  // of UTF-16
+  for (const char c : rest.substr(2, 4)) {
+    const bool digit = c >= '0' && c <= '9';
+    unit = unit * 16 + static_cast<unsigned>(digit ? c - '0' : (c | 0x20) - 'a' + 10);
+  }
+  if (unit < 0x80U) return {6, 1};
+  if (unit < 0x800U) return {6, 2};
+  if (unit >= 0xD800U && unit < 0xDC00U) return {12, 4};  // a pair of surrogates
+  return {6, 3};
+}
+
+// Where `length` bytes from the decoded byte `offset` of a string stand in the text. A piece of an
+// escaped character is the whole escape.
 Place InString(std::string_view text, Place string, std::size_t offset, std::size_t length) {
   std::size_t at = string.offset + 1;  // past the quote
-  const std::size_t end = string.offset + string.length;
-  const auto step = [&](std::size_t decoded) {
-    for (; decoded > 0 && at + 1 < end; --decoded) {
-      if (text[at] != '\\') {
-        ++at;
-      } else {
-        at += text[at + 1] == 'u' ? 6U : 2U;  // a \u escape decodes to several bytes: near enough
-      }
+  const std::size_t end = string.offset + string.length - 1;
+  std::size_t decoded = 0;
+  const auto go_to = [&](std::size_t goal, bool past) {
+    while (at < end && decoded < goal) {
+      const Step step = StepOf(text.substr(at));
+      if (!past && decoded + step.decoded > goal) break;
+      at += step.typed;
+      decoded += step.decoded;
     }
     return at;
   };
-  const std::size_t begin = step(offset);
-  const std::size_t stop = step(length);
+  const std::size_t begin = go_to(offset, false);
+  const std::size_t stop = go_to(offset + length, true);
   return {static_cast<std::uint32_t>(begin),
           static_cast<std::uint32_t>(std::max<std::size_t>(stop - begin, 1))};
 }
@@ -40,6 +61,8 @@ void CheckSign(ReadContext& context, const JsonValue& value, Sign sign, Length l
               "\"" + value.text + "\" " +
                   (sign == Sign::kPositive ? "must be more than zero" : "cannot be negative"));
 }
+
+constexpr std::size_t kMostHints = 1000;
 
 std::string OneOf(std::span<const std::string_view> choices) {
   std::string list = "write one of ";
@@ -133,7 +156,9 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     if (known) continue;
     std::vector<std::string_view> keys;
     for (const KeyRow& row : object_.keys) keys.push_back(row.key);
-    const std::string_view nearest = Nearest(member.key, keys);
+    // Looking for likeness takes time: nobody reads the thousandth hint of a mistaken file.
+    const bool looks = context.diagnostics.size() < kMostHints;
+    const std::string_view nearest = looks ? Nearest(member.key, keys) : std::string_view();
     ReportError(context.diagnostics, DiagnosticCode::kUnknownKey, member.key_place,
                 "unknown key \"" + member.key + "\" in \"" + std::string(object) + "\"",
                 nearest.empty() ? OneOf(keys)

@@ -19,6 +19,8 @@ class SpecReader {
   void Run(Spec& spec) {
     if (!top_.ok()) return;
     ReadUnits(spec);
+    Entry<std::string> for_editors;
+    top_.Text("$schema", for_editors);
     top_.Text("title", spec.title);
     top_.LengthOf("round", Sign::kPositive, spec.round);
     ReadOpening(spec);
