@@ -183,6 +183,33 @@ class TouchTest {
   bool covers_;
 };
 
+// Does a paper fill cover a box wholly?
+class PaperCover {
+ public:
+  explicit PaperCover(const PaperBox& box) : box_(box) {}
+
+  bool operator()(const Polyline& line) const {
+    if (line.fill != Tone::kPaper || line.points.size() < 3) return false;
+    if (!IsInside(line.points, box_.Centre())) return false;
+    for (std::size_t i = 0; i < line.points.size(); ++i) {
+      if (Meets(box_, {line.points[i], line.points[(i + 1) % line.points.size()]})) return false;
+    }
+    return true;
+  }
+  bool operator()(const Circle& circle) const {
+    const double dx = std::max(circle.centre.x - box_.left, box_.right - circle.centre.x);
+    const double dy = std::max(circle.centre.y - box_.top, box_.bottom - circle.centre.y);
+    return circle.fill == Tone::kPaper && std::hypot(dx, dy) <= circle.radius;
+  }
+  template <class Other>
+  bool operator()(const Other&) const {
+    return false;
+  }
+
+ private:
+  PaperBox box_;
+};
+
 struct Item {
   const SheetGroup* group = nullptr;
   const Primitive* primitive = nullptr;
@@ -295,10 +322,25 @@ class FaultFinder {
            Quoted(label) + " has characters without a glyph", label.box.Centre());
   }
 
+  // The order of the last paper fill below the label that reaches past it on every side: what was
+  // drawn before is hidden there.
+  [[nodiscard]] std::size_t GroundOf(const LabelItem& label) const {
+    constexpr double kMargin = kStrokeClearance + 0.25;  // and half the widest pen
+    const PaperBox box = Grow(label.label->box, kMargin);
+    std::size_t ground = 0;
+    for (const Item& item : items_) {
+      if (item.order >= label.order) break;
+      if (!IsWithin(box, item.bounds)) continue;
+      if (std::visit(PaperCover(box), *item.primitive)) ground = item.order;
+    }
+    return ground;
+  }
+
   void CheckStrokes(const LabelItem& label) {
     const PaperBox near = Grow(label.label->box, 1);
+    const std::size_t ground = GroundOf(label);
     for (const Item& item : items_) {
-      if (!Overlaps(near, item.bounds)) continue;
+      if (item.order < ground || !Overlaps(near, item.bounds)) continue;
       if (!std::visit(TouchTest(label.label->box, item.order > label.order), *item.primitive)) {
         continue;
       }

@@ -7,7 +7,8 @@
 //   kOutsideFrame  a label reaches past the frame
 //   kLabelsTouch   two labels are less than 0.7 mm apart
 //   kLineOnLabel   a stroke, arc or filled shape comes within 0.25 mm of a label's ink (a paper
-//                  fill only if it is drawn after the label and hides it)
+//                  fill only if it is drawn after the label and hides it); what a paper fill below
+//                  the label hides all round it does not count
 //   kMissingGlyph  the font cannot draw a character
 // Labels with no ink (empty text) are ignored.
 #ifndef TILLWRIGHT_DRAW_LAYOUT_FAULTS_H_

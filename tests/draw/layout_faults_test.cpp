@@ -123,6 +123,26 @@ TEST(PaperFill, BehindALabelIsNoFault) {
   EXPECT_TRUE(FindLayoutFaults(sheet, FixedTextMetrics()).empty());
 }
 
+// A line through the label, drawn first, and a paper fill over it.
+std::vector<LayoutFault> FaultsOver(const Primitive& fill) {
+  Sheet sheet = SheetWith(At(20, 20));
+  auto& primitives = sheet.groups[0].primitives;
+  primitives.insert(primitives.begin(), fill);
+  primitives.insert(primitives.begin(), LineOf({40, 50}, {70, 50}, Pen::kThin));
+  return FindLayoutFaults(sheet, FixedTextMetrics());
+}
+
+TEST(PaperFill, HidesWhatWasDrawnBefore) {
+  EXPECT_TRUE(FaultsOver(BoxFill({49, 48, 60, 52}, Tone::kPaper)).empty());
+  EXPECT_TRUE(FaultsOver(Circle{{54.25, 50}, 6, Pen::kCallout, Tone::kPaper}).empty());
+}
+
+TEST(PaperFill, HidesNothingWhenItIsTooSmallOrNotPaper) {
+  EXPECT_EQ(FaultsOver(BoxFill({50.2, 48, 60, 52}, Tone::kPaper)).size(), 1U);
+  EXPECT_EQ(FaultsOver(Circle{{54.25, 50}, 4.5, Pen::kNone, Tone::kPaper}).size(), 1U);
+  EXPECT_EQ(FaultsOver(BoxFill({49, 48, 60, 52}, Tone::kNone)).size(), 1U);
+}
+
 TEST(DescribeFaults, NamesTheLabelAndThePlace) {
   const auto faults =
       FindLayoutFaults(SheetWith(LineOf({40, 50}, {70, 50}, Pen::kThin)), FixedTextMetrics());
