@@ -18,8 +18,8 @@ Place PlaceOf(std::size_t begin, std::size_t end) {
 // "syntax error while parsing object key - unexpected ','; expected string literal" without the
 // library's prefix and without what it last read, which the caret shows.
 std::string Reworded(std::string what) {
-  if (const std::size_t at = what.find("while parsing "); at != std::string::npos) {
-    what.erase(0, at);
+  if (what.find("while parsing ") != std::string::npos) {
+    if (const std::size_t dash = what.find(" - "); dash != std::string::npos) what.erase(0, dash + 3);
   }
   const std::size_t read = what.find("; last read:");
   if (read != std::string::npos) {
@@ -28,7 +28,29 @@ std::string Reworded(std::string what) {
     what.resize(read);
     what += tail;
   }
+  for (const std::string_view end : {"expected '}'", "expected ']'"}) {
+    if (what.ends_with(end)) what.insert(what.size() - 3, "',' or ");
+  }
   return what;
+}
+
+// What to look for at a fault: the commonest slips have hints of their own.
+std::string_view HintAt(std::string_view text, Place place) {
+  if (place.offset >= text.size()) return "a bracket or quote may be open above";
+  const char c = text[place.offset];
+  if (c == '\'') return "texts stand in double quotes";
+  std::size_t before = place.offset;
+  while (before > 0 && (text[before - 1] == ' ' || text[before - 1] == '\n' ||
+                        text[before - 1] == '\r' || text[before - 1] == '\t')) {
+    --before;
+  }
+  const char last = before > 0 ? text[before - 1] : ' ';
+  const bool after_number = last >= '0' && last <= '9';
+  if (after_number && c >= '0' && c <= '9') return "put a fraction in quotes, such as \"15 3/8\"";
+  if ((c == '"' || c == '{' || c == '[') && (after_number || last == '"' || last == '}' || last == ']')) {
+    return "a comma may be missing before this";
+  }
+  return "check the commas, quotes and brackets before this";
 }
 
 // number = [ "-" ] int [ frac ] [ exp ] (RFC 8259, section 6)
@@ -98,9 +120,8 @@ class Handler : public nlohmann::json_sax<Json> {
       return false;
     }
     ReportError(diagnostics_, DiagnosticCode::kJsonSyntax, place,
-                "the spec is not valid JSON " + Reworded(error.what()),
-                place.offset >= text_.size() ? "a bracket or quote may be open above"
-                                             : "check the commas, quotes and brackets before this");
+                "the spec is not valid JSON: " + Reworded(error.what()),
+                std::string(HintAt(text_, place)));
     return false;
   }
 

@@ -287,6 +287,7 @@ class LayoutReader {
       out.shares_place = object.Find("shares")->place;
       for (const JsonValue& share : *shares) ReadRatio(context_, share, out.shares.emplace_back());
     }
+    if (object.Has("scheme") && !out.scheme.typed) return;  // who knows which keys it would have
     const Graduation scheme = out.scheme.value;
     const bool arithmetic = scheme == Graduation::kArithmetic;
     const bool geometric = scheme == Graduation::kGeometric;

@@ -78,7 +78,7 @@ std::string OneOf(std::span<const std::string_view> choices) {
 std::string_view KindWords(const JsonValue& value) {
   switch (value.kind) {
     case JsonValue::Kind::kNull: return "null";
-    case JsonValue::Kind::kBool: return "true or false";
+    case JsonValue::Kind::kBool: return value.flag ? "true" : "false";
     case JsonValue::Kind::kNumber: return "a number";
     case JsonValue::Kind::kString: return "a text";
     case JsonValue::Kind::kArray: return "a list";
@@ -148,6 +148,8 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     : context_(context), value_(value), object_(SpecObject(object)) {
   if (!ok()) {
     ReportWrongType(context, value, "an object { … }");
+    context.diagnostics.back().hint =
+        "write { \"" + std::string(object_.keys.front().key) + "\": … } or another of its keys";
     return;
   }
   for (const JsonMember& member : value.members) {

@@ -1,8 +1,10 @@
+#include <algorithm>
 #include <string>
 
 #include "read/check_inputs.h"
 #include "read/layout_reader.h"
 #include "read/object_reader.h"
+#include "spec/box_rules.h"
 #include "tillwright/read.h"
 
 namespace tillwright {
@@ -127,16 +129,17 @@ class SpecReader {
     o.Choice("held", out.held);
     ReadPull(o, out.pull);
     const bool inset = out.style.value == FrontStyle::kInset;
+    const bool known = out.style.typed || !o.Has("style");
     if (const JsonValue* value = o.Find("overlay")) {
       out.overlay_typed = true;
       out.overlay_place = value->place;
-      OnlyWith(!inset, o, "overlay", "use \"edge\" for the gap round inset fronts");
+      OnlyWith(!inset || !known, o, "overlay", "use \"edge\" for the gap round inset fronts");
       ReadOverlay(*value, out);
     }
     if (const JsonValue* value = o.Find("edge")) {
       out.edge_typed = true;
       out.edge_place = value->place;
-      OnlyWith(inset, o, "edge", "use \"overlay\", or set \"style\": \"inset\"");
+      OnlyWith(inset || !known, o, "edge", "use \"overlay\", or set \"style\": \"inset\"");
       ReadEdges(*value, out);
     }
   }
@@ -219,6 +222,12 @@ Outcome<Spec> ReadSpec(std::string_view text) {
   std::optional<Spec> spec(std::in_place);
   ReadContext context{text, Unit::kInch, diagnostics};
   SpecReader(context, root).Run(*spec);
+  // Whether keys belong to their choices can be told once every choice is known.
+  const bool known = std::ranges::none_of(diagnostics, [](const Diagnostic& d) {
+    return d.code == DiagnosticCode::kBadChoice || d.code == DiagnosticCode::kWrongType ||
+           d.code == DiagnosticCode::kUnknownKey;
+  });
+  if (known) CheckApplicable(*spec, diagnostics);
   return {std::move(spec), std::move(diagnostics)};
 }
 

@@ -152,8 +152,11 @@ Opening<typename T::Number> FromOpening(Context<T>& context) {
     const std::string key = T::kTracing ? "fronts.overlay." + std::string(Word(edge)) : "";
     opening.overlay[i] = context.GivenOr(key, asked.length, defaults::kOverlay);
     if (asked.kind == OverlayEdge::Kind::kLength) continue;
-    ReportError(context.diagnostics, DiagnosticCode::kConflict, context.spec.fronts.overlay_place,
-                "\"flush\" and \"reveal\" need the case, and only its opening is given",
+    if (asked.from_single && edge != kEdges[0]) continue;  // typed, and told, once for all edges
+    const bool flush = asked.kind == OverlayEdge::Kind::kFlush;
+    ReportError(context.diagnostics, DiagnosticCode::kConflict, asked.length.place,
+                std::string(flush ? "\"flush\"" : "\"reveal\"") +
+                    " needs the case, and only its opening is given",
                 "give the overlay as a length, or give \"case\" instead of \"opening\"");
   }
   return opening;

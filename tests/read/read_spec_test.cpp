@@ -140,12 +140,14 @@ TEST(ReadSpec, ZeroAndNegativeLengthsWhereTheyMakeSense) {
   EXPECT_THAT(FaultsOf(R"("fronts": {"gap": 0, "overlay": -1}, "drawers": [{}])"), IsEmpty());
   EXPECT_THAT(FaultsOf(R"("fronts": {"gap": -1}, "drawers": [{}])"),
               ElementsAre("length-range -1"));
-  EXPECT_THAT(FaultsOf(R"("slides": {"behind": 0, "clearance": 0, "line": 0, "deduct": 0},
+  EXPECT_THAT(FaultsOf(R"("slides": {"behind": 0, "clearance": 0, "line": 0},
                           "box": {"bottom": {"up": 0, "play": 0}, "corner": {"back_setback": 0},
                                   "clear_below": 0, "clear_above": 0}, "drawers": [{}])"),
               IsEmpty());
-  EXPECT_THAT(FaultsOf(R"("slides": {"side_max": 0, "length": 0}, "box": {"height": 0},
-                          "drawers": [{"exact": 0}])"),
+  EXPECT_THAT(FaultsOf(R"("slides": {"type": "undermount", "deduct": 0}, "drawers": [{}])"),
+              IsEmpty());
+  EXPECT_THAT(FaultsOf(R"("slides": {"type": "undermount", "side_max": 0, "length": 0}, "box":
+                          {"height": 0}, "drawers": [{"exact": 0}])"),
               ElementsAre("length-range 0", "length-range 0", "length-range 0", "length-range 0"));
 }
 
