@@ -1,8 +1,9 @@
 // Details: the places a view's scale hides, drawn again at full size inside a circle.
 //
-// ChooseDetails() looks only at the bank: which constructions it has, each once however many drawers
-// share it, the most useful first. A sheet draws the mark of each on the view it belongs to and the
-// detail itself beside it; it may leave some out (the last first) and must then leave out both.
+// ChooseDetails() looks only at the bank: which constructions it has, each once however many
+// drawers share it, the most useful first. A sheet draws the mark of each on the view it belongs to
+// and the detail itself beside it; it may leave some out (the last first) and must then leave out
+// both.
 //
 // Letters run from B, since A names the section; a sheet that leaves details out in the middle may
 // give the rest new letters before it draws them.
@@ -32,8 +33,7 @@ enum class DetailKind : std::uint8_t {
   kGap,     // side section: the gap between two fronts above one another, with both boxes
   kEdge,    // side section: the lowest front at the case's bottom, or the highest at its top
   kBottom,  // side section: bottom panel, groove or rabbet, in an end of the box
-  kCorner,  // plan: how side and front end meet
-  kRear,    // plan: how side and back end meet when it stands in from the sides' ends
+  kCorner,  // plan: how side and front end meet; at the rear, a back end that stands in
   kBack,    // plan: the case's back in its rabbet or groove
 };
 
@@ -48,6 +48,7 @@ struct DetailChoice {
   std::string applies_to;  // "ALL DRAWERS", "D1, D3"; empty when it belongs to the case
   std::size_t space = 0;   // index into Bank::spaces: whose construction is drawn
   std::size_t other = 0;   // kGap: the space below; otherwise as `space`
+  bool rear = false;       // at the back end of the box, not the front end
   DetailParent parent = DetailParent::kSide;
   Length right, up;        // centre, in the parent's axes
   Scale scale;             // of the detail, 1:1 wherever its circle can hold it
@@ -59,8 +60,8 @@ struct DetailChoice {
 // False when the view itself already shows as much: its scale is more than half the detail's.
 [[nodiscard]] bool NeedsDetail(const DetailChoice& choice, const Scale& parent);
 
-// Where the mark goes on the parent, by View::map: the circle encloses what the detail shows, but is
-// never smaller than 3 mm. REQUIRES: `parent` is the choice's parent, drawn from the same bank.
+// Where the mark goes on the parent, by View::map: the circle encloses what the detail shows, but
+// is never smaller than 3 mm. REQUIRES: `parent` is the choice's parent, drawn from the same bank.
 [[nodiscard]] DetailMark MarkOf(const DetailChoice& choice, const View& parent);
 
 // The detail: everything inside the circle, its dimensions and notes outside, title and balloon

@@ -147,6 +147,8 @@ constexpr Row<Space> kClearRows[] = {
     {"right", [](const Space& s) { return s.cell.Right() - s.box.x - s.box.width; }},
     {"below", [](const Space& s) { return s.box.y - s.cell.y; }},
     {"above", [](const Space& s) { return s.cell.Top() - s.box.y - s.box.height; }},
+    {"front_below", [](const Space& s) { return s.box.y - s.front.rect.y; }},
+    {"front_above", [](const Space& s) { return s.front.rect.Top() - s.box.y - s.box.height; }},
 };
 
 // "1.x", "1.left", "1.next": the place of a pull's hole, how far it is from the front's edges, and

@@ -1,0 +1,149 @@
+#include "draw/plan_ink.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace tillwright {
+namespace {
+
+constexpr double kThinnest = 1.0;      // mm on paper: below this a face is filled, not hatched
+constexpr double kPly = 0.85;          // mm on paper: least thickness of a ply that is drawn
+constexpr double kFineScale = 0.7;     // paper mm a mm, from which fine lines are told apart
+constexpr double kHiddenScale = 0.11;  // the same for other hidden lines
+
+PaperBox BoundsOf(const PaperRing& ring) {
+  PaperBox box = EmptyBox();
+  for (const PaperPoint& p : ring) box = Join(box, {p.x, p.y, p.x, p.y});
+  return box;
+}
+
+// An odd number of plies, none thinner than can be drawn; what real plywood has is not known here.
+int PliesIn(double thickness) {
+  const int most = std::clamp(static_cast<int>(thickness / kPly), 3, 9);
+  return most % 2 == 0 ? most - 1 : most;
+}
+
+class FaceDrawing {
+ public:
+  FaceDrawing(SheetGroup& out, const PaperMap& map, const FaceInk& ink)
+      : out_(out), map_(map), ink_(ink) {}
+
+  void Face(const CutFace& face) {
+    PaperRing ring;
+    ring.reserve(face.outline.size());
+    for (const FacePoint& p : face.outline) ring.push_back(map_.At(p.a, p.b));
+    Fill(face, ring);
+    if (face.look != FaceLook::kBeyond && face.open == 0) {
+      WholeOutline(face, ring);
+    } else {
+      OpenOutline(face, ring);
+    }
+  }
+
+  void Line(const FaceLine& line) {
+    if (map_.scale.paper_per_mm < (line.fine ? kFineScale : kHiddenScale)) return;
+    const PaperSegment whole{map_.At(line.from.a, line.from.b), map_.At(line.to.a, line.to.b)};
+    Stroke(whole, line.pen == Pen::kCut ? ink_.cut : line.pen, line.pen != Pen::kCut);
+  }
+
+ private:
+  void Stroke(PaperSegment segment, Pen pen, bool keeps_clear) {
+    std::vector<PaperSegment> pieces{segment};
+    if (ink_.window) pieces = ClipToDisc(*ink_.window, segment);
+    for (const PaperSegment& piece : pieces) {
+      if (!keeps_clear || ink_.holes.empty()) {
+        out_.primitives.push_back(LineOf(piece.from, piece.to, pen));
+        continue;
+      }
+      const PaperBox around{std::min(piece.from.x, piece.to.x), std::min(piece.from.y, piece.to.y),
+                            std::max(piece.from.x, piece.to.x),
+                            std::max(piece.from.y, piece.to.y)};
+      HatchArea area = AreaOf(Grow(around, 1));
+      area.box_holes = ink_.holes;
+      for (const PaperSegment& rest : ClipToArea(area, piece)) {
+        out_.primitives.push_back(LineOf(rest.from, rest.to, pen));
+      }
+    }
+  }
+
+  void WholeOutline(const CutFace& face, const PaperRing& ring) {
+    if (face.owner == FaceOwner::kFront && ink_.inset_fronts && !ink_.window) {
+      out_.primitives.push_back(InsetOutline(BoundsOf(ring), ink_.cut));
+      return;
+    }
+    const Polyline outline{ring, true, ink_.cut, Tone::kNone};
+    if (!ink_.window) {
+      out_.primitives.push_back(outline);
+      return;
+    }
+    for (Polyline& piece : ClipToDisc(*ink_.window, outline)) {
+      out_.primitives.push_back(std::move(piece));
+    }
+  }
+
+  void OpenOutline(const CutFace& face, const PaperRing& ring) {
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      if ((face.open >> i & 1U) != 0) continue;
+      Stroke({ring[i], ring[(i + 1) % ring.size()]}, ink_.cut, false);
+    }
+  }
+
+  void Fill(const CutFace& face, const PaperRing& ring) {
+    const PaperBox box = BoundsOf(ring);
+    const double thickness = std::min(box.Width(), box.Height());
+    if (thickness < kThinnest && !ink_.window) {
+      out_.primitives.push_back(Polyline{ring, true, Pen::kNone, Tone::kShade});
+      return;
+    }
+    HatchArea area = AreaOf(ring);
+    area.window = ink_.window;
+    area.box_holes = ink_.holes;
+    HatchLines lines = Hatch(face, area, box, thickness);
+    if (!lines.segments.empty()) out_.primitives.push_back(std::move(lines));
+  }
+
+  HatchLines Hatch(const CutFace& face, const HatchArea& area, const PaperBox& box,
+                   double thickness) const {
+    const bool detail = ink_.window.has_value();
+    const double angle = face.turned ? -45 : 45;
+    switch (face.look) {
+      case FaceLook::kEndGrain: {
+        if (thickness < 5) return HatchAtAngle(area, angle, 1.3, ink_.hatch);
+        // The heart of the log lies off the end of the piece, so that rings cross it in arcs.
+        const PaperPoint heart{box.left - 14, box.bottom + 22};
+        return HatchEndGrain(area, heart, detail ? 2.0 : 1.5, ink_.hatch);
+      }
+      case FaceLook::kGrainA:
+        return HatchLongGrain(area, PaperAxis::kHorizontal, detail ? 1.5 : 1.1, ink_.hatch);
+      case FaceLook::kGrainB:
+        return HatchLongGrain(area, PaperAxis::kVertical, detail ? 1.5 : 1.1, ink_.hatch);
+      case FaceLook::kPliesA:
+        return HatchPlies(area, PaperAxis::kHorizontal, PliesIn(box.Width()), ink_.hatch);
+      case FaceLook::kPliesB:
+        return HatchPlies(area, PaperAxis::kVertical, PliesIn(box.Height()), ink_.hatch);
+      case FaceLook::kPlain:
+        return HatchAtAngle(area, angle, detail ? 2.0 : 1.3, ink_.hatch);
+      case FaceLook::kBeyond: break;
+    }
+    return HatchAtAngle(area, 60, 1.0, ink_.hatch);
+  }
+
+  SheetGroup& out_;
+  const PaperMap& map_;
+  const FaceInk& ink_;
+};
+
+}  // namespace
+
+void DrawFaces(SheetGroup& out, const Faces& faces, FaceOwner owner, const PaperMap& map,
+               const FaceInk& ink) {
+  FaceDrawing drawing(out, map, ink);
+  for (const CutFace& face : faces.cut) {
+    if (face.owner == owner) drawing.Face(face);
+  }
+  for (const FaceLine& line : faces.lines) {
+    if (line.owner == owner) drawing.Line(line);
+  }
+}
+
+}  // namespace tillwright

@@ -1,0 +1,434 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "draw/annotation.h"
+#include "draw/dimension_paths.h"
+#include "draw/plan_box.h"
+#include "draw/plan_dims.h"
+#include "draw/plan_faces.h"
+#include "draw/plan_ink.h"
+#include "draw/plan_words.h"
+#include "draw/rich_text.h"
+#include "draw/view.h"
+#include "tillwright/length_text.h"
+#include "tillwright/words.h"
+
+namespace tillwright {
+namespace {
+
+constexpr double kStub = 6;        // mm on paper of what runs on past a partition
+constexpr double kTitleDrop = 9;   // mm from the lowest dimension to the title's baseline
+constexpr double kNoteStep = 7.5;  // mm between the notes inside the box
+
+Length OnPiece(double paper, const Scale& scale) {
+  return Length::Picometers(std::llround(paper / scale.paper_per_mm * 1e3) *
+                            (Length::kPerMillimeter / 1000));
+}
+
+// Draws one plan. The view's zero, the opening's left front corner, lies at (0, 0).
+class PlanDrawing {
+ public:
+  PlanDrawing(const Bank& bank, std::size_t space, const Scale& scale, const ViewOptions& options,
+              const TextMetrics& metrics)
+      : bank_(bank),
+        space_(bank.spaces[space]),
+        options_(options),
+        metrics_(metrics),
+        id_(ToText(space_.id)),
+        scope_(PlanScopeOf(bank, space, OnPiece(kStub, scale))),
+        map_{{0, 0}, scale} {
+    const Box& box = space_.box;
+    const Length low = box.z + box.build.end;
+    inside_ = {map_.X(box.x + box.build.side), map_.Y(low + box.inside_depth),
+               map_.X(box.x + box.build.side + box.inside_width), map_.Y(low)};
+    const Length front =
+        bank.style == FrontStyle::kInset ? Length() : -space_.front.thickness;
+    outline_ = {map_.X(scope_.left.end), map_.Y(scope_.rear), map_.X(scope_.right.end),
+                map_.Y(front)};
+  }
+
+  View Draw() {
+    view_.name = "plan-" + Lowered(id_);
+    view_.title = "PLAN THROUGH " + id_;
+    view_.scale = map_.scale;
+    view_.map = map_;
+    view_.outline = outline_;
+    SheetGroup inside = Group("inside", "Inside of " + id_);
+    if (inside_.Width() > 12 && inside_.Height() > 8) DrawInside(inside);
+    DrawParts(LabelBoxes(inside, 0.9));
+    view_.groups.push_back(std::move(inside));
+    DrawDimensions();
+    DrawTitle();
+    view_.box = EmptyBox();
+    for (const SheetGroup& group : view_.groups) view_.box = Join(view_.box, Bounds(group));
+    return std::move(view_);
+  }
+
+ private:
+  [[nodiscard]] std::string Path(std::string_view name) const {
+    return id_ + "." + std::string(name);
+  }
+  [[nodiscard]] SheetGroup Group(std::string_view what, std::string title) const {
+    SheetGroup group;
+    group.id = view_.name + "-" + std::string(what);
+    group.title = std::move(title);
+    return group;
+  }
+  [[nodiscard]] bool IsBounded(const PlanSide& side) const {
+    return side.bound == PlanBound::kCase || side.bound == PlanBound::kOpening;
+  }
+
+  // --- Parts ------------------------------------------------------------------------------------
+
+  void DrawParts(std::vector<PaperBox> holes) {
+    const Faces faces = PlanFaces(bank_, scope_);
+    FaceInk ink;
+    ink.holes = std::move(holes);
+    struct Layer {
+      FaceOwner owner;
+      const char* what;
+      std::string title;
+    };
+    const std::array layers{
+        Layer{FaceOwner::kCase, "case", bank_.casework ? "Case" : "Opening"},
+        Layer{FaceOwner::kSlide, "slides", "Slides: " + std::string(Word(space_.slide.type))},
+        Layer{FaceOwner::kBox, "box", "Box of " + id_},
+        Layer{FaceOwner::kFront, "front", "Front of " + id_}};
+    for (const Layer& layer : layers) {
+      SheetGroup group = Group(layer.what, layer.title);
+      DrawFaces(group, faces, layer.owner, map_, ink);
+      view_.groups.push_back(std::move(group));
+    }
+    SheetGroup breaks = Group("breaks", "Broken off");
+    if (!IsBounded(scope_.left)) AddBreak(breaks, outline_.left);
+    if (!IsBounded(scope_.right)) AddBreak(breaks, outline_.right);
+    if (!breaks.primitives.empty()) view_.groups.push_back(std::move(breaks));
+  }
+
+  // A thin line with one zigzag where the drawing ends before the piece does.
+  void AddBreak(SheetGroup& out, double x) const {
+    const double low = outline_.bottom + 2;
+    const double high = outline_.top - 2;
+    const double middle = (low + high) / 2;
+    out.primitives.push_back(Polyline{{{x, low},
+                                       {x, middle + 1.6},
+                                       {x - 1.6, middle + 0.7},
+                                       {x + 1.6, middle - 0.7},
+                                       {x, middle - 1.6},
+                                       {x, high}},
+                                      false,
+                                      Pen::kThin,
+                                      Tone::kNone});
+  }
+
+  // --- Inside the box ---------------------------------------------------------------------------
+
+  [[nodiscard]] bool HasRoomInside() const {
+    return inside_.Width() >= 34 && inside_.Height() >= 30;
+  }
+  [[nodiscard]] double SlideReach() const {
+    const SlideType type = space_.slide.type;
+    const bool under = type == SlideType::kUndermount || type == SlideType::kWoodRunner;
+    return under ? map_.Size(RunnerReach(space_.box)) : 0;
+  }
+
+  void DrawInside(SheetGroup& out) const {
+    if (options_.all_dimensions && HasRoomInside()) DrawInsideSizes(out);
+    const std::vector<NoteLine> notes = Notes();
+    const bool noted = FitNotes(notes);
+    const double lift = noted ? kNoteStep * static_cast<double>(notes.size()) / 2 : 0;
+    DrawName(out, lift);
+    if (noted) DrawNotes(out, notes);
+  }
+
+  void DrawInsideSizes(SheetGroup& out) const {
+    const double y = inside_.top + std::max(7.0, 0.13 * inside_.Height());
+    SingleDimension across{.side = PaperSide::kAbove,
+                           .from = inside_.left,
+                           .to = inside_.right,
+                           .line = y,
+                           .from_edge = y,
+                           .to_edge = y,
+                           .text = TextOf(bank_, Path("box.inside_width"))};
+    AddSingleDimension(out, across, DimensionStyle(), metrics_);
+    const double x = inside_.right - std::max({8.0, 0.14 * inside_.Width(), SlideReach() + 7});
+    SingleDimension deep{.side = PaperSide::kLeft,
+                         .from = inside_.top,
+                         .to = inside_.bottom,
+                         .line = x,
+                         .from_edge = x,
+                         .to_edge = x,
+                         .text = TextOf(bank_, Path("box.inside_depth"))};
+    AddSingleDimension(out, deep, DimensionStyle(), metrics_);
+  }
+
+  void DrawName(SheetGroup& out, double lift) const {
+    const bool sized = options_.all_dimensions && HasRoomInside();
+    const double room = inside_.Width() - (sized ? 2 * (inside_.right - DepthLine()) + 8 : 4);
+    const double middle = inside_.Centre().x;
+    double y = inside_.Centre().y - lift;
+    LabelStyle bold{.cap_height = 3, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
+    bold.max_width = std::max(room, 6.0);
+    out.primitives.push_back(MakePlainLabel(metrics_, id_, bold, {middle, y}));
+    if (space_.name.empty() || room < 14 || inside_.Height() < 22) return;
+    LabelStyle plain{.cap_height = 2.2, .anchor = TextAnchor::kCentre};
+    plain.max_width = room;
+    y += 5.2;
+    out.primitives.push_back(MakePlainLabel(metrics_, space_.name, plain, {middle, y}));
+  }
+  [[nodiscard]] double DepthLine() const {
+    return inside_.right - std::max({8.0, 0.14 * inside_.Width(), SlideReach() + 7});
+  }
+
+  // What the drawing shows but does not say: slide, corner, bottom; from the rear to the front.
+  [[nodiscard]] std::vector<NoteLine> Notes() const {
+    return {{SlideWords(space_.slide.type), ""},
+            {BottomWords(space_.box.build), ""},
+            {CornerWords(space_.box.build.joint), ""}};
+  }
+
+  [[nodiscard]] double NotesLeft() const { return inside_.left + SlideReach() + 7; }
+
+  [[nodiscard]] bool FitNotes(const std::vector<NoteLine>& notes) const {
+    if (!options_.all_dimensions || !HasRoomInside()) return false;
+    double widest = 0;
+    for (const NoteLine& note : notes) {
+      widest = std::max(widest, MeasureLabel(metrics_, note.text, {.cap_height = 2.2}).width);
+    }
+    const double height = kNoteStep * static_cast<double>(notes.size()) + 34;
+    const double right =
+        space_.slide.type == SlideType::kCenterMount ? SlideTip() - 4 : DepthLine() - 8;
+    return NotesLeft() + 4 + widest < right && inside_.Height() > height;
+  }
+
+  void DrawNotes(SheetGroup& out, const std::vector<NoteLine>& notes) const {
+    const Box& box = space_.box;
+    const double first = inside_.bottom - 5 - kNoteStep * static_cast<double>(notes.size());
+    const std::array tips{
+        PaperPoint{SlideTip(), first - 4},
+        PaperPoint{inside_.left + SlideReach() + 3, first + kNoteStep + 4},
+        PaperPoint{map_.X(box.x) + map_.Size(box.build.side) / 2,
+                   map_.Y(box.z) - map_.Size(box.build.end) / 2}};
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+      PathNote note;
+      note.tip = tips[i];
+      note.elbow = {NotesLeft(), first + kNoteStep * static_cast<double>(i)};
+      if (i == 0 && space_.slide.type == SlideType::kCenterMount) {
+        note.elbow.x = SlideTip() - 5;
+        note.text_left = true;
+      }
+      note.dot = i == 1;
+      note.lines = {notes[i]};
+      AddPathNote(out, note, metrics_);
+    }
+  }
+
+  [[nodiscard]] double SlideTip() const {
+    const Box& box = space_.box;
+    switch (space_.slide.type) {
+      case SlideType::kSideMount: return map_.X(box.x);
+      case SlideType::kUndermount:
+      case SlideType::kWoodRunner: return inside_.left + SlideReach();
+      case SlideType::kCenterMount: break;
+    }
+    return inside_.Centre().x - map_.Size(CentreHalf(space_.box));
+  }
+
+  // --- Dimensions -------------------------------------------------------------------------------
+
+  void DrawDimensions() {
+    SheetGroup group = Group("dimensions", "Dimensions");
+    const DimensionStyle style;
+    dims_bottom_ = outline_.bottom;
+    for (const DimensionStack& stack : {Below(), Above(), Beside(), Slides()}) {
+      if (stack.tiers.empty()) continue;
+      const PaperBox covered = AddDimensionStack(group, stack, style, metrics_);
+      dims_bottom_ = std::max(dims_bottom_, covered.bottom);
+    }
+    view_.groups.push_back(std::move(group));
+  }
+
+  // The path of the gap beside the front: to the opening's edge, a member or the next front.
+  [[nodiscard]] const Gap* GapBeside(bool right) const {
+    const Rect& own = space_.front.rect;
+    for (const Gap& gap : bank_.gaps) {
+      if (gap.axis != Axis::kX) continue;
+      const GapEnd& end = right ? gap.from : gap.to;
+      if (end.kind != GapEnd::Kind::kSpace) continue;
+      if (static_cast<std::size_t>(end.index) != scope_.space) continue;
+      const GapEnd& other = right ? gap.to : gap.from;
+      const PlanSide& side = right ? scope_.right : scope_.left;
+      if (other.kind == GapEnd::Kind::kSpace && other.index != side.next) continue;
+      if ((right ? gap.at : gap.at + gap.size) == (right ? own.Right() : own.x)) return &gap;
+    }
+    return nullptr;
+  }
+
+  // What lies between the front's edge and whatever is beside it, as two stops of a chain.
+  struct Beside_ {
+    Length at;
+    std::string path{};
+    bool covers = false;  // an overlap: its station lies inside the front
+  };
+  [[nodiscard]] Beside_ BesideFront(bool right) const {
+    const PlanSide& side = right ? scope_.right : scope_.left;
+    if (const Gap* gap = GapBeside(right)) {
+      return {right ? gap->at + gap->size : gap->at, GapPath(bank_, *gap), false};
+    }
+    if (!IsBounded(side)) return {};
+    return {side.cell, "overlap." + id_ + (right ? ".right" : ".left"), true};
+  }
+
+  DimensionStack Below() const {
+    DimensionStack stack{.side = PaperSide::kBelow, .edge = outline_.bottom};
+    const Rect& own = space_.front.rect;
+    const Beside_ left = BesideFront(false);
+    const Beside_ right = BesideFront(true);
+    std::vector<DimensionStop> stops;
+    const bool short_left = left.covers && left.at < own.x;
+    const bool short_right = right.covers && right.at > own.Right();
+    if (left.path.empty()) {
+      stops.push_back({own.x});
+    } else if (left.covers && !short_left) {
+      stops.push_back({own.x, left.path});
+      stops.push_back({left.at});
+    } else {
+      stops.push_back({left.at, left.path});
+      stops.push_back({own.x});
+    }
+    if (right.path.empty()) {
+      stops.push_back({own.Right()});
+    } else if (right.covers && !short_right) {
+      stops.push_back({right.at, right.path});
+      stops.push_back({own.Right()});
+    } else {
+      stops.push_back({own.Right(), right.path});
+      stops.push_back({right.at});
+    }
+    if (!options_.all_dimensions) stops.clear();
+    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
+    AddTier(stack, ChainOf(bank_, map_, stack.side,
+                           {{own.x, Path("front.width")}, {own.Right()}}));
+    return stack;
+  }
+
+  DimensionStack Above() const {
+    DimensionStack stack{.side = PaperSide::kAbove, .edge = outline_.top};
+    const Box& box = space_.box;
+    const Length right = box.x + box.width;
+    if (options_.all_dimensions && !HasRoomInside()) {
+      const Length in = box.x + box.build.side;
+      AddTier(stack, ChainOf(bank_, map_, stack.side,
+                             {{in, Path("box.inside_width")}, {in + box.inside_width}}));
+      for (const Length at : {in, in + box.inside_width}) {
+        stack.starts.push_back({map_.X(at), map_.Y(box.z + box.depth - box.build.end)});
+      }
+    }
+    std::vector<DimensionStop> stops;
+    if (scope_.left.bound == PlanBound::kCase) {
+      stops.push_back({-bank_.casework->side, "case.side"});
+    } else if (scope_.left.bound == PlanBound::kPartition) {
+      const Divider& member = bank_.dividers[static_cast<std::size_t>(scope_.left.member)];
+      stops.push_back({member.rect.x, ToText(member) + ".thickness"});
+    }
+    stops.push_back({space_.cell.x, Path("clear.left")});
+    stops.push_back({box.x, Path("box.width")});
+    stops.push_back({right, Path("clear.right")});
+    stops.push_back({space_.cell.Right()});
+    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
+    for (const Length at : {box.x, right}) {
+      stack.starts.push_back({map_.X(at), map_.Y(box.z + box.depth)});
+    }
+    AddOverallWidths(stack);
+    return stack;
+  }
+
+  void AddOverallWidths(DimensionStack& stack) const {
+    const bool whole = IsBounded(scope_.left) && IsBounded(scope_.right);
+    AddTier(stack, ChainOf(bank_, map_, stack.side,
+                           {{space_.cell.x, whole ? "opening.width" : Path("cell.width")},
+                            {space_.cell.Right()}}));
+    if (!whole || !bank_.casework) return;
+    const CaseBuild& c = *bank_.casework;
+    AddTier(stack, ChainOf(bank_, map_, stack.side,
+                           {{-c.side, "case.width"}, {-c.side + c.width}}));
+  }
+
+  DimensionStack Beside() const {
+    DimensionStack stack{.side = PaperSide::kRight, .edge = outline_.right};
+    const Box& box = space_.box;
+    const Length rear = box.z + box.depth;
+    if (options_.all_dimensions && !HasRoomInside()) {
+      const Length in = box.z + box.build.end;
+      AddTier(stack, ChainOf(bank_, map_, stack.side,
+                             {{in, Path("box.inside_depth")}, {in + box.inside_depth}}));
+      for (const Length at : {in, in + box.inside_depth}) {
+        stack.starts.push_back({map_.Y(at), inside_.right});
+      }
+    }
+    AddTier(stack, ChainOf(bank_, map_, stack.side,
+                           {{box.z - space_.front.thickness, Path("front.thickness")},
+                            {box.z, Path("box.depth")},
+                            {rear, Path("clear.behind")},
+                            {bank_.opening_depth}}));
+    const double box_right = map_.X(box.x + box.width);
+    stack.starts.push_back({map_.Y(rear), box_right});
+    stack.starts.push_back({map_.Y(box.z - space_.front.thickness),
+                            map_.X(space_.front.rect.Right())});
+    if (bank_.style == FrontStyle::kInset) stack.starts.push_back({map_.Y(box.z), box_right});
+    std::vector<DimensionStop> stops{{Length(), "opening.depth"},
+                                     {bank_.opening_depth, "case.back.allowance"}};
+    if (bank_.casework) stops.push_back({bank_.casework->depth});
+    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
+    if (!bank_.casework || bank_.casework->back_allowance.IsZero()) return stack;
+    AddTier(stack, ChainOf(bank_, map_, stack.side,
+                           {{Length(), "case.depth"}, {bank_.casework->depth}}));
+    return stack;
+  }
+
+  DimensionStack Slides() const {
+    DimensionStack stack{.side = PaperSide::kLeft, .edge = outline_.left};
+    if (!options_.all_dimensions) return stack;
+    const Length low = space_.box.z;
+    const Length high = low + space_.slide.length;
+    AddTier(stack, ChainOf(bank_, map_, stack.side, {{low, Path("slide.length")}, {high}}));
+    const double from = space_.slide.type == SlideType::kCenterMount
+                            ? inside_.Centre().x - map_.Size(CentreHalf(space_.box))
+                            : map_.X(space_.cell.x);
+    for (const Length at : {low, high}) stack.starts.push_back({map_.Y(at), from});
+    return stack;
+  }
+
+  void DrawTitle() {
+    SheetGroup group = Group("title", view_.title);
+    ViewTitle title;
+    title.at = {outline_.left, dims_bottom_ + kTitleDrop};
+    title.title = view_.title;
+    title.caption = "SCALE " + std::string(map_.scale.name);
+    AddViewTitle(group, title, metrics_);
+    view_.groups.push_back(std::move(group));
+  }
+
+  const Bank& bank_;
+  const Space& space_;
+  const ViewOptions& options_;
+  const TextMetrics& metrics_;
+  std::string id_;
+  PlanScope scope_;
+  PaperMap map_;
+  PaperBox inside_{};
+  PaperBox outline_{};
+  double dims_bottom_ = 0;
+  View view_;
+};
+
+}  // namespace
+
+View PlanSection(const Bank& bank, std::size_t space, const Scale& scale,
+                 const ViewOptions& options, const TextMetrics& metrics) {
+  return PlanDrawing(bank, space, scale, options, metrics).Draw();
+}
+
+}  // namespace tillwright
