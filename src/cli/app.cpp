@@ -122,21 +122,43 @@ class Program {
   }
 
   ExitStatus Draw(const Bank& bank, const std::vector<Finding>& findings) {
-    const Sheet sheet = DrawFront(bank, DrawingFontMetrics());
-    Rendered rendered;
-    if (options_.format == "pdf") {
-      PdfInfo info;
-      info.title = bank.title;
-      rendered = RenderPdf({&sheet, 1}, info);
-    } else {
-      rendered = options_.format == "png" ? RenderPng(sheet, 200) : RenderSvg(sheet);
+    const Drawings drawings = DrawBank(bank, options_.draw, DrawingFontMetrics());
+    if (!drawings.fault.empty()) {
+      return Failed(DiagnosticCode::kUsage, "cannot be drawn: " + drawings.fault,
+                    "leave --scale out, or take a smaller scale or larger --paper",
+                    ExitStatus::kUsage);
     }
-    if (!rendered.ok()) {
-      return Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + rendered.fault, {},
+    std::vector<FileToWrite> files;
+    std::string fault;
+    const auto add = [&](const std::string& name, Rendered rendered) {
+      if (!rendered.ok() && fault.empty()) fault = name + ": " + rendered.fault;
+      files.push_back({options_.output + "/" + name, std::move(rendered.bytes)});
+    };
+    RenderAll(bank, drawings, add);
+    if (!fault.empty()) {
+      return Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault, {},
                     ExitStatus::kFile);
     }
-    return Write({{options_.output + "/front." + options_.format, std::move(rendered.bytes)}},
-                 StatusOf(findings));
+    return Write(std::move(files), StatusOf(findings));
+  }
+
+  template <class Add>
+  void RenderAll(const Bank& bank, const Drawings& drawings, Add add) const {
+    if (options_.format == "pdf") {
+      PdfInfo info;
+      info.title = bank.title.empty() ? "Drawer bank" : bank.title;
+      info.subject = "Dimensioned drawings";
+      return add("drawings.pdf", RenderPdf(drawings.sheets, info));
+    }
+    constexpr double kPreviewDpi = 150;
+    const bool png = options_.format == "png";
+    if (!png) {
+      for (const Sheet& sheet : drawings.views) add(sheet.name + ".svg", RenderSvg(sheet));
+    }
+    for (const Sheet& sheet : drawings.sheets) {
+      add(sheet.name + "." + options_.format,
+          png ? RenderPng(sheet, kPreviewDpi) : RenderSvg(sheet));
+    }
   }
 
   ExitStatus Why() {

@@ -18,7 +18,7 @@ constexpr const char* kShortHelp =
     "\n"
     "  tillwright new -o bank.json         a starter spec to change\n"
     "  tillwright size bank.json           every size, as tables for the shop\n"
-    "  tillwright draw bank.json -o out    a dimensioned front elevation\n"
+    "  tillwright draw bank.json -o out    dimensioned drawings\n"
     "\n"
     "tillwright --help tells the rest.\n";
 
@@ -39,7 +39,7 @@ struct CommandRow {
 constexpr CommandRow kCommands[] = {
     {Command::kSize, "size", "Solve a spec; print every size as tables, or the result as JSON",
      "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
-    {Command::kDraw, "draw", "Draw the front elevation of a spec into a folder",
+    {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
     {Command::kWhy, "why", "Tell how one dimension came about",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
@@ -80,6 +80,7 @@ class Parser {
     for (const CommandRow& row : kCommands) {
       if (!app_.get_subcommand(row.name)->parsed()) continue;
       options_.command = row.command;
+      options_.draw.all_sizes = sizes_ != "key";
       options_.color = color_ == "always"  ? ColorChoice::kAlways
                        : color_ == "never" ? ColorChoice::kNever
                                            : ColorChoice::kAuto;
@@ -110,12 +111,39 @@ class Parser {
       output->type_name(folder ? "DIR" : "FILE");
       if (folder) output->required();
     }
-    if (row.command == Command::kDraw) {
-      sub->add_option("--format", options_.format, "svg, pdf or png")
-          ->check(CLI::IsMember({"svg", "pdf", "png"}))
-          ->type_name("FORMAT");
-    }
+    if (row.command == Command::kDraw) AddDrawOptions(*sub);
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
+  }
+
+  void AddDrawOptions(CLI::App& sub) {
+    DrawOptions& draw = options_.draw;
+    sub.add_option("--format", options_.format,
+                   "svg: a file a view and a sheet; pdf: one file of all sheets; png: previews")
+        ->check(CLI::IsMember({"svg", "pdf", "png"}))
+        ->type_name("FORMAT");
+    sub.add_option("--view", draw.views,
+                   "front, side, plan, details, parts or overview; repeat for more (all)")
+        ->check(CLI::IsMember(Texts(ViewNames())))
+        ->allow_extra_args(false)
+        ->type_name("VIEW");
+    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
+        ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
+        ->type_name("PAPER");
+    sub.add_option("--scale", draw.scale,
+                   "Of elevation, section and plan, such as 1:8 (the largest that fits)")
+        ->check([](const std::string& text) {
+          return IsScale(text) ? std::string() : "\"" + text + "\" is no scale such as 1:8";
+        })
+        ->type_name("SCALE");
+    sub.add_option("--sizes", sizes_, "all, or the key sizes only")
+        ->check(CLI::IsMember({"all", "key"}))
+        ->type_name("WHICH");
+    sub.add_flag("--hidden", draw.hidden_boxes, "Show the boxes behind the fronts");
+    sub.add_option("--date", draw.date, "A date for the title block, as typed")->type_name("DATE");
+  }
+
+  static std::vector<std::string> Texts(std::span<const std::string_view> words) {
+    return {words.begin(), words.end()};
   }
 
   std::string HelpText() {
@@ -138,7 +166,8 @@ class Parser {
     std::vector<std::string> names;
     for (const CommandRow& row : kCommands) names.emplace_back(row.name);
     std::vector<std::string> flags{"--help", "--version", "--color", "--output", "--json",
-                                   "--format"};
+                                   "--format", "--view", "--paper", "--scale", "--sizes",
+                                   "--hidden", "--date"};
     bool command_seen = false;
     for (const std::string& arg : args) {
       const bool flag = arg.starts_with("-") && arg != "-";
@@ -158,6 +187,7 @@ class Parser {
   CLI::App app_;
   Options options_;
   std::string color_ = "auto";
+  std::string sizes_ = "all";
 };
 
 }  // namespace

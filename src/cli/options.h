@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "tillwright/draw.h"
+
 namespace tillwright {
 
 enum class Command { kSize, kDraw, kWhy, kNew, kSchema };
@@ -17,6 +19,7 @@ struct Options {
   std::string output;           // -o: a path, "-" or empty
   std::string path;             // why: the dimension
   std::string format = "svg";   // draw
+  DrawOptions draw;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;
 };

@@ -276,6 +276,11 @@ Found NumberedValue(const Bank& bank, std::string_view path) {
   return at == bank.spaces.end() ? std::nullopt : SpaceValue(bank, *at, name);
 }
 
+// How far the opening's bottom lies above the lower edge of the case's sides.
+Length FloorBelow(const Bank& bank) {
+  return bank.casework ? bank.casework->raise + bank.casework->bottom : Length();
+}
+
 }  // namespace
 
 std::string GapPath(const Bank& bank, const Gap& gap) {
@@ -292,6 +297,10 @@ std::optional<Length> DimensionValue(const Bank& bank, std::string_view path) {
   if (TakePrefix(rest, "overlap.")) return OverlapValue(bank, rest, false);
   if (TakePrefix(rest, "reveal.")) return OverlapValue(bank, rest, true);
   if (TakePrefix(rest, "part.")) return PartValue(bank, rest);
+  if (TakePrefix(rest, "floor.")) {
+    const Found found = DimensionValue(bank, rest);
+    return found ? Found(*found + FloorBelow(bank)) : found;
+  }
   if (TakePrefix(rest, "case.") && bank.casework) {
     if (const Found found = Look(kCaseRows, *bank.casework, rest)) return found;
   }

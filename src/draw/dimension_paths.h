@@ -20,6 +20,7 @@
 //   D1.groove.depth|width|up, D1.corner.depth|lap|pin|left|back_setback
 //   H1.thickness|length|depth|x|y|width|height|right|top            (V1 too)
 //   gap.D2.D1, gap.opening.bottom.D3, overlap.D1.top, reveal.D1.top (case edge left uncovered)
+//   floor.D1.front.top (any height, from the sides' lower edge instead of the opening's bottom)
 //   part.<id>.length|width|thickness, part.<id>.cut.1.offset|width|depth|left (wood under the cut)
 //     <id> as PartId() gives it; "part." may be left out: D1.side.length
 #ifndef TILLWRIGHT_DRAW_DIMENSION_PATHS_H_

@@ -1,284 +1,304 @@
+// The front elevation.
 #include <algorithm>
-#include <array>
-#include <cmath>
-#include <optional>
 
 #include "draw/annotation.h"
 #include "draw/dimension.h"
+#include "draw/front_chains.h"
+#include "draw/front_labels.h"
 #include "draw/rich_text.h"
-#include "draw/title_block.h"
-#include "tillwright/draw.h"
-#include "tillwright/length_text.h"
+#include "draw/side_plane.h"
+#include "draw/view_tools.h"
 
 namespace tillwright {
 namespace {
 
-struct Scale {
-  double paper_per_mm;
-  const char* name;
-};
-// ISO 5455 and the inch scales of architects' rules (both from memory), largest first.
-constexpr std::array kInchScales{
-    Scale{1.0, "1:1"},       Scale{1.0 / 2, "1:2"},     Scale{1.0 / 4, "1:4"},
-    Scale{1.0 / 8, "1:8"},   Scale{1.0 / 12, "1:12"},   Scale{1.0 / 16, "1:16"},
-    Scale{1.0 / 24, "1:24"}, Scale{1.0 / 32, "1:32"},   Scale{1.0 / 48, "1:48"},
-    Scale{1.0 / 96, "1:96"}, Scale{1.0 / 192, "1:192"}, Scale{1.0 / 384, "1:384"}};
-constexpr std::array kMetricScales{
-    Scale{1.0, "1:1"},         Scale{1.0 / 2, "1:2"},     Scale{1.0 / 5, "1:5"},
-    Scale{1.0 / 10, "1:10"},   Scale{1.0 / 20, "1:20"},   Scale{1.0 / 50, "1:50"},
-    Scale{1.0 / 100, "1:100"}, Scale{1.0 / 200, "1:200"}, Scale{1.0 / 500, "1:500"}};
+constexpr double kMarkStrip = 9;  // mm between the piece and its dimensions, for the section's ends
+constexpr double kColumnSpare = 14;    // mm, how far moved texts may go past the ends of a chain
+constexpr double kLeastOverlay = 1.2;  // mm on paper; below it, hidden edges would run together
 
-constexpr double kTitleRoom = 16;  // below the view, for its title and scale bar
-constexpr double kMargin = 5;      // round everything, inside the border
-
-// A line of stations along one axis, with what the stretches between them are.
-struct Chain {
-  std::vector<Length> stations;
-  std::vector<DimensionText> texts;
-};
-
-class FrontView {
+class FrontDrawing {
  public:
-  FrontView(const Bank& bank, const TextMetrics& metrics) : bank_(bank), metrics_(metrics) {
-    Outline();
-    upright_.push_back(FrontChain(Axis::kY));
-    across_.push_back(FrontChain(Axis::kX));
-    Overall();
+  FrontDrawing(const Bank& bank, const Scale& scale, const ViewOptions& options,
+               const TextMetrics& metrics)
+      : bank_(bank),
+        options_(options),
+        metrics_(metrics),
+        mark_(ChooseSectionPlane(bank).x) {
+    view_.name = "front";
+    view_.title = "FRONT ELEVATION";
+    view_.scale = scale;
+    view_.map.scale = scale;
+    view_.outline = view_.map.Box(Extent());
   }
 
-  Sheet Draw() {
-    const Paper paper = bank_.units == Unit::kInch ? Paper::kLetter : Paper::kA4;
-    const bool wide = (right_ - left_) > (top_ - bottom_);
-    const Orientation turn = wide ? Orientation::kLandscape : Orientation::kPortrait;
-    Sheet sheet = MakeSheet(paper, turn, "front", Title() + ": front elevation");
-    sheet.description = "Front elevation with every front and gap dimensioned";
-    ChooseScale(DrawingSpace(sheet));
-    TitleBlock block;
-    block.title = Title();
-    block.view = "Front elevation";
-    block.scale = scale_.name;
-    block.units = bank_.units == Unit::kInch ? "inch" : "mm";
-    if (!bank_.spaces.empty()) block.material = bank_.spaces.front().front.material;
-    AddBorderAndTitle(sheet, SizeOf(paper, turn).name, block, metrics_);
-    DrawCase(AddGroup(sheet, "case", "Case and opening", 0));
-    for (const Space& space : bank_.spaces) DrawSpace(sheet, space);
-    DrawChains(AddGroup(sheet, "dimensions", "Dimensions", 0));
-    SheetGroup& title = AddGroup(sheet, "view-title", "Front elevation", 0);
-    AddViewTitle(title,
-                 {.at = {X(left_), title_y_},
-                  .title = "FRONT ELEVATION",
-                  .caption = std::string("SCALE ") + scale_.name},
-                 metrics_);
-    return sheet;
+  View Draw() {
+    DrawCase(AddViewGroup(view_, "case", "Case and opening", 0));
+    const std::size_t first = view_.groups.size();
+    for (const Space& space : bank_.spaces) DrawSpace(space);
+    const std::vector<PaperBox> texts = TextBoxes(first);
+    DrawBehind(texts);
+    DrawCentreLine(texts);
+    DrawDimensions(AddViewGroup(view_, "dimensions", "Sizes of the front elevation", 0));
+    FinishView(view_, view_.outline.left, bank_.units, metrics_);
+    return std::move(view_);
   }
 
  private:
-  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
-  std::string In(Length length) const { return FormatLength(length, bank_.units); }
+  const PaperMap& Map() const { return view_.map; }
+  bool IsOverlay() const { return bank_.style == FrontStyle::kOverlay; }
+  Rect Opening() const { return {Length(), Length(), bank_.opening_width, bank_.opening_height}; }
 
-  // --- What is drawn ----------------------------------------------------------------------------
-
-  // The outermost lines: the case's outer faces, or the opening grown by what fronts cover.
-  void Outline() {
+  // The outermost lines: the case's outer faces, the opening, and fronts beyond them.
+  Rect Extent() const {
+    Length left;
+    Length bottom;
+    Length right = bank_.opening_width;
+    Length top = bank_.opening_height;
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      left_ = -c.side;
-      right_ = bank_.opening_width + c.side;
-      bottom_ = -c.bottom - c.raise;
-      top_ = bank_.opening_height + c.top;
-    } else {
-      right_ = bank_.opening_width;
-      top_ = bank_.opening_height;
+      left = -c.side;
+      right += c.side;
+      bottom = -c.bottom - c.raise;
+      top += c.top;
     }
     for (const Space& space : bank_.spaces) {
       if (!space.HasFront()) continue;
       const Rect& r = space.front.rect;
-      left_ = Min(left_, r.x);
-      bottom_ = Min(bottom_, r.y);
-      right_ = Max(right_, r.Right());
-      top_ = Max(top_, r.Top());
+      left = Min(left, r.x);
+      bottom = Min(bottom, r.y);
+      right = Max(right, r.Right());
+      top = Max(top, r.Top());
     }
+    return {left, bottom, right - left, top - bottom};
   }
 
-  // The fronts along the left edge (heights) or the bottom edge (widths), with the gaps between.
-  Chain FrontChain(Axis axis) const {
-    const bool up = axis == Axis::kY;
-    std::vector<const Space*> fronts;
-    for (const Space& space : bank_.spaces) {
-      if (space.HasFront() && OnEdge(space, up)) fronts.push_back(&space);
-    }
-    // Paper runs down, so heights are listed from the top.
-    std::ranges::sort(fronts, [&](const Space* a, const Space* b) {
-      return up ? a->front.rect.y > b->front.rect.y : a->front.rect.x < b->front.rect.x;
-    });
-    Chain chain;
-    for (const Space* space : fronts) {
-      const Rect& r = space->front.rect;
-      const std::string id = ToText(space->id);
-      if (!chain.stations.empty()) {
-        const Length gap = up ? chain.stations.back() - r.Top() : r.x - chain.stations.back();
-        chain.texts.push_back({In(gap), "gap." + id + (up ? ".top" : ".left")});
-      }
-      chain.stations.push_back(up ? r.Top() : r.x);
-      chain.stations.push_back(up ? r.y : r.Right());
-      chain.texts.push_back(up ? DimensionText{In(r.height), id + ".front.height"}
-                               : DimensionText{In(r.width), id + ".front.width"});
-    }
-    return chain;
-  }
-
-  bool OnEdge(const Space& space, bool up) const {
-    const Rect& r = space.front.rect;
-    return std::ranges::none_of(bank_.spaces, [&](const Space& other) {
-      if (!other.HasFront() || &other == &space) return false;
-      const Rect& o = other.front.rect;
-      const bool beside = up ? o.y < r.Top() && r.y < o.Top() : o.x < r.Right() && r.x < o.Right();
-      return beside && (up ? o.Right() <= r.x : o.Top() <= r.y);
-    });
-  }
-
-  void Overall() {
-    upright_.push_back(
-        {{bank_.opening_height, Length()}, {{In(bank_.opening_height), "opening.height"}}});
-    across_.push_back(
-        {{Length(), bank_.opening_width}, {{In(bank_.opening_width), "opening.width"}}});
-    if (!bank_.casework) return;
-    const CaseBuild& c = *bank_.casework;
-    upright_.push_back(
-        {{bank_.opening_height + c.top, -c.bottom - c.raise}, {{In(c.height), "case.height"}}});
-    across_.push_back({{-c.side, bank_.opening_width + c.side}, {{In(c.width), "case.width"}}});
-  }
-
-  // --- Scale and place --------------------------------------------------------------------------
-
-  double Mm(Length length) const { return ToMillimeters(length) * scale_.paper_per_mm; }
-  double X(Length x) const { return origin_.x + Mm(x); }
-  double Y(Length y) const { return origin_.y - Mm(y); }
-
-  void ChooseScale(const PaperBox& space) {
-    const auto fits = [&](const Scale& scale) {
-      scale_ = scale;
-      Place(space);
-      const PaperBox need = Needed();
-      return need.left >= space.left + kMargin && need.right <= space.right - kMargin &&
-             need.top >= space.top + kMargin && need.bottom <= space.bottom - kMargin;
-    };
-    if (bank_.units == Unit::kInch) {
-      (void)std::ranges::any_of(kInchScales, fits);
-    } else {
-      (void)std::ranges::any_of(kMetricScales, fits);
-    }
-  }
-
-  // Centres the view with its dimensions in the space.
-  void Place(const PaperBox& space) {
-    origin_ = {};
-    const PaperBox need = Needed();
-    origin_.x = space.Centre().x - need.Centre().x;
-    origin_.y = space.Centre().y - need.Centre().y;
-    title_y_ = Y(bottom_) + StackDepth(Below(), DimensionStyle(), metrics_) + 8;
-  }
-
-  PaperBox Needed() const {
-    const DimensionStyle style;
-    return {X(left_) - StackDepth(Left(), style, metrics_), Y(top_), X(right_),
-            Y(bottom_) + StackDepth(Below(), style, metrics_) + kTitleRoom};
-  }
-
-  DimensionStack Left() const { return StackOf(PaperSide::kLeft, X(left_), upright_); }
-  DimensionStack Below() const { return StackOf(PaperSide::kBelow, Y(bottom_), across_); }
-
-  DimensionStack StackOf(PaperSide side, double edge, const std::vector<Chain>& chains) const {
-    DimensionStack stack{.side = side, .edge = edge};
-    for (const Chain& chain : chains) {
-      if (chain.texts.empty()) continue;
-      DimensionChain& tier = stack.tiers.emplace_back();
-      for (const Length station : chain.stations) {
-        tier.stations.push_back(side == PaperSide::kLeft ? Y(station) : X(station));
-      }
-      tier.texts = chain.texts;
-    }
-    return stack;
-  }
-
-  // --- Drawing ----------------------------------------------------------------------------------
-
-  PaperBox BoxOf(const Rect& r) const { return {X(r.x), Y(r.Top()), X(r.Right()), Y(r.y)}; }
+  // --- The piece --------------------------------------------------------------------------------
 
   void DrawCase(SheetGroup& group) const {
-    const bool hidden = bank_.style == FrontStyle::kOverlay;
-    if (bank_.casework) {
-      const CaseBuild& c = *bank_.casework;
-      group.primitives.push_back(
-          BoxOutline(BoxOf({-c.side, -c.bottom - c.raise, c.width, c.height}), Pen::kOutline));
-    }
-    const Rect opening{Length(), Length(), bank_.opening_width, bank_.opening_height};
-    group.primitives.push_back(BoxOutline(BoxOf(opening), hidden ? Pen::kHidden : Pen::kOutline));
-    for (const Divider& divider : bank_.dividers) {
-      group.primitives.push_back(
-          BoxOutline(BoxOf(divider.rect), hidden ? Pen::kHidden : Pen::kOutline));
+    if (bank_.casework) DrawCaseBody(group, *bank_.casework);
+    if (IsOverlay()) return;
+    group.primitives.push_back(BoxOutline(Map().Box(Opening()), Pen::kOutline));
+    for (const Divider& member : bank_.dividers) {
+      group.primitives.push_back(BoxOutline(Map().Box(member.rect), Pen::kThin));
     }
   }
 
-  void DrawSpace(Sheet& sheet, const Space& space) const {
+  // Outer faces, the edges of sides and bottom, the floor, and the worktop's underside.
+  void DrawCaseBody(SheetGroup& group, const CaseBuild& c) const {
+    const Length right = bank_.opening_width;
+    const Length top = bank_.opening_height + c.top;
+    const Length floor = -c.bottom - c.raise;
+    const auto line = [&](Length x1, Length y1, Length x2, Length y2) {
+      group.primitives.push_back(LineOf(Map().At(x1, y1), Map().At(x2, y2), Pen::kThin));
+    };
+    group.primitives.push_back(
+        BoxOutline(Map().Box({-c.side, floor, right + 2 * c.side, top - floor}), Pen::kOutline));
+    line(Length(), floor, Length(), top);
+    line(right, floor, right, top);
+    line(Length(), Length(), right, Length());
+    if (!c.raise.IsZero()) line(Length(), -c.bottom, right, -c.bottom);
+    if (!c.top_none) line(Length(), bank_.opening_height, right, bank_.opening_height);
+    const auto beyond = [&](Length y, Pen pen) {
+      group.primitives.push_back(LineOf({view_.outline.left - 4, Map().Y(y)},
+                                        {view_.outline.right + 4, Map().Y(y)}, pen));
+    };
+    beyond(floor, Pen::kGround);
+    if (c.top_none) beyond(top, Pen::kOutline);
+  }
+
+  void DrawSpace(const Space& space) {
     const std::string id = ToText(space.id);
     const std::string title = space.name.empty() ? id : id + " " + space.name;
-    SheetGroup& group = AddGroup(sheet, "front-" + id, title, 0);
-    if (!space.HasFront()) return;
-    const PaperBox box = BoxOf(space.front.rect);
-    group.primitives.push_back(BoxFill(box, Tone::kPaper));
-    group.primitives.push_back(InsetOutline(box, Pen::kFront));
-    LabelFront(group, space, box, id);
+    SheetGroup& group = AddViewGroup(view_, id, title, 0);
+    if (!space.HasFront()) return DrawOpenSpace(group, space);
+    const PaperBox face = Map().Box(space.front.rect);
+    if (IsOverlay()) group.primitives.push_back(BoxFill(face, Tone::kPaper));
+    const double least = std::min(face.Width(), face.Height());
+    const bool clogs = least < 2 * StyleOf(Pen::kFront).width;
+    group.primitives.push_back(clogs ? BoxFill(face, Tone::kInk)
+                                     : InsetOutline(face, Pen::kFront));
+    std::vector<PaperBox> taken;
+    for (const PullHole& hole : space.front.pulls) {
+      constexpr double kRoom = 4;  // mm of front for a cross
+      if (least < kRoom) continue;
+      const PaperPoint at = Map().At(hole.x, hole.y);
+      AddCross(group, at);
+      taken.push_back(Grow({at.x, at.y, at.x, at.y}, 2.6));
+    }
+    AddFrontLabels(group, bank_, space, face, taken, options_, metrics_);
   }
 
-  // The number, the size and the name, as far as they fit inside the front.
-  void LabelFront(SheetGroup& group, const Space& space, const PaperBox& box,
-                  const std::string& id) const {
-    const Rect& r = space.front.rect;
-    const std::string size = In(r.width) + " \u00d7 " + In(r.height);
-    const LabelStyle bold{.cap_height = 3,
-                          .weight = TextWeight::kBold,
-                          .anchor = TextAnchor::kCentre,
-                          .max_width = box.Width() - 3};
-    const LabelStyle plain{.cap_height = 2.2, .anchor = TextAnchor::kCentre};
-    const double room = box.Height() - 3;
-    const bool size_fits = MeasureLabel(metrics_, size, plain).width < box.Width() - 4;
-    const double middle = box.Centre().x;
-    const int lines = room > 14 && size_fits && !space.name.empty() ? 3
-                      : room > 9 && size_fits                       ? 2
-                                                                    : 1;
-    if (room < 3) return;
-    const double top = box.Centre().y - 2.6 * (lines - 1);
-    group.primitives.push_back(MakePlainLabel(metrics_, id, bold, {middle, top}));
-    if (lines > 1) {
-      group.primitives.push_back(MakeLabel(metrics_, size, plain, {middle, top + 5.2},
-                                           id + ".front.width " + id + ".front.height"));
+  // The centre of a hole.
+  static void AddCross(SheetGroup& group, PaperPoint at) {
+    constexpr double kReach = 1.6;
+    group.primitives.push_back(LineOf({at.x - kReach, at.y}, {at.x + kReach, at.y}, Pen::kThin));
+    group.primitives.push_back(LineOf({at.x, at.y - kReach}, {at.x, at.y + kReach}, Pen::kThin));
+  }
+
+  void DrawOpenSpace(SheetGroup& group, const Space& space) const {
+    const PaperBox box = Map().Box(space.cell);
+    group.primitives.push_back(BoxOutline(box, Pen::kThin));
+    const LabelStyle style{.cap_height = 1.8, .anchor = TextAnchor::kCentre};
+    Label label = MakePlainLabel(metrics_, ToText(space.id) + " OPEN", style, box.Centre());
+    const PaperBox room = Grow(box, -1);
+    const bool fits = label.box.left > room.left && label.box.right < room.right &&
+                      label.box.top > room.top && label.box.bottom < room.bottom;
+    if (fits) group.primitives.push_back(std::move(label));
+  }
+
+  // --- What lies behind -------------------------------------------------------------------------
+
+  // Labels and balloons, for lines that must keep clear of them.
+  std::vector<PaperBox> TextBoxes(std::size_t first) const {
+    const std::span<const SheetGroup> groups = std::span(view_.groups).subspan(first);
+    std::vector<PaperBox> boxes = LabelBoxes(groups);
+    for (const SheetGroup& group : groups) {
+      for (const Primitive& primitive : group.primitives) {
+        if (std::holds_alternative<Circle>(primitive)) boxes.push_back(Bounds(primitive));
+      }
     }
-    if (lines > 2) {
-      LabelStyle name = plain;
-      name.max_width = box.Width() - 4;
-      group.primitives.push_back(MakePlainLabel(metrics_, space.name, name, {middle, top + 10.4}));
+    return boxes;
+  }
+
+  void DrawBehind(std::span<const PaperBox> texts) {
+    SheetGroup& group = AddViewGroup(view_, "hidden", "Edges behind the fronts", 0);
+    const auto hidden = [&](const Rect& r) {
+      const PaperBox box = Map().Box(r);
+      if (box.Width() < kLeastOverlay || box.Height() < kLeastOverlay) return;
+      AddBroken(group, BoxOutline(box, Pen::kHidden), texts);
+    };
+    if (IsOverlay()) {
+      const bool apart = Map().Size(-Extent().x) >= kLeastOverlay;
+      if (apart) hidden(Opening());
+      for (const Divider& member : bank_.dividers) hidden(member.rect);
+    }
+    if (!options_.hidden_boxes) return;
+    for (const Space& space : bank_.spaces) {
+      if (space.HasBox()) hidden({space.box.x, space.box.y, space.box.width, space.box.height});
     }
   }
 
-  void DrawChains(SheetGroup& group) const {
-    AddDimensionStack(group, Left(), DimensionStyle(), metrics_);
-    AddDimensionStack(group, Below(), DimensionStyle(), metrics_);
+  void DrawCentreLine(std::span<const PaperBox> texts) {
+    SheetGroup& group = AddViewGroup(view_, "centre", "Centre line", 0);
+    const double x = Map().X(HalfBelow(bank_.opening_width));
+    const PaperBox& box = view_.outline;
+    AddBroken(group, LineOf({x, box.top - 1}, {x, box.bottom + 1}, Pen::kCentre), texts);
+  }
+
+  // --- Dimensions -------------------------------------------------------------------------------
+
+  // The chain as a tier, without its gaps if they find no room, or nothing.
+  DimensionChain Tier(SizeChain chain, bool upright) const {
+    DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
+    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
+    DropPaths(chain, "gap.");
+    DropPaths(chain, "reveal.");
+    tier = TierOf(chain, Map(), upright, bank_.units);
+    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
+    return {};
+  }
+
+  static void AddTier(DimensionStack& stack, DimensionChain tier) {
+    if (!tier.texts.empty()) stack.tiers.push_back(std::move(tier));
+  }
+
+  void AddTiers(DimensionStack& stack, Edge edge) const {
+    const bool upright = edge == Edge::kLeft || edge == Edge::kRight;
+    if (options_.all_dimensions) AddTier(stack, Tier(FrontsAlong(bank_, edge), upright));
+    AddTier(stack, Tier(OpeningAlong(bank_, edge), upright));
+    AddTier(stack, Tier(CaseAlong(bank_, edge), upright));
+  }
+
+  void DrawDimensions(SheetGroup& group) {
+    const PaperBox& box = view_.outline;
+    DimensionStack left{.side = PaperSide::kLeft, .edge = box.left};
+    AddTiers(left, Edge::kLeft);
+    const PaperBox beside = AddDimensionStack(group, left, DimensionStyle(), metrics_);
+    const PaperBox right = DrawRight(group);
+    DimensionStack below{.side = PaperSide::kBelow,
+                         .edge = std::max({box.bottom + kMarkStrip, beside.bottom - 4,
+                                           right.bottom - 4})};
+    AddTiers(below, Edge::kBottom);
+    AddStarts(below, box.bottom);
+    AddDimensionStack(group, below, DimensionStyle(), metrics_);
+    DrawAbove(group, std::min(beside.top, right.top));
+    AddSectionMark(group,
+                   {.first = {Map().X(mark_), box.top - 1.8},
+                    .last = {Map().X(mark_), box.bottom + 1.8},
+                    .sight = 180,
+                    .letter = "A"},
+                   metrics_);
+  }
+
+  // Extension lines begin at the piece, but those near the section's ends below its strip.
+  void AddStarts(DimensionStack& stack, double edge) const {
+    const double mark = Map().X(mark_);
+    for (const DimensionChain& tier : stack.tiers) {
+      for (const double station : tier.stations) {
+        const bool at_mark = station > mark - 9 && station < mark + 8;
+        if (!at_mark) stack.starts.push_back({station, edge});
+      }
+    }
+  }
+
+  // The right column's own chain where it differs, else every height from one datum.
+  PaperBox DrawRight(SheetGroup& group) const {
+    if (!options_.all_dimensions) return EmptyBox();
+    const SizeChain chain = FrontsAlong(bank_, Edge::kRight);
+    if (chain.places == FrontsAlong(bank_, Edge::kLeft).places) return DrawHeights(group, chain);
+    DimensionStack right{.side = PaperSide::kRight, .edge = view_.outline.right};
+    AddTier(right, Tier(chain, true));
+    if (right.tiers.empty()) return EmptyBox();
+    return AddDimensionStack(group, right, DimensionStyle(), metrics_);
+  }
+
+  PaperBox DrawHeights(SheetGroup& group, const SizeChain& chain) const {
+    const std::string datum = bank_.casework ? "floor." : "";
+    const Length below =
+        bank_.casework ? bank_.casework->bottom + bank_.casework->raise : Length();
+    OrdinateColumn column{.side = PaperSide::kRight,
+                          .edge = view_.outline.right,
+                          .heading = bank_.casework ? "FROM FLOOR" : "FROM OPENING"};
+    for (std::size_t i = chain.paths.size(); i-- > 0;) {
+      const std::size_t dot = chain.paths[i].find(".front.height");
+      if (dot == std::string::npos) continue;
+      const std::string front = datum + chain.paths[i].substr(0, dot) + ".front.";
+      for (const bool top : {true, false}) {
+        const Length y = chain.places[top ? i + 1 : i];
+        column.ordinates.push_back(
+            {Map().Y(y), FormatLength(y + below, bank_.units), front + (top ? "top" : "y")});
+      }
+    }
+    constexpr double kEach = 5.2;  // mm, of a stacked fraction and its clearance
+    const double need = kEach * static_cast<double>(column.ordinates.size());
+    if (need > view_.outline.Height() + kColumnSpare) return EmptyBox();
+    return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
+  }
+
+  // Widths along the top where they are not those along the bottom.
+  void DrawAbove(SheetGroup& group, double top) const {
+    if (!options_.all_dimensions) return;
+    const SizeChain chain = FrontsAlong(bank_, Edge::kTop);
+    if (chain.places == FrontsAlong(bank_, Edge::kBottom).places) return;
+    const double edge = std::min(view_.outline.top - kMarkStrip, top + 4);
+    DimensionStack above{.side = PaperSide::kAbove, .edge = edge};
+    AddTier(above, Tier(chain, false));
+    AddStarts(above, view_.outline.top);
+    if (!above.tiers.empty()) AddDimensionStack(group, above, DimensionStyle(), metrics_);
   }
 
   const Bank& bank_;
+  const ViewOptions& options_;
   const TextMetrics& metrics_;
-  Length left_, right_, bottom_, top_;
-  std::vector<Chain> upright_, across_;
-  Scale scale_ = kInchScales.back();
-  PaperPoint origin_;
-  double title_y_ = 0;
+  Length mark_;  // x of the section's plane
+  View view_;
 };
 
 }  // namespace
 
-Sheet DrawFront(const Bank& bank, const TextMetrics& metrics) {
-  return FrontView(bank, metrics).Draw();
+View FrontElevation(const Bank& bank, const Scale& scale, const ViewOptions& options,
+                    const TextMetrics& metrics) {
+  return FrontDrawing(bank, scale, options, metrics).Draw();
 }
 
 }  // namespace tillwright

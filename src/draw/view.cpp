@@ -11,6 +11,8 @@ void Shift(View& view, double dx, double dy) {
     box->bottom += dy;
   }
   view.datum_y += dy;
+  view.map.zero.x += dx;
+  view.map.zero.y += dy;
 }
 
 }  // namespace tillwright

@@ -1,12 +1,32 @@
 # The views of a bank, and the sheets they stand on.
 target_sources(tillwright_core PRIVATE
+  ${CMAKE_CURRENT_LIST_DIR}/detail_choice.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/detail_dims.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/detail_faces.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/detail_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/dimension_paths.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_view.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/scale.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_dims.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_faces.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_kinds.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_notes.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_shape.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_box.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_ink.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_view.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/plan_words.cpp)
+  ${CMAKE_CURRENT_LIST_DIR}/plan_words.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/scale.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_bank.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_pack.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/view_tools.cpp)

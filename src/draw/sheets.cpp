@@ -1,0 +1,75 @@
+#include "draw/sheets.h"
+
+#include <algorithm>
+
+namespace tillwright {
+namespace {
+
+constexpr double kBetweenViews = 8;  // mm
+constexpr double kPageMargin = 6;    // mm, round a view alone on its page
+
+PaperBox Covered(const std::vector<View>& views) {
+  PaperBox box = EmptyBox();
+  for (const View& view : views) box = Join(box, view.box);
+  return box;
+}
+
+}  // namespace
+
+PaperBox SpaceOn(Paper paper, Orientation orientation) {
+  return DrawingSpace(MakeSheet(paper, orientation, {}, {}));
+}
+
+SheetPlan::SheetPlan(Paper paper, Orientation orientation)
+    : paper_(paper),
+      orientation_(orientation),
+      space_(SpaceOn(paper, orientation)),
+      packer_(space_, kBetweenViews) {}
+
+bool SheetPlan::Place(std::vector<View>& views, const std::string& kind) {
+  const PaperBox box = Covered(views);
+  const std::optional<PaperPoint> corner = packer_.Place(box.Width(), box.Height());
+  if (!corner) return false;
+  for (View& view : views) {
+    Shift(view, corner->x - box.left, corner->y - box.top);
+    views_.push_back(std::move(view));
+  }
+  if (std::ranges::find(kinds_, kind) == kinds_.end()) kinds_.push_back(kind);
+  return true;
+}
+
+Sheet SheetPlan::Finished(const TitleBlock& block, const std::string& name,
+                          const TextMetrics& metrics) const {
+  Sheet sheet = MakeSheet(paper_, orientation_, name, block.title + ": " + block.view);
+  sheet.description = block.view;
+  AddBorderAndTitle(sheet, SizeOf(paper_, orientation_).name, block, metrics);
+  const PaperBox covered = Covered(views_);
+  const double dx = space_.Centre().x - covered.Centre().x;
+  const double dy = space_.Centre().y - covered.Centre().y;
+  for (View view : views_) {
+    Shift(view, dx, dy);
+    SheetGroup& group = AddGroup(sheet, view.name, view.title, 0);
+    group.desc = view.scale.name.empty() ? std::string() : "Scale " + std::string(view.scale.name);
+    for (SheetGroup& part : view.groups) {
+      ++part.depth;
+      sheet.groups.push_back(std::move(part));
+    }
+  }
+  return sheet;
+}
+
+Sheet OwnPage(const View& view, const std::string& title) {
+  View moved = view;
+  Shift(moved, kPageMargin - view.box.left, kPageMargin - view.box.top);
+  Sheet sheet;
+  // A whole number of CSS pixels is less than this by up to 0.27 mm.
+  sheet.width = view.box.Width() + 2 * kPageMargin;
+  sheet.height = view.box.Height() + 2 * kPageMargin;
+  sheet.name = view.name;
+  sheet.title = title + ": " + view.title;
+  sheet.frame = {0, 0, sheet.width, sheet.height};
+  sheet.groups = std::move(moved.groups);
+  return sheet;
+}
+
+}  // namespace tillwright
