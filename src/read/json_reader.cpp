@@ -37,6 +37,7 @@ std::string Reworded(std::string what) {
 // What to look for at a fault: the commonest slips have hints of their own.
 std::string_view HintAt(std::string_view text, Place place) {
   if (place.offset >= text.size()) return "a bracket or quote may be open above";
+  if (place.offset == SkipToToken(text, 0)) return "a spec is an object: { … }";
   const char c = text[place.offset];
   if (c == '\'') return "texts stand in double quotes";
   std::size_t before = place.offset;

@@ -65,7 +65,8 @@ class PullRule {
     if (centers < room) return true;
     return Refuse(pull_.centers.place,
                   std::string(two ? "two pulls" : "a pull") + " of " +
-                      FormatWithUnit(centers, unit_) + " between centers do not fit the front of " +
+                      FormatWithUnit(centers, unit_) + " between centers " +
+                      (two ? "do" : "does") + " not fit the front of " +
                       id_ + ", which is " + FormatWithUnit(front_.rect.width, unit_) + " wide");
   }
 

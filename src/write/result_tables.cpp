@@ -95,18 +95,34 @@ class Tables {
     Put(table);
   }
 
-  // Where to drill for pulls, on the front itself.
+  // Where to drill for pulls, on the front itself; holes alike once.
   void Pulls() {
-    TextTable table({{"", false}, {"hole"}, {"from the left edge"}, {"from the lower edge"}});
+    struct Hole {
+      int number;
+      Length across, up;
+      IdList fronts;
+    };
+    std::vector<Hole> holes;
     for (const Space& space : bank_.spaces) {
       int number = 0;
-      for (const PullHole& hole : space.front.pulls) {
-        table.Row({ToText(space.id), std::to_string(++number), In(hole.x - space.front.rect.x),
-                   In(hole.y - space.front.rect.y)});
+      for (const PullHole& pull : space.front.pulls) {
+        const Length across = pull.x - space.front.rect.x;
+        const Length up = pull.y - space.front.rect.y;
+        ++number;
+        auto same = std::ranges::find_if(holes, [&](const Hole& hole) {
+          return hole.number == number && hole.across == across && hole.up == up;
+        });
+        if (same == holes.end()) same = holes.insert(same, {number, across, up, {}});
+        same->fronts.Add(ToText(space.id));
       }
     }
+    TextTable table({{"hole"}, {"from the left edge"}, {"from the lower edge"},
+                     {"fronts", false, true}});
+    for (const Hole& hole : holes) {
+      table.Row({std::to_string(hole.number), In(hole.across), In(hole.up), hole.fronts.ToText()});
+    }
     if (table.empty()) return;
-    Heading("Pull holes", "centres, on the front");
+    Heading("Pull holes", "centers, on the front");
     Put(table);
   }
 
