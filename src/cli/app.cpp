@@ -7,6 +7,7 @@
 #include "tillwright/render.h"
 #include "tillwright/solve.h"
 #include "tillwright/write.h"
+#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -97,7 +98,7 @@ class Program {
 
   ExitStatus Write(std::vector<FileToWrite> files, ExitStatus status) {
     for (const FileToWrite& file : files) {
-      if (file.path == options_.spec) {
+      if (options_.spec != "-" && files_.Same(file.path, options_.spec)) {
         return Failed(DiagnosticCode::kFileWrite, "the output would overwrite the spec",
                       "name another file with -o", ExitStatus::kUsage);
       }
@@ -109,7 +110,7 @@ class Program {
                     "choose another place with -o", ExitStatus::kFile);
     }
     if (!options_.json) {
-      for (const FileToWrite& file : files) console_.err += "wrote " + file.path + "\n";
+      for (const FileToWrite& file : files) console_.err += "wrote " + Printable(file.path) + "\n";
     }
     return status;
   }

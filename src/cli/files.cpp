@@ -125,6 +125,11 @@ FileResult SystemFiles::Read(const std::string& path, std::size_t most) {
   return ReadFrom(fd.get(), most);
 }
 
+bool SystemFiles::Same(const std::string& a, const std::string& b) {
+  std::error_code error;
+  return a == b || fs::equivalent(a, b, error);  // false when either is not there
+}
+
 FileResult SystemFiles::WriteAll(const std::vector<FileToWrite>& files) {
   std::vector<Staged> staged;
   FileResult result;

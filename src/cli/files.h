@@ -25,6 +25,8 @@ class Files {
   virtual ~Files() = default;
   // Reads at most `most` bytes and one more (so that too much can be told); "-" is standard input.
   virtual FileResult Read(const std::string& path, std::size_t most) = 0;
+  // Whether both paths lead to the same place, under whatever names.
+  virtual bool Same(const std::string& a, const std::string& b) = 0;
   // Writes all of them or none: each beside its target first, then all renamed into place. Folders
   // of targets are made. On a problem, `text` of the result is the path it is about.
   virtual FileResult WriteAll(const std::vector<FileToWrite>& files) = 0;
@@ -34,6 +36,7 @@ class Files {
 class SystemFiles : public Files {
  public:
   FileResult Read(const std::string& path, std::size_t most) override;
+  bool Same(const std::string& a, const std::string& b) override;
   FileResult WriteAll(const std::vector<FileToWrite>& files) override;
 };
 

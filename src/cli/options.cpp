@@ -6,6 +6,7 @@
 
 #include "tillwright/keys.h"
 #include "tillwright/version.h"
+#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -155,7 +156,7 @@ class Parser {
 
   // What is wrong in words, with the nearest command or option for a word that is neither.
   std::string Misused(const std::vector<std::string>& args, const std::string& what) {
-    std::string text = "error: " + what + "\n";
+    std::string text = "error: " + Printable(what) + "\n";
     const std::string hint = Suggestion(args);
     if (!hint.empty()) text += "  did you mean \"" + hint + "\"?\n";
     text += "  'tillwright --help' lists the commands and options\n";

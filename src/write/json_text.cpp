@@ -3,31 +3,11 @@
 #include <array>
 #include <charconv>
 
+#include "draw/utf8.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
 namespace {
-
-// The length of the valid UTF-8 sequence at `at`, or 0.
-std::size_t Sequence(std::string_view text, std::size_t at) {
-  const auto byte = [&](std::size_t i) {
-    return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
-  };
-  const unsigned lead = byte(at);
-  const auto tail = [&](std::size_t i) { return (byte(i) & 0xC0U) == 0x80U; };
-  if (lead >= 0xC2 && lead <= 0xDF) return tail(at + 1) ? 2 : 0;
-  if (lead >= 0xE0 && lead <= 0xEF) {
-    const unsigned second = byte(at + 1);
-    const bool fits = (lead != 0xE0 || second >= 0xA0) && (lead != 0xED || second < 0xA0);
-    return fits && tail(at + 1) && tail(at + 2) ? 3 : 0;
-  }
-  if (lead >= 0xF0 && lead <= 0xF4) {
-    const unsigned second = byte(at + 1);
-    const bool fits = (lead != 0xF0 || second >= 0x90) && (lead != 0xF4 || second < 0x90);
-    return fits && tail(at + 1) && tail(at + 2) && tail(at + 3) ? 4 : 0;
-  }
-  return 0;
-}
 
 void AppendEscape(std::string& out, unsigned char c) {
   switch (c) {
@@ -60,12 +40,10 @@ void AppendJsonString(std::string& out, std::string_view text) {
     } else if (c < 0x80) {
       AppendEscape(out, c);
       ++i;
-    } else if (const std::size_t n = Sequence(text, i); n > 0) {
-      out.append(text, i, n);
-      i += n;
     } else {
-      out += "\uFFFD";
-      ++i;
+      const std::size_t start = i;
+      const bool valid = NextCharacter(text, i) != kBadByte;
+      out += valid ? text.substr(start, i - start) : "\uFFFD";
     }
   }
   out += '"';

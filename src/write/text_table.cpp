@@ -86,13 +86,32 @@ void TextTable::AppendRow(std::string& out, const std::vector<std::string>& row,
   }
 }
 
-std::string TextTable::ToText() const {
+std::vector<std::vector<std::size_t>> TextTable::Blocks() const {
   const std::vector<std::size_t> widths = Widths();
+  std::vector<std::vector<std::size_t>> blocks;
+  std::size_t used = kTableWidth;
+  for (std::size_t i = 1; i < widths.size(); ++i) {
+    if (widths[i] == 0) continue;
+    if (blocks.empty() || used + kBetween + widths[i] > kTableWidth) {
+      blocks.emplace_back(widths.size(), 0);
+      blocks.back()[0] = widths[0];
+      used = kIndent + widths[0];
+    }
+    blocks.back()[i] = widths[i];
+    used += kBetween + widths[i];
+  }
+  return blocks;
+}
+
+std::string TextTable::ToText() const {
   std::vector<std::string> heads;
   for (const Column& column : columns_) heads.push_back(column.head);
   std::string out;
-  AppendRow(out, heads, widths);
-  for (const auto& row : rows_) AppendRow(out, row, widths);
+  for (const std::vector<std::size_t>& widths : Blocks()) {
+    if (!out.empty()) out += '\n';
+    AppendRow(out, heads, widths);
+    for (const auto& row : rows_) AppendRow(out, row, widths);
+  }
   return out;
 }
 

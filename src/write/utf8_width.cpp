@@ -2,8 +2,19 @@
 
 #include <algorithm>
 
+#include "draw/utf8.h"
+
 namespace tillwright {
 namespace {
+
+// What steers a terminal or turns the text round, and shows nothing itself.
+bool IsControl(char32_t c) {
+  const bool c0_or_c1 = c < 0x20 || (c >= 0x7F && c < 0xA0);
+  const bool separator = c == 0x2028 || c == 0x2029;
+  const bool direction = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
+                         (c >= 0x2066 && c <= 0x2069);
+  return c0_or_c1 || separator || direction;
+}
 
 bool StartsCharacter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
 
@@ -53,12 +64,16 @@ std::vector<std::string> WrapText(std::string_view text, std::size_t width, std:
 
 std::string Printable(std::string_view text) {
   std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const auto c = static_cast<unsigned char>(text[i]);
-    // C1 controls (U+0080 to U+009F) are two bytes, C2 80 to C2 9F.
-    const bool c1 = c == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
-    if (c1) ++i;
-    out += c < 0x20 || c == 0x7F || c1 ? ' ' : text[i];
+  for (std::size_t i = 0; i < text.size();) {
+    const std::size_t start = i;
+    const char32_t c = NextCharacter(text, i);
+    if (c == kBadByte) {
+      out += "\uFFFD";
+    } else if (IsControl(c)) {
+      out += ' ';
+    } else {
+      out += text.substr(start, i - start);
+    }
   }
   return out;
 }

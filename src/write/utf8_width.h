@@ -20,7 +20,8 @@ namespace tillwright {
 [[nodiscard]] std::vector<std::string> WrapText(std::string_view text, std::size_t width,
                                                 std::size_t taken = 0);
 
-// Without control characters, so that no name can steer a terminal: each becomes a space.
+// Without control characters (those that set the direction of text among them), so that no name can
+// steer a terminal: each becomes a space, and a byte that is not UTF-8 becomes U+FFFD.
 [[nodiscard]] std::string Printable(std::string_view text);
 
 }  // namespace tillwright
