@@ -34,6 +34,22 @@ class EdgeChain {
     return chain;
   }
 
+  SizeChain Pulls() const {
+    SizeChain chain;
+    for (const int index : fronts_) {
+      const Front& front = At(index).front;
+      const std::string id = ToText(At(index).id) + ".front.pull.";
+      for (std::size_t i = 0; i < front.pulls.size(); ++i) {
+        const std::string hole = id + std::to_string(i + 1);
+        if (i == 0) chain.Add(front.rect.x, front.pulls[i].x, hole + ".left");
+        const bool last = i + 1 == front.pulls.size();
+        const Length to = last ? front.rect.Right() : front.pulls[i + 1].x;
+        chain.Add(front.pulls[i].x, to, hole + (last ? ".right" : ".next"));
+      }
+    }
+    return chain;
+  }
+
   SizeChain Opening() const {
     SizeChain chain;
     const Length size = upright_ ? bank_.opening_height : bank_.opening_width;
@@ -135,7 +151,9 @@ class EdgeChain {
       const Gap* after = GapBetween(end, EndOf(high));
       if (before == nullptr && after == nullptr) continue;
       AddGap(chain, before);
-      chain.Add(Low(member.rect), High(member.rect), ToText(member) + ".thickness");
+      // Thicknesses of dividers stand in the section.
+      const std::string path = upright_ ? std::string() : ToText(member) + ".thickness";
+      chain.Add(Low(member.rect), High(member.rect), path);
       AddGap(chain, after);
     }
   }
@@ -150,6 +168,8 @@ class EdgeChain {
 }  // namespace
 
 SizeChain FrontsAlong(const Bank& bank, Edge edge) { return EdgeChain(bank, edge).Fronts(); }
+
+SizeChain PullsAlong(const Bank& bank, Edge edge) { return EdgeChain(bank, edge).Pulls(); }
 
 SizeChain OpeningAlong(const Bank& bank, Edge edge) { return EdgeChain(bank, edge).Opening(); }
 

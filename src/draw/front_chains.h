@@ -16,6 +16,10 @@ namespace tillwright {
 // The opening along that edge, with what the outermost fronts cover beyond it.
 [[nodiscard]] SizeChain OpeningAlong(const Bank& bank, Edge edge);
 
+// The holes for pulls of the fronts along that edge, from left to right: from a front's left edge,
+// from each other, and to its right edge. Empty where there are none. REQUIRES: top or bottom.
+[[nodiscard]] SizeChain PullsAlong(const Bank& bank, Edge edge);
+
 // The case over all; empty without a case.
 [[nodiscard]] SizeChain CaseAlong(const Bank& bank, Edge edge);
 

@@ -125,7 +125,18 @@ class FrontDrawing {
       AddCross(group, at);
       taken.push_back(Grow({at.x, at.y, at.x, at.y}, 2.6));
     }
-    AddFrontLabels(group, bank_, space, face, taken, options_, metrics_);
+    AddFrontLabels(group, bank_, space, RoomOn(face), taken, options_, metrics_);
+  }
+
+  // The part of a front that hidden edges of the opening leave free, where it is most of it.
+  PaperBox RoomOn(const PaperBox& face) const {
+    const PaperBox opening = Map().Box(Opening());
+    const PaperBox room{std::max(face.left, opening.left + 0.6), std::max(face.top, opening.top),
+                        std::min(face.right, opening.right - 0.6),
+                        std::min(face.bottom, opening.bottom)};
+    const bool most = IsOverlay() && room.Width() > 0.85 * face.Width() &&
+                      room.Height() > 0.85 * face.Height();
+    return most ? room : face;
   }
 
   // The centre of a hole.
@@ -245,7 +256,9 @@ class FrontDrawing {
   PaperBox DrawRight(SheetGroup& group) const {
     if (!options_.all_dimensions) return EmptyBox();
     const SizeChain chain = FrontsAlong(bank_, Edge::kRight);
-    if (chain.places == FrontsAlong(bank_, Edge::kLeft).places) return DrawHeights(group, chain);
+    if (chain.places == FrontsAlong(bank_, Edge::kLeft).places) {
+      return options_.heights ? DrawHeights(group, chain) : EmptyBox();
+    }
     DimensionStack right{.side = PaperSide::kRight, .edge = view_.outline.right};
     AddTier(right, Tier(chain, true));
     if (right.tiers.empty()) return EmptyBox();
@@ -275,14 +288,16 @@ class FrontDrawing {
     return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
   }
 
-  // Widths along the top where they are not those along the bottom.
+  // Above: where the pulls' holes are, and widths along the top that are not those below.
   void DrawAbove(SheetGroup& group, double top) const {
     if (!options_.all_dimensions) return;
-    const SizeChain chain = FrontsAlong(bank_, Edge::kTop);
-    if (chain.places == FrontsAlong(bank_, Edge::kBottom).places) return;
     const double edge = std::min(view_.outline.top - kMarkStrip, top + 4);
     DimensionStack above{.side = PaperSide::kAbove, .edge = edge};
-    AddTier(above, Tier(chain, false));
+    AddTier(above, Tier(PullsAlong(bank_, Edge::kTop), false));
+    const SizeChain chain = FrontsAlong(bank_, Edge::kTop);
+    if (chain.places != FrontsAlong(bank_, Edge::kBottom).places) {
+      AddTier(above, Tier(chain, false));
+    }
     AddStarts(above, view_.outline.top);
     if (!above.tiers.empty()) AddDimensionStack(group, above, DimensionStyle(), metrics_);
   }

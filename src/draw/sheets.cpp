@@ -5,7 +5,6 @@
 namespace tillwright {
 namespace {
 
-constexpr double kBetweenViews = 8;  // mm
 constexpr double kPageMargin = 6;    // mm, round a view alone on its page
 
 PaperBox Covered(const std::vector<View>& views) {

@@ -13,6 +13,8 @@
 
 namespace tillwright {
 
+inline constexpr double kBetweenViews = 8;  // mm
+
 // One sheet in the making: views with their places on paper.
 class SheetPlan {
  public:

@@ -3,8 +3,11 @@
 #include <array>
 #include <charconv>
 
+#include "draw/details.h"
 #include "draw/part_sheets.h"
 #include "draw/sheets.h"
+#include "draw/sheets_fit.h"
+#include "draw/sheets_marks.h"
 #include "draw/sheets_table.h"
 #include "draw/side_plane.h"
 #include "draw/view_tools.h"
@@ -17,7 +20,6 @@ constexpr std::array<std::string_view, 6> kViews{"front",   "side",  "plan",
 constexpr std::array<std::string_view, 4> kPapers{"A4", "A3", "Letter", "Tabloid"};
 constexpr std::array kPaperKinds{Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
 
-constexpr double kPairGap = 10;  // mm between elevation and section
 
 // A whole number from 1 to 10000, or 0.
 int ScaleNumber(std::string_view text) {
@@ -49,8 +51,11 @@ class BankDrawing {
   }
 
   Drawings Draw() {
+    if (Wants("details")) details_ = ChooseDetails(bank_);
     Elevation();
     if (fault_.empty()) Plan();
+    if (fault_.empty()) Tables();
+    if (fault_.empty()) Details();
     if (fault_.empty()) Parts();
     Drawings out;
     out.fault = fault_;
@@ -80,60 +85,24 @@ class BankDrawing {
     return asked_.empty() ? ScaleSeries(bank_.units) : std::span<const Scale>(asked_);
   }
 
-  // --- Scales that fit --------------------------------------------------------------------------
+  // --- Room -------------------------------------------------------------------------------------
 
-  using Views = std::vector<View>;
-  struct Fitted {
-    Views views;
-    Orientation orientation = Orientation::kLandscape;
-  };
-
-  static PaperBox Covered(const Views& views) {
-    PaperBox box = EmptyBox();
-    for (const View& view : views) box = Join(box, view.box);
-    return box;
-  }
-  static PaperBox Outline(const Views& views) {
-    PaperBox box = EmptyBox();
-    for (const View& view : views) box = Join(box, view.outline);
-    return box;
+  Room WholeSheet(Orientation turn) const {
+    const PaperBox space = SpaceOn(paper_, turn);
+    return {turn, space.Width(), space.Height()};
   }
 
-  static bool FitsIn(const PaperBox& box, const PaperBox& space) {
-    return box.Width() <= space.Width() && box.Height() <= space.Height();
+  // A sheet either way up.
+  std::array<Room, 2> Sheets() const {
+    return {WholeSheet(Orientation::kLandscape), WholeSheet(Orientation::kPortrait)};
   }
 
-  // Builds at scales from the largest down until the views fit one of the spaces. What the piece
-  // itself measures at one scale tells which larger ones need not be tried.
-  template <class Make>
-  std::optional<Fitted> Largest(std::span<const Scale> scales, Make make,
-                                std::initializer_list<Orientation> turns, double share) const {
-    double per_scale_width = 0;
-    double per_scale_height = 0;
-    for (const Scale& scale : scales) {
-      const PaperBox least{0, 0, per_scale_width * scale.paper_per_mm,
-                           per_scale_height * scale.paper_per_mm};
-      const auto may_fit = [&](Orientation turn) { return FitsIn(least, SpaceFor(turn, share)); };
-      if (std::ranges::none_of(turns, may_fit)) continue;
-      Views views = make(scale);
-      const PaperBox box = Covered(views);
-      for (const Orientation turn : turns) {
-        if (FitsIn(box, SpaceFor(turn, share))) return Fitted{std::move(views), turn};
-      }
-      const PaperBox outline = Outline(views);
-      per_scale_width = outline.Width() / scale.paper_per_mm;
-      per_scale_height = outline.Height() / scale.paper_per_mm;
-    }
-    return std::nullopt;
-  }
-
-  // The space for views on a sheet, or a share of it along both sides.
-  PaperBox SpaceFor(Orientation turn, double share) const {
-    PaperBox space = SpaceOn(paper_, turn);
-    if (share >= 1) return space;
-    space.right = space.left + (space.Width() - 8) * share;
-    space.bottom = space.top + (space.Height() - 8) * share;
-    return space;
+  // A wide sheet divided so many times along both sides.
+  std::array<Room, 1> SharedSheet(int across, int down) const {
+    Room room = WholeSheet(Orientation::kLandscape);
+    room.width = (room.width - kBetweenViews * (across - 1)) / across;
+    room.height = (room.height - kBetweenViews * (down - 1)) / down;
+    return {room};
   }
 
   void ReportTooLarge(std::string_view what) {
@@ -141,15 +110,29 @@ class BankDrawing {
              std::string(SizeOf(paper_, Orientation::kLandscape).name) + " paper";
   }
 
+  // On the first sheet with room, counted from `from`, else on a new one.
+  void Put(Views views, const std::string& kind, Orientation turn, std::size_t from = 0) {
+    for (std::size_t i = from; i < plans_.size(); ++i) {
+      if (plans_[i].Place(views, kind)) return;
+    }
+    plans_.emplace_back(paper_, turn);
+    if (!plans_.back().Place(views, kind) && fault_.empty()) {
+      fault_ = "a view of the " + kind + " does not fit the paper";
+    }
+  }
+
   // --- Elevation and section --------------------------------------------------------------------
 
-  Views PairAt(const Scale& scale) const {
+  Views PairAt(const Scale& scale, bool heights) const {
     Views views;
-    if (Wants("front")) views.push_back(FrontElevation(bank_, scale, shown_, metrics_));
+    ViewOptions shown = shown_;
+    shown.heights = heights;
+    if (Wants("front")) views.push_back(FrontElevation(bank_, scale, shown, metrics_));
     if (!Wants("side")) return views;
-    View side = SideSection(bank_, scale, shown_, metrics_);
+    View side = SideSection(bank_, scale, shown, metrics_);
+    AddMarks(side, DetailParent::kSide);
     if (!views.empty()) {
-      Shift(side, views.front().box.right + kPairGap - side.box.left,
+      Shift(side, views.front().box.right + kBetweenViews - side.box.left,
             views.front().datum_y - side.datum_y);
       AlignTitles(views.front(), side);
     }
@@ -159,25 +142,43 @@ class BankDrawing {
 
   // The titles of both views on one line, the lower of the two.
   static void AlignTitles(View& a, View& b) {
-    const double low = std::max(a.box.bottom, b.box.bottom);
+    const double low = std::max(TitleTop(a), TitleTop(b));
     for (View* view : {&a, &b}) {
-      Shift(view->groups.back(), 0, low - view->box.bottom);
-      view->box.bottom = low;
+      const double drop = low - TitleTop(*view);
+      for (SheetGroup& group : view->groups) {
+        if (group.id == view->name + "-title") Shift(group, 0, drop);
+      }
+      view->box.bottom += drop;
     }
+  }
+  static double TitleTop(const View& view) {
+    for (const SheetGroup& group : view.groups) {
+      if (group.id == view.name + "-title") return Bounds(group).top;
+    }
+    return view.box.bottom;
+  }
+
+  // Heights beside the elevation are left out where that allows a larger scale.
+  std::optional<Fitted> LargestPair() const {
+    const std::array<Room, 2> rooms = Sheets();
+    for (const Scale& scale : Scales()) {
+      for (const bool heights : {true, false}) {
+        const auto make = [&](const Scale& s) { return PairAt(s, heights); };
+        if (auto pair = LargestFitting(std::span(&scale, 1), rooms, make)) return pair;
+      }
+    }
+    return std::nullopt;
   }
 
   void Elevation() {
     if (!Wants("front") && !Wants("side")) return;
-    std::optional<Fitted> pair =
-        Largest(Scales(), [this](const Scale& s) { return PairAt(s); },
-                {Orientation::kLandscape, Orientation::kPortrait}, 1);
+    std::optional<Fitted> pair = LargestPair();
     if (!pair) return ReportTooLarge(Wants("front") ? "front elevation" : "section");
-    scale_ = pair->views.front().scale;
-    PathSet paths;
-    for (const View& view : pair->views) CollectPaths(view.groups, paths);
-    plans_.emplace_back(paper_, pair->orientation);
-    plans_.back().Place(pair->views, KindOfPair());
-    if (options_.all_sizes && Wants("front")) Tables(paths, pair->orientation);
+    for (const View& view : pair->views) {
+      CollectPaths(view.groups, paths_);
+      NoteMarks(view, DetailParent::kSide, "side");
+    }
+    Put(std::move(pair->views), KindOfPair(), pair->orientation);
   }
 
   std::string KindOfPair() const {
@@ -185,45 +186,82 @@ class BankDrawing {
     return Wants("front") ? "front elevation, section A\u2013A" : "section A\u2013A";
   }
 
-  void Tables(const PathSet& paths, Orientation turn) {
-    const double height = SpaceOn(paper_, turn).Height();
-    for (View& view : TableViews(TableOf(bank_, paths), height, metrics_)) {
-      Put({std::move(view)}, "sizes", turn);
-    }
-  }
-
-  // On the first sheet with room, else on a new one.
-  void Put(Views views, const std::string& kind, Orientation turn, std::size_t from = 0) {
-    for (std::size_t i = from; i < plans_.size(); ++i) {
-      if (plans_[i].Place(views, kind)) return;
-    }
-    plans_.emplace_back(paper_, turn);
-    if (!plans_.back().Place(views, kind)) fault_ = "a view of the " + kind + " does not fit the paper";
-  }
-
   // --- The other views --------------------------------------------------------------------------
 
+  // Beside it there is room for the table and for details.
   void Plan() {
     if (!Wants("plan")) return;
     const SectionPlane plane = ChooseSectionPlane(bank_);
     const auto drawer = std::ranges::find_if(
         plane.spaces, [&](std::size_t i) { return bank_.spaces[i].HasBox(); });
     if (drawer == plane.spaces.end()) return;
-    std::optional<Fitted> plan = Largest(
-        Scales(), [&](const Scale& s) { return Views{PlanSection(bank_, *drawer, s, shown_, metrics_)}; },
-        {Orientation::kLandscape, Orientation::kPortrait}, 1);
+    const auto make = [&](const Scale& s) {
+      Views views;
+      views.push_back(PlanSection(bank_, *drawer, s, shown_, metrics_));
+      AddMarks(views.back(), DetailParent::kPlan);
+      return views;
+    };
+    std::array<Room, 1> room{WholeSheet(Orientation::kLandscape)};
+    constexpr double kTable = 66;
+    room[0].width -= kTable;
+    std::optional<Fitted> plan = LargestFitting(Scales(), room, make);
+    if (!plan) plan = LargestFitting(Scales(), Sheets(), make);
     if (!plan) return ReportTooLarge("plan");
+    NoteMarks(plan->views.front(), DetailParent::kPlan, "plan");
     Put(std::move(plan->views), "plan", plan->orientation);
+  }
+
+  void Tables() {
+    if (!options_.all_sizes || !Wants("front")) return;
+    const Room room = WholeSheet(Orientation::kLandscape);
+    for (View& view : TableViews(TableOf(bank_, paths_), room.height, metrics_)) {
+      Views views;
+      views.push_back(std::move(view));
+      Put(std::move(views), "sizes", Orientation::kLandscape);
+    }
+  }
+
+  // Marks on a view those details that its scale hides.
+  void AddMarks(View& view, DetailParent parent) const {
+    if (!Wants("details")) return;
+    for (const DetailChoice& choice : details_) {
+      if (choice.parent != parent || !NeedsDetail(choice, view.scale)) continue;
+      AddMark(view, MarkOf(choice, view), metrics_);
+    }
+  }
+
+  // Remembers which details the view refers to. Without their view, all of them are drawn.
+  void NoteMarks(const View& view, DetailParent parent, std::string_view name) {
+    if (view.name != name) return;
+    std::erase_if(details_, [&](const DetailChoice& choice) {
+      return choice.parent == parent &&
+             std::ranges::none_of(view.groups, [&](const SheetGroup& group) {
+               return group.id == view.name + "-mark-" + choice.letter;
+             });
+    });
+  }
+
+  void Details() {
+    if (!Wants("details")) return;
+    for (const DetailChoice& choice : details_) {
+      Views views;
+      views.push_back(DetailView(bank_, choice, metrics_));
+      Put(std::move(views), "details", Orientation::kLandscape);
+    }
   }
 
   void Parts() {
     if (!Wants("parts")) return;
     const std::size_t from = plans_.size();
+    const std::span<const Scale> series = ScaleSeries(bank_.units);
     for (const PartKind& kind : PartKinds(bank_)) {
-      const auto make = [&](const Scale& s) { return Views{PartView(bank_, kind, s, shown_, metrics_)}; };
-      const std::span<const Scale> series = ScaleSeries(bank_.units);
-      std::optional<Fitted> part = Largest(series, make, {Orientation::kLandscape}, 0.5);
-      if (!part) part = Largest(series, make, {Orientation::kLandscape}, 1);
+      const auto make = [&](const Scale& s) {
+        Views views;
+        views.push_back(PartView(bank_, kind, s, shown_, metrics_));
+        return views;
+      };
+      std::optional<Fitted> part = LargestFitting(series, SharedSheet(2, 2), make);
+      if (!part) part = LargestFitting(series, SharedSheet(1, 1), make);
       if (!part) part = Fitted{make(series.back()), Orientation::kLandscape};
       Put(std::move(part->views), "parts", Orientation::kLandscape, from);
     }
@@ -281,7 +319,8 @@ class BankDrawing {
   Paper paper_;
   ViewOptions shown_;
   std::vector<Scale> asked_;
-  Scale scale_;
+  std::vector<DetailChoice> details_;
+  PathSet paths_;  // of the sizes that elevation and section show
   std::vector<SheetPlan> plans_;
   std::string fault_;
 };

@@ -1,6 +1,7 @@
 #include "draw/sheets_table.h"
 
 #include <algorithm>
+#include <array>
 #include <functional>
 #include <map>
 
@@ -134,15 +135,36 @@ class TableMaker {
     AddSection("GAPS", map, {});
   }
 
+  // Edge by edge, fronts that cover it alike together.
   void Overlaps() {
     SizeMap map;
+    std::map<std::vector<Length>, std::array<std::vector<std::string>, 4>, std::greater<>> edges;
     for (const Overlap& overlap : bank_.overlaps) {
       const std::string id = ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id);
-      const std::string edge(Word(overlap.edge));
-      const std::string path = "overlap." + id + '.' + edge;
-      if (!IsShown(path)) Put(map, {overlap.size}, path, id + ' ' + edge);
+      const std::string path = "overlap." + id + '.' + std::string(Word(overlap.edge));
+      if (IsShown(path)) continue;
+      Put(map, {overlap.size}, path, {});
+      edges[{overlap.size}][static_cast<std::size_t>(overlap.edge)].push_back(id);
     }
+    for (auto& [size, sized] : map) sized.things = EdgesListed(edges[size]);
     AddSection("OVERLAP PAST THE OPENING", map, {});
+  }
+
+  // "D1–D3 left and right": neighbours in the list with the same fronts share them.
+  static std::vector<std::string> EdgesListed(const std::array<std::vector<std::string>, 4>& ids) {
+    std::vector<std::string> things;
+    for (const Edge edge : kEdges) {
+      const auto i = static_cast<std::size_t>(edge);
+      if (ids[i].empty()) continue;
+      const bool same = i > 0 && ids[i] == ids[i - 1];
+      const std::string word(Word(edge));
+      if (same) {
+        things.back() += " and " + word;
+      } else {
+        things.push_back(Listed(ids[i]) + ' ' + word);
+      }
+    }
+    return things;
   }
 
   void Boxes() {
@@ -166,19 +188,33 @@ class TableMaker {
     AddSection("SLIDES", map, {});
   }
 
-  // A hole lies so far from the front's left and upper edges.
+  // The holes of a front from its left edge, then how far they lie below its upper edge.
   void Pulls() {
     SizeMap map;
+    std::size_t most = 0;
     for (const Space& space : bank_.spaces) {
-      const Rect& r = space.front.rect;
-      for (std::size_t i = 0; i < space.front.pulls.size(); ++i) {
-        const PullHole& hole = space.front.pulls[i];
-        const std::string id =
-            ToText(space.id) + ".front.pull." + std::to_string(i + 1) + '.';
-        Put(map, {hole.x - r.x, r.Top() - hole.y}, id + "left " + id + "above", ToText(space.id));
+      const Front& front = space.front;
+      if (front.pulls.empty()) continue;
+      const std::string id = ToText(space.id) + ".front.pull.";
+      std::vector<Length> sizes;
+      std::string paths;
+      for (std::size_t i = 0; i < front.pulls.size(); ++i) {
+        sizes.push_back(front.pulls[i].x - front.rect.x);
+        paths += id + std::to_string(i + 1) + ".left ";
       }
+      sizes.push_back(front.rect.Top() - front.pulls.front().y);
+      Put(map, sizes, paths + id + "1.above", ToText(space.id));
+      most = std::max(most, front.pulls.size());
     }
-    AddSection("HOLES FOR PULLS, FROM LEFT \u00d7 FROM TOP", map, {" \u00d7 "});
+    for (std::size_t holes = 1; holes <= most; ++holes) {
+      SizeMap alike;
+      for (const auto& [sizes, sized] : map) {
+        if (sizes.size() == holes + 1) alike[sizes] = sized;
+      }
+      std::vector<std::string> words(holes - 1, ", ");
+      words.push_back(" \u00d7 ");
+      AddSection("HOLES FOR PULLS, FROM LEFT \u00d7 FROM TOP", alike, words);
+    }
   }
 
   const Bank& bank_;

@@ -161,12 +161,17 @@ class SideDrawing {
   // Number, size and slide inside the box, as far as they fit.
   void DrawBoxText(SheetGroup& group, const Space& space, const PaperBox& room) const {
     const std::string id = ToText(space.id);
-    for (const double cap : {2.2, 1.8}) {
+    struct Choice {
+      double cap;
+      bool slide;
+    };
+    for (const auto [cap, slide] :
+         {Choice{2.2, true}, Choice{1.8, true}, Choice{2.0, false}, Choice{1.6, false}}) {
       SheetGroup text;
       const LabelStyle bold{.cap_height = cap, .weight = TextWeight::kBold};
       const Label number = MakePlainLabel(metrics_, id, bold, {0, 0});
       text.primitives.push_back(number);
-      if (options_.all_dimensions) AddBoxSize(text, space, cap, number.box.right + 0.8 * cap);
+      if (options_.all_dimensions) AddBoxSize(text, space, cap, number.box.right + 0.8 * cap, slide);
       if (PlaceText(group, text, room)) return;
     }
     SheetGroup text;
@@ -175,7 +180,7 @@ class SideDrawing {
     PlaceText(group, text, room);
   }
 
-  void AddBoxSize(SheetGroup& text, const Space& space, double cap, double x) const {
+  void AddBoxSize(SheetGroup& text, const Space& space, double cap, double x, bool slide) const {
     const std::string id = ToText(space.id);
     const Box& box = space.box;
     const Unit unit = bank_.units;
@@ -185,6 +190,7 @@ class SideDrawing {
         FormatLength(box.height, unit) + " H \u00d7 " + FormatLength(box.depth, unit) + " D", style,
         {x, 0}, id + ".box.height " + id + ".box.depth");
     text.primitives.push_back(size);
+    if (!slide) return;
     text.primitives.push_back(MakeLabel(metrics_,
                                         "SLIDE " + FormatLength(space.slide.length, unit), style,
                                         {size.box.right + 2 * cap, 0}, id + ".slide.length"));
@@ -251,11 +257,21 @@ class SideDrawing {
       if (!space.HasBox()) continue;
       const std::string id = ToText(space.id);
       const Length top = space.box.y + space.box.height;
+      AddMemberBelow(chain, space);
       chain.Add(space.cell.y, space.box.y, id + ".clear.below");
       chain.Add(space.box.y, top, id + ".box.height");
       chain.Add(top, space.cell.Top(), id + ".clear.above");
     }
     return chain;
+  }
+
+  // The divider that the cell stands on.
+  void AddMemberBelow(SizeChain& chain, const Space& space) const {
+    for (const Divider& member : bank_.dividers) {
+      const Rect& r = member.rect;
+      const bool here = !member.partition && r.x < plane_.x && plane_.x < r.Right();
+      if (here && r.Top() == space.cell.y) chain.Add(r.y, r.Top(), ToText(member) + ".thickness");
+    }
   }
 
   // Bottom, opening and top of the case.

@@ -21,6 +21,7 @@ namespace tillwright {
 struct ViewOptions {
   bool hidden_boxes = false;    // dashed boxes behind the fronts of the elevation
   bool all_dimensions = true;   // false: key sizes only
+  bool heights = true;          // every height from one datum beside the elevation
 };
 
 // A place that its view's scale hides and that is drawn larger elsewhere.

@@ -159,7 +159,11 @@ void FinishView(View& view, double left, Unit unit, const TextMetrics& metrics) 
   const double base = covered.bottom + 8;
   const PaperBox title = AddViewTitle(
       group, {.at = {left, base}, .title = view.title, .caption = caption}, metrics);
-  AddScaleBar(group, BarOf({title.right + 8, base - 1.6}, view.scale, unit), metrics);
+  // Beside the title where the view is as wide, else below it.
+  ScaleBar bar = BarOf({title.right + 8, base - 1.6}, view.scale, unit);
+  constexpr double kUnitRoom = 6;
+  if (bar.at.x + 2 * bar.field + kUnitRoom > covered.right) bar.at = {left, title.bottom + 2.4};
+  AddScaleBar(group, bar, metrics);
   view.box = Join(covered, Bounds(group));
 }
 

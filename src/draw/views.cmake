@@ -23,6 +23,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/scale.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_bank.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_pack.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_table.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
