@@ -151,7 +151,7 @@ class EdgeChain {
       const Gap* after = GapBetween(end, EndOf(high));
       if (before == nullptr && after == nullptr) continue;
       AddGap(chain, before);
-      // Thicknesses of dividers stand in the section.
+      // Thicknesses of dividers stand in the table.
       const std::string path = upright_ ? std::string() : ToText(member) + ".thickness";
       chain.Add(Low(member.rect), High(member.rect), path);
       AddGap(chain, after);

@@ -48,7 +48,7 @@ class FrontLabels {
 
   // The first arrangement that finds a place, the richest first.
   bool AddBlock(SheetGroup& out) {
-    constexpr std::array kWithSize{&FrontLabels::Stacked, &FrontLabels::Beside,
+    constexpr std::array kWithSize{&FrontLabels::Stacked, &FrontLabels::StackedSmall, &FrontLabels::Beside,
                                    &FrontLabels::InOneLine, &FrontLabels::InTwoLines,
                                    &FrontLabels::Upright};
     constexpr std::array kNumberOnly{&FrontLabels::Balloon, &FrontLabels::Number,
@@ -115,6 +115,13 @@ class FrontLabels {
     AddBalloon(group, {0, 0}, kBalloon, id_, metrics_);
     const Label size = Size(2.5, TextAnchor::kCentre, {0, kBalloon + kBetween + 2.3});
     group.primitives.push_back(size);
+    return Finished(std::move(group));
+  }
+
+  Block StackedSmall() const {
+    SheetGroup group;
+    AddBalloon(group, {0, 0}, 2.4, id_, metrics_);
+    group.primitives.push_back(Size(2.0, TextAnchor::kCentre, {0, 2.4 + kBetween + 1.7}));
     return Finished(std::move(group));
   }
 

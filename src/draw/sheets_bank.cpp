@@ -182,8 +182,8 @@ class BankDrawing {
   }
 
   std::string KindOfPair() const {
-    if (!Wants("side")) return "front elevation";
-    return Wants("front") ? "front elevation, section A\u2013A" : "section A\u2013A";
+    if (!Wants("side")) return "elevation";
+    return Wants("front") ? "elevation, section A\u2013A" : "section A\u2013A";
   }
 
   // --- The other views --------------------------------------------------------------------------
@@ -191,10 +191,8 @@ class BankDrawing {
   // Beside it there is room for the table and for details.
   void Plan() {
     if (!Wants("plan")) return;
-    const SectionPlane plane = ChooseSectionPlane(bank_);
-    const auto drawer = std::ranges::find_if(
-        plane.spaces, [&](std::size_t i) { return bank_.spaces[i].HasBox(); });
-    if (drawer == plane.spaces.end()) return;
+    const std::optional<std::size_t> drawer = DrawerOfPlan();
+    if (!drawer) return;
     const auto make = [&](const Scale& s) {
       Views views;
       views.push_back(PlanSection(bank_, *drawer, s, shown_, metrics_));
@@ -209,6 +207,19 @@ class BankDrawing {
     if (!plan) return ReportTooLarge("plan");
     NoteMarks(plan->views.front(), DetailParent::kPlan, "plan");
     Put(std::move(plan->views), "plan", plan->orientation);
+  }
+
+  // The drawer whose corner is drawn in detail, or the highest that section A-A cuts.
+  std::optional<std::size_t> DrawerOfPlan() const {
+    for (const DetailChoice& choice : details_) {
+      if (choice.parent == DetailParent::kPlan && bank_.spaces[choice.space].HasBox()) {
+        return choice.space;
+      }
+    }
+    for (const std::size_t i : ChooseSectionPlane(bank_).spaces) {
+      if (bank_.spaces[i].HasBox()) return i;
+    }
+    return std::nullopt;
   }
 
   void Tables() {

@@ -119,6 +119,8 @@ class MarkPlacer {
 }  // namespace
 
 bool AddMark(View& view, const DetailMark& mark, const TextMetrics& metrics) {
+  const PaperBox piece = Grow(view.outline, mark.radius);
+  if (!Overlaps(piece, BoxAround(mark.centre, 0.1))) return false;  // cut off by a break
   const MarkPlacer placer(view, mark);
   const std::optional<double> radius = placer.Radius();
   if (!radius) return false;

@@ -68,6 +68,7 @@ class TableMaker {
     Overlaps();
     Boxes();
     Slides();
+    Members();
     Pulls();
     return std::move(sections_);
   }
@@ -186,6 +187,17 @@ class TableMaker {
       Put(map, {space.slide.length}, path, ToText(space.id));
     }
     AddSection("SLIDES", map, {});
+  }
+
+  void Members() {
+    SizeMap map;
+    for (const Divider& member : bank_.dividers) {
+      const std::string id = ToText(member);
+      const std::string path = id + ".thickness";
+      if (IsShown(path)) continue;
+      Put(map, {member.partition ? member.rect.width : member.rect.height}, path, id);
+    }
+    AddSection("DIVIDERS (H) AND PARTITIONS (V), THICKNESS", map, {});
   }
 
   // The holes of a front from its left edge, then how far they lie below its upper edge.

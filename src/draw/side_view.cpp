@@ -257,21 +257,11 @@ class SideDrawing {
       if (!space.HasBox()) continue;
       const std::string id = ToText(space.id);
       const Length top = space.box.y + space.box.height;
-      AddMemberBelow(chain, space);
       chain.Add(space.cell.y, space.box.y, id + ".clear.below");
       chain.Add(space.box.y, top, id + ".box.height");
       chain.Add(top, space.cell.Top(), id + ".clear.above");
     }
     return chain;
-  }
-
-  // The divider that the cell stands on.
-  void AddMemberBelow(SizeChain& chain, const Space& space) const {
-    for (const Divider& member : bank_.dividers) {
-      const Rect& r = member.rect;
-      const bool here = !member.partition && r.x < plane_.x && plane_.x < r.Right();
-      if (here && r.Top() == space.cell.y) chain.Add(r.y, r.Top(), ToText(member) + ".thickness");
-    }
   }
 
   // Bottom, opening and top of the case.
@@ -307,7 +297,9 @@ class SideDrawing {
       }
     }
     chains[1].Add(Length(), bank_.opening_depth, "opening.depth");
-    if (bank_.casework) chains[2].Add(Length(), bank_.casework->depth, "case.depth");
+    if (bank_.casework && bank_.casework->depth != bank_.opening_depth) {
+      chains[2].Add(Length(), bank_.casework->depth, "case.depth");
+    }
     return chains;
   }
 
