@@ -122,8 +122,8 @@ class DetailRule {
       const Length low = lower.HasBox() ? lower.box.y + lower.box.height : lower.front.rect.Top();
       const Length up = HalfBelow(low + upper.box.y);
       const double need = Reach(HalfOf(upper), upper.box.y - up) + 4;
-      DetailChoice& choice = Add(DetailKind::kGap, plane_.spaces[i], DetailParent::kSide,
-                                 MiddleOf(upper), up, need);
+      DetailChoice& choice =
+          Add(DetailKind::kGap, plane_.spaces[i], DetailParent::kSide, MiddleOf(upper), up, need);
       choice.other = plane_.spaces[i + 1];
       choice.title = "GAP BETWEEN FRONTS";
       choice.applies_to = ToText(upper.id) + " OVER " + ToText(lower.id);
@@ -150,8 +150,8 @@ class DetailRule {
 
   static auto BottomKey(const Space& s) {
     const BoxBuild& b = s.box.build;
-    return std::tuple(b.fit, b.bottom, b.groove, b.up, b.play, b.open_back, b.end,
-                      b.end_material, b.bottom_material);
+    return std::tuple(b.fit, b.bottom, b.groove, b.up, b.play, b.open_back, b.end, b.end_material,
+                      b.bottom_material);
   }
 
   [[nodiscard]] bool IsGapDetailed(std::size_t space) const {
@@ -166,7 +166,12 @@ class DetailRule {
       for (const std::size_t i : plane_.spaces) {
         if (At(i).HasBox() && BottomKey(At(i)) == BottomKey(At(first))) space = i;
       }
-      AddBottom(space, IsGapDetailed(space) && !At(space).box.build.open_back);
+      const bool open = At(space).box.build.open_back;
+      AddBottom(space, IsGapDetailed(space) && !open);
+      if (open) {
+        AddBottom(space, true);
+        chosen_.back().title = "OPEN BACK";
+      }
     }
   }
 
@@ -179,8 +184,7 @@ class DetailRule {
     const Length half = HalfAbove(build.end);
     const Length right = rear ? at.end_rear + half : at.end_front - half;
     const double need = Reach(half, up - low) + 7;
-    DetailChoice& choice =
-        Add(DetailKind::kBottom, space, DetailParent::kSide, right, up, need);
+    DetailChoice& choice = Add(DetailKind::kBottom, space, DetailParent::kSide, right, up, need);
     choice.rear = rear;
     choice.title = build.fit == BottomFit::kGroove   ? "GROOVE AND BOTTOM"
                    : build.fit == BottomFit::kRabbet ? "BOTTOM RABBET"
@@ -190,16 +194,23 @@ class DetailRule {
 
   static auto CornerKey(const Space& s) {
     const BoxBuild& b = s.box.build;
-    return std::tuple(b.joint, b.side, b.end, b.joint_depth, b.lap, b.side_material,
-                      b.end_material, s.slide.type);
+    return std::tuple(b.joint, b.side, b.end, b.joint_depth, b.lap, b.side_material, b.end_material,
+                      s.slide.type);
   }
   static auto RearKey(const Space& s) {
     return std::tuple_cat(CornerKey(s), std::tuple(s.box.build.back_setback));
   }
 
+  // Every space, the drawer whose plan is drawn with the section first.
   [[nodiscard]] std::vector<std::size_t> AllSpaces() const {
     std::vector<std::size_t> all(bank_.spaces.size());
     for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
+    const auto drawer =
+        std::ranges::find_if(plane_.spaces, [&](std::size_t i) { return At(i).HasBox(); });
+    if (drawer != plane_.spaces.end()) {
+      const auto end = all.begin() + static_cast<std::ptrdiff_t>(*drawer) + 1;
+      std::rotate(all.begin(), end - 1, end);
+    }
     return all;
   }
 
@@ -235,13 +246,12 @@ class DetailRule {
     if (!bank_.casework) return;
     const CaseBuild& c = *bank_.casework;
     if (c.back != BackFit::kRabbet && c.back != BackFit::kGroove) return;
-    for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
+    for (const std::size_t i : AllSpaces()) {
       if (!At(i).HasBox() || !At(i).cell.x.IsZero()) continue;
       const Length deep = c.depth - bank_.opening_depth;
       const double need = Reach(HalfAbove(c.side), HalfAbove(deep)) + 6;
-      DetailChoice& choice =
-          Add(DetailKind::kBack, i, DetailParent::kPlan, -HalfBelow(c.side),
-              bank_.opening_depth + HalfBelow(deep), need);
+      DetailChoice& choice = Add(DetailKind::kBack, i, DetailParent::kPlan, -HalfBelow(c.side),
+                                 bank_.opening_depth + HalfBelow(deep), need);
       choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
       return;
     }

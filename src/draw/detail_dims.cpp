@@ -42,11 +42,21 @@ class DetailDimensions {
 
   void Draw() {
     switch (choice_.kind) {
-      case DetailKind::kGap: Gap_(); break;
-      case DetailKind::kEdge: Edge_(); break;
-      case DetailKind::kBottom: Bottom(); break;
-      case DetailKind::kCorner: Corner(); break;
-      case DetailKind::kBack: Back(); break;
+      case DetailKind::kGap:
+        Gap_();
+        break;
+      case DetailKind::kEdge:
+        Edge_();
+        break;
+      case DetailKind::kBottom:
+        Bottom();
+        break;
+      case DetailKind::kCorner:
+        Corner();
+        break;
+      case DetailKind::kBack:
+        Back();
+        break;
     }
     DimensionStyle style;
     style.first_offset = 7;
@@ -69,8 +79,8 @@ class DetailDimensions {
 
   // On paper, where the extension line of a stop starts: never outside the circle.
   [[nodiscard]] double StartOf(PaperSide side, double station, Length from) const {
-    const double chord = std::sqrt(std::max(0.0, choice_.radius * choice_.radius -
-                                                     station * station));
+    const double chord =
+        std::sqrt(std::max(0.0, choice_.radius * choice_.radius - station * station));
     const bool low = side == PaperSide::kLeft || side == PaperSide::kAbove;
     if (from == kRunsOut) return low ? -chord : chord;
     return std::clamp(IsUpright(side) ? map_.X(from) : map_.Y(from), -chord, chord);
@@ -224,8 +234,8 @@ class DetailDimensions {
     const Length inner = rear ? at.end_rear : at.end_front;
     const Length outer = rear ? inner + build.end : inner - build.end;
     const std::string end = rear ? "back_end" : "front_end";
-    Add(PaperSide::kAbove, {{Min(inner, outer), kRunsOut, Path(end + ".thickness")},
-                            {Max(inner, outer), kRunsOut}});
+    Add(PaperSide::kAbove,
+        {{Min(inner, outer), kRunsOut, Path(end + ".thickness")}, {Max(inner, outer), kRunsOut}});
     const PaperSide open = rear ? PaperSide::kLeft : PaperSide::kRight;  // where the panel runs to
     if (build.fit == BottomFit::kApplied) {
       Add(open, {{at.low, kRunsOut, Path("bottom.thickness")}, {at.high, kRunsOut}});
@@ -234,6 +244,7 @@ class DetailDimensions {
     Add(open, {{at.wood, kRunsOut, Path("groove.up")},
                {at.low, kRunsOut, Path("bottom.thickness")},
                {at.high, kRunsOut}});
+    if (rear && build.open_back) return;  // the panel runs on under the back end
     const Length deep = rear ? inner + build.groove : inner - build.groove;
     const Stop bottom{deep, at.low, ""};
     const Stop face{inner, at.wood, ""};

@@ -16,9 +16,9 @@ struct FaceWindow {
 
 // Places of a box's bottom in an end of the box.
 struct BottomPlace {
-  Length wood;        // lower edge of the sides
-  Length low, high;   // faces of the panel
-  Length front, rear; // edges of the panel
+  Length wood;                 // lower edge of the sides
+  Length low, high;            // faces of the panel
+  Length front, rear;          // edges of the panel
   Length end_front, end_rear;  // inner faces of front end and back end
 };
 [[nodiscard]] BottomPlace BottomPlaceOf(const Box& box);

@@ -11,7 +11,8 @@
 //   const std::vector<DetailChoice> choices = ChooseDetails(bank);
 //   View plan = PlanSection(bank, space, scale, options, metrics);
 //   for (const DetailChoice& choice : choices) {
-//     if (choice.parent != DetailParent::kPlan || !NeedsDetail(choice, scale)) continue;
+//     if (choice.parent != DetailParent::kPlan || choice.space != space) continue;
+//     if (!NeedsDetail(choice, scale)) continue;
 //     const DetailMark mark = MarkOf(choice, plan);   // where, and how large
 //     View detail = DetailView(bank, choice, metrics);
 //   }
@@ -46,13 +47,14 @@ struct DetailChoice {
   std::string letter;      // of the balloon
   std::string title;       // "GROOVE AND BOTTOM"
   std::string applies_to;  // "ALL DRAWERS", "D1, D3"; empty when it belongs to the case
-  std::size_t space = 0;   // index into Bank::spaces: whose construction is drawn
+  std::size_t space = 0;   // index into Bank::spaces: whose construction is drawn; of those that
+                           // share it the one whose plan is drawn with section A-A, if it does
   std::size_t other = 0;   // kGap: the space below; otherwise as `space`
   bool rear = false;       // at the back end of the box, not the front end
   DetailParent parent = DetailParent::kSide;
-  Length right, up;        // centre, in the parent's axes
-  Scale scale;             // of the detail, 1:1 wherever its circle can hold it
-  double radius = 21;      // of its circle, mm on paper
+  Length right, up;    // centre, in the parent's axes
+  Scale scale;         // of the detail, 1:1 wherever its circle can hold it
+  double radius = 21;  // of its circle, mm on paper
 };
 
 [[nodiscard]] std::vector<DetailChoice> ChooseDetails(const Bank& bank);
@@ -61,7 +63,8 @@ struct DetailChoice {
 [[nodiscard]] bool NeedsDetail(const DetailChoice& choice, const Scale& parent);
 
 // Where the mark goes on the parent, by View::map: the circle encloses what the detail shows, but
-// is never smaller than 3 mm. REQUIRES: `parent` is the choice's parent, drawn from the same bank.
+// is never smaller than 3 mm. REQUIRES: `parent` is the choice's parent, drawn from the same bank;
+// a plan, of the choice's space.
 [[nodiscard]] DetailMark MarkOf(const DetailChoice& choice, const View& parent);
 
 // The detail: everything inside the circle, its dimensions and notes outside, title and balloon

@@ -84,10 +84,22 @@ class PlanBoxRule {
     }
     const Length lap = front + build_.lap;
     const Length far = rear - build_.lap;
-    AddEnd({{box_.x, front}, {Right(), front}, {Right(), lap}, {r, lap},
-            {r, front + build_.end}, {l, front + build_.end}, {l, lap}, {box_.x, lap}});
-    AddEnd({{box_.x, rear}, {box_.x, far}, {l, far}, {l, rear - build_.end},
-            {r, rear - build_.end}, {r, far}, {Right(), far}, {Right(), rear}});
+    AddEnd({{box_.x, front},
+            {Right(), front},
+            {Right(), lap},
+            {r, lap},
+            {r, front + build_.end},
+            {l, front + build_.end},
+            {l, lap},
+            {box_.x, lap}});
+    AddEnd({{box_.x, rear},
+            {box_.x, far},
+            {l, far},
+            {l, rear - build_.end},
+            {r, rear - build_.end},
+            {r, far},
+            {Right(), far},
+            {Right(), rear}});
   }
 
   // Below the tail: the pins of both ends, as deep as the ends are thick.
@@ -95,8 +107,8 @@ class PlanBoxRule {
     for (const Length at : {Front() + build_.end, Rear() - build_.end}) {
       const FacePoint outer{box_.x, at};
       const FacePoint inner{box_.x + build_.side, at};
-      AddLine(faces_, FaceOwner::kBox, right ? Mirror(inner) : outer,
-              right ? Mirror(outer) : inner, Pen::kHidden);
+      AddLine(faces_, FaceOwner::kBox, right ? Mirror(inner) : outer, right ? Mirror(outer) : inner,
+              Pen::kHidden);
     }
   }
 
@@ -156,8 +168,8 @@ void AddPlanSlides(Faces& faces, const Space& space) {
   const Length under = box.build.side + RunnerReach(box);
   switch (space.slide.type) {
     case SlideType::kSideMount:
-      for (const auto& [from, to] : {std::pair(space.cell.x, box.x),
-                                     std::pair(right, space.cell.Right())}) {
+      for (const auto& [from, to] :
+           {std::pair(space.cell.x, box.x), std::pair(right, space.cell.Right())}) {
         AddOutline(faces, from, low, to, high, Pen::kThin);
         const Length middle = from + HalfBelow(to - from);  // its two members
         AddLine(faces, FaceOwner::kSlide, {middle, low}, {middle, high}, Pen::kThin);
@@ -166,10 +178,10 @@ void AddPlanSlides(Faces& faces, const Space& space) {
     case SlideType::kUndermount:
     case SlideType::kWoodRunner:
       AddOutline(faces, space.cell.x, low, box.x + under, high, Pen::kHidden);
-      AddOutline(faces, right - under, low, space.cell.Right(), high,
-                 Pen::kHidden);
+      AddOutline(faces, right - under, low, space.cell.Right(), high, Pen::kHidden);
       return;
-    case SlideType::kCenterMount: break;
+    case SlideType::kCenterMount:
+      break;
   }
   const Length centre = box.x + HalfBelow(box.width);
   const Length half = CentreHalf(box);

@@ -1,6 +1,7 @@
 #include "draw/plan_dims.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "draw/annotation.h"
@@ -91,16 +92,6 @@ NoteLine NumberNote(const Bank& bank, std::string_view before, const std::string
   text += value.text;
   text += after;
   return {std::move(text), path};
-}
-
-std::vector<PaperBox> LabelBoxes(const SheetGroup& group, double margin) {
-  std::vector<PaperBox> boxes;
-  for (const Primitive& primitive : group.primitives) {
-    if (const Label* label = std::get_if<Label>(&primitive)) {
-      boxes.push_back(Grow(label->box, margin));
-    }
-  }
-  return boxes;
 }
 
 }  // namespace tillwright

@@ -49,9 +49,6 @@ PaperBox AddPathNote(SheetGroup& out, const PathNote& note, const TextMetrics& m
 [[nodiscard]] NoteLine NumberNote(const Bank& bank, std::string_view before,
                                   const std::string& path, std::string_view after = "");
 
-// The boxes of all labels of a group, grown by `margin`.
-[[nodiscard]] std::vector<PaperBox> LabelBoxes(const SheetGroup& group, double margin);
-
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_PLAN_DIMS_H_

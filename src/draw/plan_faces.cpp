@@ -55,13 +55,17 @@ class PlanCase {
  private:
   void AddBound(Faces& faces, const PlanSide& side, bool right) const {
     switch (side.bound) {
-      case PlanBound::kCase: return AddCaseSide(faces, *bank_.casework, right);
-      case PlanBound::kOpening: return AddWall(faces, right);
-      case PlanBound::kPartition: return AddPartition(faces, side);
-      case PlanBound::kShared: break;
+      case PlanBound::kCase:
+        return AddCaseSide(faces, *bank_.casework, right);
+      case PlanBound::kOpening:
+        return AddWall(faces, right);
+      case PlanBound::kPartition:
+        return AddPartition(faces, side);
+      case PlanBound::kShared:
+        break;
     }
-    AddLine(faces, FaceOwner::kCase, {side.cell, bank_.style == FrontStyle::kInset
-                                                     ? space_.front.thickness : Length()},
+    AddLine(faces, FaceOwner::kCase,
+            {side.cell, bank_.style == FrontStyle::kInset ? space_.front.thickness : Length()},
             {side.cell, bank_.opening_depth}, Pen::kCentre);
   }
 
@@ -73,21 +77,23 @@ class PlanCase {
       ring.insert(ring.end(), {{zero, rear}, {-c.back_lap, rear}, {-c.back_lap, c.depth}});
     } else if (c.back == BackFit::kGroove) {
       const Length far = rear + c.back_thickness;
-      ring.insert(ring.end(), {{zero, rear}, {-c.back_depth, rear}, {-c.back_depth, far},
-                               {zero, far}, {zero, c.depth}});
+      ring.insert(ring.end(), {{zero, rear},
+                               {-c.back_depth, rear},
+                               {-c.back_depth, far},
+                               {zero, far},
+                               {zero, c.depth}});
     } else {
       ring.push_back({zero, c.depth});
     }
     ring.push_back({-c.side, c.depth});
     if (right) ring = Mirrored(std::move(ring), bank_.opening_width);
-    faces.cut.push_back({FaceOwner::kCase,
-                         LookOf(c.material, FaceLook::kEndGrain, FaceAxis::kA), false, ring, 0});
+    faces.cut.push_back(
+        {FaceOwner::kCase, LookOf(c.material, FaceLook::kEndGrain, FaceAxis::kA), false, ring, 0});
   }
 
   // Only the opening is given: its edge, and a strip of what it is an opening in.
   void AddWall(Faces& faces, bool right) const {
-    std::vector<FacePoint> ring =
-        RectFace(-scope_.stub, Length(), Length(), bank_.opening_depth);
+    std::vector<FacePoint> ring = RectFace(-scope_.stub, Length(), Length(), bank_.opening_depth);
     if (right) ring = Mirrored(std::move(ring), bank_.opening_width);
     // Corners run low left, low right, high right, high left: edge 1 is the opening's.
     faces.cut.push_back({FaceOwner::kCase, FaceLook::kBeyond, false, ring, 0b1101});
@@ -98,8 +104,7 @@ class PlanCase {
       return side.bound == PlanBound::kOpening ? scope_.stub : Length();
     };
     const Length left = Max(scope_.left.end, -wall(scope_.left));
-    const Length right =
-        Min(scope_.right.end, bank_.opening_width + wall(scope_.right));
+    const Length right = Min(scope_.right.end, bank_.opening_width + wall(scope_.right));
     faces.cut.push_back(
         {FaceOwner::kCase, FaceLook::kBeyond, false,
          RectFace(left, bank_.opening_depth, right, bank_.opening_depth + scope_.stub), 0b1111});
@@ -122,11 +127,11 @@ class PlanCase {
     if (scope_.left.end > left) open |= 0b1000;
     if (scope_.right.end < right) open |= 0b0010;
     const Length low = bank_.opening_depth;
-    faces.cut.push_back(
-        {FaceOwner::kCase, LookOf(c.back_material, FaceLook::kEndGrain, FaceAxis::kB), true,
-         RectFace(Max(left, scope_.left.end), low, Min(right, scope_.right.end),
-                  low + c.back_thickness),
-         open});
+    faces.cut.push_back({FaceOwner::kCase,
+                         LookOf(c.back_material, FaceLook::kEndGrain, FaceAxis::kB), true,
+                         RectFace(Max(left, scope_.left.end), low, Min(right, scope_.right.end),
+                                  low + c.back_thickness),
+                         open});
   }
 
   void AddNextFront(Faces& faces, const PlanSide& side, bool right) const {

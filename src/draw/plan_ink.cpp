@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "draw/view_tools.h"
+
 namespace tillwright {
 namespace {
 
@@ -51,17 +53,11 @@ class FaceDrawing {
     std::vector<PaperSegment> pieces{segment};
     if (ink_.window) pieces = ClipToDisc(*ink_.window, segment);
     for (const PaperSegment& piece : pieces) {
-      if (!keeps_clear || ink_.holes.empty()) {
-        out_.primitives.push_back(LineOf(piece.from, piece.to, pen));
-        continue;
-      }
-      const PaperBox around{std::min(piece.from.x, piece.to.x), std::min(piece.from.y, piece.to.y),
-                            std::max(piece.from.x, piece.to.x),
-                            std::max(piece.from.y, piece.to.y)};
-      HatchArea area = AreaOf(Grow(around, 1));
-      area.box_holes = ink_.holes;
-      for (const PaperSegment& rest : ClipToArea(area, piece)) {
-        out_.primitives.push_back(LineOf(rest.from, rest.to, pen));
+      const Polyline line = LineOf(piece.from, piece.to, pen);
+      if (keeps_clear) {
+        AddBroken(out_, line, ink_.holes);
+      } else {
+        out_.primitives.push_back(line);
       }
     }
   }
@@ -123,7 +119,8 @@ class FaceDrawing {
         return HatchPlies(area, PaperAxis::kVertical, PliesIn(box.Height()), ink_.hatch);
       case FaceLook::kPlain:
         return HatchAtAngle(area, angle, detail ? 2.0 : 1.3, ink_.hatch);
-      case FaceLook::kBeyond: break;
+      case FaceLook::kBeyond:
+        break;
     }
     return HatchAtAngle(area, 60, 1.0, ink_.hatch);
   }

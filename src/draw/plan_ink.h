@@ -15,9 +15,9 @@ namespace tillwright {
 struct FaceInk {
   Pen cut = Pen::kCut;
   Pen hatch = Pen::kHatch;
-  bool inset_fronts = true;             // stroked inside their edge, so that gaps stay white
-  std::optional<PaperDisc> window{};    // of a detail
-  std::vector<PaperBox> holes{};        // texts on the drawing: hatch and thin lines keep clear
+  bool inset_fronts = true;           // stroked inside their edge, so that gaps stay white
+  std::optional<PaperDisc> window{};  // of a detail
+  std::vector<PaperBox> holes{};      // texts on the drawing: hatch and thin lines keep clear
 };
 
 // Draws what one owner has. Lines closer to each other than the eye can part are left out, and cut

@@ -3,7 +3,6 @@
 #include <cmath>
 #include <utility>
 
-#include "draw/annotation.h"
 #include "draw/dimension_paths.h"
 #include "draw/plan_box.h"
 #include "draw/plan_dims.h"
@@ -12,6 +11,7 @@
 #include "draw/plan_words.h"
 #include "draw/rich_text.h"
 #include "draw/view.h"
+#include "draw/view_tools.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
 
@@ -19,7 +19,6 @@ namespace tillwright {
 namespace {
 
 constexpr double kStub = 6;        // mm on paper of what runs on past a partition
-constexpr double kTitleDrop = 9;   // mm from the lowest dimension to the title's baseline
 constexpr double kNoteStep = 7.5;  // mm between the notes inside the box
 
 Length OnPiece(double paper, const Scale& scale) {
@@ -43,8 +42,7 @@ class PlanDrawing {
     const Length low = box.z + box.build.end;
     inside_ = {map_.X(box.x + box.build.side), map_.Y(low + box.inside_depth),
                map_.X(box.x + box.build.side + box.inside_width), map_.Y(low)};
-    const Length front =
-        bank.style == FrontStyle::kInset ? Length() : -space_.front.thickness;
+    const Length front = bank.style == FrontStyle::kInset ? Length() : -space_.front.thickness;
     outline_ = {map_.X(scope_.left.end), map_.Y(scope_.rear), map_.X(scope_.right.end),
                 map_.Y(front)};
   }
@@ -57,12 +55,10 @@ class PlanDrawing {
     view_.outline = outline_;
     SheetGroup inside = Group("inside", "Inside of " + id_);
     if (inside_.Width() > 12 && inside_.Height() > 8) DrawInside(inside);
-    DrawParts(LabelBoxes(inside, 0.9));
+    DrawParts(LabelBoxes({&inside, 1}));
     view_.groups.push_back(std::move(inside));
     DrawDimensions();
-    DrawTitle();
-    view_.box = EmptyBox();
-    for (const SheetGroup& group : view_.groups) view_.box = Join(view_.box, Bounds(group));
+    FinishView(view_, outline_.left, bank_.units, metrics_);
     return std::move(view_);
   }
 
@@ -206,11 +202,10 @@ class PlanDrawing {
   void DrawNotes(SheetGroup& out, const std::vector<NoteLine>& notes) const {
     const Box& box = space_.box;
     const double first = inside_.bottom - 5 - kNoteStep * static_cast<double>(notes.size());
-    const std::array tips{
-        PaperPoint{SlideTip(), first - 4},
-        PaperPoint{inside_.left + SlideReach() + 3, first + kNoteStep + 4},
-        PaperPoint{map_.X(box.x) + map_.Size(box.build.side) / 2,
-                   map_.Y(box.z) - map_.Size(box.build.end) / 2}};
+    const std::array tips{PaperPoint{SlideTip(), first - 4},
+                          PaperPoint{inside_.left + SlideReach() + 3, first + kNoteStep + 4},
+                          PaperPoint{map_.X(box.x) + map_.Size(box.build.side) / 2,
+                                     map_.Y(box.z) - map_.Size(box.build.end) / 2}};
     for (std::size_t i = 0; i < notes.size(); ++i) {
       PathNote note;
       note.tip = tips[i];
@@ -228,10 +223,13 @@ class PlanDrawing {
   [[nodiscard]] double SlideTip() const {
     const Box& box = space_.box;
     switch (space_.slide.type) {
-      case SlideType::kSideMount: return map_.X(box.x);
+      case SlideType::kSideMount:
+        return map_.X(box.x);
       case SlideType::kUndermount:
-      case SlideType::kWoodRunner: return inside_.left + SlideReach();
-      case SlideType::kCenterMount: break;
+      case SlideType::kWoodRunner:
+        return inside_.left + SlideReach();
+      case SlideType::kCenterMount:
+        break;
     }
     return inside_.Centre().x - map_.Size(CentreHalf(space_.box));
   }
@@ -241,11 +239,8 @@ class PlanDrawing {
   void DrawDimensions() {
     SheetGroup group = Group("dimensions", "Dimensions");
     const DimensionStyle style;
-    dims_bottom_ = outline_.bottom;
     for (const DimensionStack& stack : {Below(), Above(), Beside(), Slides()}) {
-      if (stack.tiers.empty()) continue;
-      const PaperBox covered = AddDimensionStack(group, stack, style, metrics_);
-      dims_bottom_ = std::max(dims_bottom_, covered.bottom);
+      if (!stack.tiers.empty()) AddDimensionStack(group, stack, style, metrics_);
     }
     view_.groups.push_back(std::move(group));
   }
@@ -267,12 +262,12 @@ class PlanDrawing {
   }
 
   // What lies between the front's edge and whatever is beside it, as two stops of a chain.
-  struct Beside_ {
+  struct Neighbour {
     Length at;
     std::string path{};
     bool covers = false;  // an overlap: its station lies inside the front
   };
-  [[nodiscard]] Beside_ BesideFront(bool right) const {
+  [[nodiscard]] Neighbour BesideFront(bool right) const {
     const PlanSide& side = right ? scope_.right : scope_.left;
     if (const Gap* gap = GapBeside(right)) {
       return {right ? gap->at + gap->size : gap->at, GapPath(bank_, *gap), false};
@@ -284,8 +279,8 @@ class PlanDrawing {
   DimensionStack Below() const {
     DimensionStack stack{.side = PaperSide::kBelow, .edge = outline_.bottom};
     const Rect& own = space_.front.rect;
-    const Beside_ left = BesideFront(false);
-    const Beside_ right = BesideFront(true);
+    const Neighbour left = BesideFront(false);
+    const Neighbour right = BesideFront(true);
     std::vector<DimensionStop> stops;
     const bool short_left = left.covers && left.at < own.x;
     const bool short_right = right.covers && right.at > own.Right();
@@ -309,8 +304,7 @@ class PlanDrawing {
     }
     if (!options_.all_dimensions) stops.clear();
     AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
-    AddTier(stack, ChainOf(bank_, map_, stack.side,
-                           {{own.x, Path("front.width")}, {own.Right()}}));
+    AddTier(stack, ChainOf(bank_, map_, stack.side, {{own.x, Path("front.width")}, {own.Right()}}));
     return stack;
   }
 
@@ -352,8 +346,8 @@ class PlanDrawing {
                             {space_.cell.Right()}}));
     if (!whole || !bank_.casework) return;
     const CaseBuild& c = *bank_.casework;
-    AddTier(stack, ChainOf(bank_, map_, stack.side,
-                           {{-c.side, "case.width"}, {-c.side + c.width}}));
+    AddTier(stack,
+            ChainOf(bank_, map_, stack.side, {{-c.side, "case.width"}, {-c.side + c.width}}));
   }
 
   DimensionStack Beside() const {
@@ -375,16 +369,16 @@ class PlanDrawing {
                             {bank_.opening_depth}}));
     const double box_right = map_.X(box.x + box.width);
     stack.starts.push_back({map_.Y(rear), box_right});
-    stack.starts.push_back({map_.Y(box.z - space_.front.thickness),
-                            map_.X(space_.front.rect.Right())});
+    stack.starts.push_back(
+        {map_.Y(box.z - space_.front.thickness), map_.X(space_.front.rect.Right())});
     if (bank_.style == FrontStyle::kInset) stack.starts.push_back({map_.Y(box.z), box_right});
     std::vector<DimensionStop> stops{{Length(), "opening.depth"},
                                      {bank_.opening_depth, "case.back.allowance"}};
     if (bank_.casework) stops.push_back({bank_.casework->depth});
     AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
     if (!bank_.casework || bank_.casework->back_allowance.IsZero()) return stack;
-    AddTier(stack, ChainOf(bank_, map_, stack.side,
-                           {{Length(), "case.depth"}, {bank_.casework->depth}}));
+    AddTier(stack,
+            ChainOf(bank_, map_, stack.side, {{Length(), "case.depth"}, {bank_.casework->depth}}));
     return stack;
   }
 
@@ -401,16 +395,6 @@ class PlanDrawing {
     return stack;
   }
 
-  void DrawTitle() {
-    SheetGroup group = Group("title", view_.title);
-    ViewTitle title;
-    title.at = {outline_.left, dims_bottom_ + kTitleDrop};
-    title.title = view_.title;
-    title.caption = "SCALE " + std::string(map_.scale.name);
-    AddViewTitle(group, title, metrics_);
-    view_.groups.push_back(std::move(group));
-  }
-
   const Bank& bank_;
   const Space& space_;
   const ViewOptions& options_;
@@ -420,7 +404,6 @@ class PlanDrawing {
   PaperMap map_;
   PaperBox inside_{};
   PaperBox outline_{};
-  double dims_bottom_ = 0;
   View view_;
 };
 

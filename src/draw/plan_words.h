@@ -10,11 +10,11 @@
 
 namespace tillwright {
 
-[[nodiscard]] std::string CornerWords(CornerJoint joint);          // "HALF-BLIND DOVETAIL"
-[[nodiscard]] std::string BottomWords(const BoxBuild& build);      // "BOTTOM IN GROOVE, BACK OPEN"
-[[nodiscard]] std::string SlideWords(SlideType type);              // "SIDE-MOUNT SLIDE"
-[[nodiscard]] std::string BackWords(BackFit fit);                  // "BACK IN RABBET"
-[[nodiscard]] std::string Lowered(std::string_view text);          // ASCII
+[[nodiscard]] std::string CornerWords(CornerJoint joint);      // "HALF-BLIND DOVETAIL"
+[[nodiscard]] std::string BottomWords(const BoxBuild& build);  // "BOTTOM IN GROOVE, BACK OPEN"
+[[nodiscard]] std::string SlideWords(SlideType type);          // "SIDE-MOUNT SLIDE"
+[[nodiscard]] std::string BackWords(BackFit fit);              // "BACK IN RABBET"
+[[nodiscard]] std::string Lowered(std::string_view text);      // ASCII
 
 }  // namespace tillwright
 
