@@ -11,20 +11,32 @@ namespace tillwright {
 namespace {
 
 Bank BankOf(std::int64_t drawers) {
-  std::string text =
-      R"({"opening": {"width": 20, "height": 60, "depth": 22}, "drawers": [{})";
+  std::string text = R"({"opening": {"width": 20, "height": 60, "depth": 22}, "drawers": [{})";
   for (std::int64_t i = 1; i < drawers; ++i) text += ", {}";
   return SolveBank(ReadSpec(text + "]}").value()).value();
 }
 
-void FrontElevationAsSvg(benchmark::State& state) {
+void AllViewsAndSheetsAsSvg(benchmark::State& state) {
   const Bank bank = BankOf(state.range(0));
   for (auto _ : state) {
-    const Rendered svg = RenderSvg(DrawFront(bank, DrawingFontMetrics()));
-    benchmark::DoNotOptimize(svg.bytes.size());
+    const Drawings drawings = DrawBank(bank, {}, DrawingFontMetrics());
+    std::size_t bytes = 0;
+    for (const Sheet& sheet : drawings.views) bytes += RenderSvg(sheet).bytes.size();
+    for (const Sheet& sheet : drawings.sheets) bytes += RenderSvg(sheet).bytes.size();
+    benchmark::DoNotOptimize(bytes);
   }
 }
-BENCHMARK(FrontElevationAsSvg)->Arg(5)->Arg(24)->Unit(benchmark::kMillisecond);
+BENCHMARK(AllViewsAndSheetsAsSvg)->Arg(5)->Arg(24)->Unit(benchmark::kMillisecond);
+
+void AllSheetsAsPdf(benchmark::State& state) {
+  const Bank bank = BankOf(state.range(0));
+  for (auto _ : state) {
+    const Drawings drawings = DrawBank(bank, {}, DrawingFontMetrics());
+    const Rendered pdf = RenderPdf(drawings.sheets, {});
+    benchmark::DoNotOptimize(pdf.bytes.size());
+  }
+}
+BENCHMARK(AllSheetsAsPdf)->Arg(5)->Arg(24)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace tillwright
