@@ -17,8 +17,8 @@ namespace tillwright {
 [[nodiscard]] View DrawerExploded(const Bank& bank, std::size_t space, const Scale& scale,
                                   const ViewOptions& options, const TextMetrics& metrics);
 
-// The whole bank in its case (or opening), the drawers part-way out, each further than the one above
-// it, with a balloon for every drawer and blank.
+// The whole bank in its case (or opening), the drawers part-way out, each further than the one
+// above it, with a balloon for every drawer and blank.
 [[nodiscard]] View BankOverview(const Bank& bank, const Scale& scale, const ViewOptions& options,
                                 const TextMetrics& metrics);
 
