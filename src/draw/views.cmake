@@ -1,5 +1,6 @@
 # The views of a bank, and the sheets they stand on.
 target_sources(tillwright_core PRIVATE
+  ${CMAKE_CURRENT_LIST_DIR}/axonometric.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_choice.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_faces.cpp
@@ -8,6 +9,10 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/overview_bank.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/overview_drawer.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/overview_ink.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/overview_parts.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_kinds.cpp
