@@ -16,6 +16,7 @@ class RepositoryFiles : public Files {
  public:
   // From what was written, else from the source tree.
   FileResult Read(const std::string& path, std::size_t most) override;
+  bool Same(const std::string& a, const std::string& b) override { return a == b; }
   FileResult WriteAll(const std::vector<FileToWrite>& files) override;
 
   // By path, as given on the command line.
