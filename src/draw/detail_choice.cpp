@@ -13,7 +13,7 @@ namespace tillwright {
 namespace {
 
 constexpr double kLeastRadius = 17;  // mm on paper
-constexpr double kMostRadius = 26;
+constexpr double kMostRadius = 29;
 constexpr double kTwiceUpTo = 12;  // mm needed on the piece up to which 2:1 serves better
 
 double Reach(Length a, Length b) { return std::hypot(ToMillimeters(a), ToMillimeters(b)); }

@@ -9,6 +9,8 @@
 #include "draw/dimension_paths.h"
 #include "draw/plan_dims.h"
 #include "draw/plan_faces.h"
+#include "draw/side_plane.h"
+#include "spec/box_rules.h"
 
 namespace tillwright {
 namespace {
@@ -139,10 +141,10 @@ class DetailDimensions {
   }
 
   [[nodiscard]] const Divider* MemberBelow() const {
+    const Length plane = ChooseSectionPlane(bank_).x;
     for (const Divider& member : bank_.dividers) {
-      const Length middle = space_.cell.x + HalfBelow(space_.cell.width);
       if (member.partition || member.rect.Top() != space_.cell.y) continue;
-      if (member.rect.x <= middle && middle <= member.rect.Right()) return &member;
+      if (member.rect.x <= plane && plane <= member.rect.Right()) return &member;
     }
     return nullptr;
   }
@@ -295,10 +297,21 @@ class DetailDimensions {
     widths.push_back({inner, far});
     Add(across, widths);
     CornerRight(low, high, rear);
+    if (!HasSetback(build.joint)) AddPinsNote(box.x + HalfBelow(build.side), high);
     if (build.lap.IsZero()) return;
     Add(PaperSide::kLeft, {{low, box.x, Path("corner.lap")},
                            {low + build.lap, box.x, Path("corner.pin")},
                            {high, box.x}});
+  }
+
+  // The plane runs through a tail; what it stands on is drawn hidden.
+  void AddPinsNote(Length across, Length at) {
+    const double r = choice_.radius;
+    const double level = -0.72;
+    note_.tip = map_.At(across, at);
+    note_.elbow = {r * std::sqrt(1 - level * level) + 3, level * r};
+    const bool fingers = space_.box.build.joint == CornerJoint::kFinger;
+    note_.lines = {{fingers ? "FINGERS BELOW" : "PINS BELOW", ""}};
   }
 
   void CornerRight(Length low, Length high, Length rear) {

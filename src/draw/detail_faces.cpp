@@ -127,12 +127,11 @@ class SideCut {
       AddLine(faces_, FaceOwner::kBox, {at.end_front, at.wood}, {rear, at.wood}, Pen::kThin);
     }
     if (rear == at.end_rear) return;
+    // Its rear end shows below an open back, and all of it where the back end stands in.
     const Length beyond = at.end_rear + build.end;
-    if (beyond == rear) {
-      AddLine(faces_, FaceOwner::kBox, {rear, at.wood}, {rear, at.low}, Pen::kThin);
-      return;
-    }
-    AddLine(faces_, FaceOwner::kBox, {rear, at.wood}, {rear, top}, Pen::kThin);
+    const bool stands_in = rear > beyond;
+    AddLine(faces_, FaceOwner::kBox, {rear, at.wood}, {rear, stands_in ? top : at.low}, Pen::kThin);
+    if (!stands_in) return;
     AddLine(faces_, FaceOwner::kBox, {beyond, top}, {rear, top}, Pen::kThin);
     if (covered) {
       AddLine(faces_, FaceOwner::kBox, {beyond, at.wood}, {rear, at.wood}, Pen::kThin);

@@ -10,6 +10,7 @@
 #include "draw/plan_faces.h"
 #include "draw/plan_ink.h"
 #include "draw/plan_words.h"
+#include "draw/side_plane.h"
 
 namespace tillwright {
 namespace {
@@ -37,8 +38,7 @@ Faces FacesOf(const Bank& bank, const DetailChoice& choice) {
   const Length reach = OnPiece(choice.radius, choice.scale);
   const FaceWindow window{choice.right - reach, choice.up - reach, choice.right + reach,
                           choice.up + reach};
-  const Rect& cell = bank.spaces[choice.space].cell;
-  return SideFaces(bank, cell.x + HalfBelow(cell.width), window, stub);
+  return SideFaces(bank, ChooseSectionPlane(bank).x, window, stub);
 }
 
 SheetGroup& AddGroup(View& view, std::string_view what, std::string title) {

@@ -112,27 +112,17 @@ class PlanBoxRule {
     }
   }
 
-  // A rectangle of hidden lines; the rear one is left out where it lies on an edge of the wood.
-  void AddHiddenFrame(Length left, Length low, Length right, Length high, bool rear, bool fine) {
-    const FaceOwner owner = FaceOwner::kBox;
-    AddLine(faces_, owner, {left, low}, {left, high}, Pen::kHidden, fine);
-    AddLine(faces_, owner, {right, low}, {right, high}, Pen::kHidden, fine);
-    AddLine(faces_, owner, {left, low}, {right, low}, Pen::kHidden, fine);
-    if (rear) AddLine(faces_, owner, {left, high}, {right, high}, Pen::kHidden, fine);
-  }
-
-  // The groove's (or rabbet's) bottom, and the panel's edge where its play can be told from it.
+  // The bottom of the groove (or rabbet): where the panel reaches to, but for its play. Under an
+  // open back it has no rear edge of its own.
   void AddBottomLines() {
-    const Length g = build_.groove;
-    const Length l = box_.x + build_.side - g;
-    const Length low = Front() + build_.end - g;
-    const Length high = build_.open_back ? BackEnd() + build_.end : BackEnd() + g;
-    AddHiddenFrame(l, low, sum_ - l, high, !build_.open_back, false);
-    const Length side = HalfBelow(sum_ - 2 * l - box_.panel_width);
-    const Length ends = high - low - box_.panel_depth;
-    const Length front = build_.open_back ? ends : HalfBelow(ends);
-    AddHiddenFrame(l + side, low + front, l + side + box_.panel_width,
-                   low + front + box_.panel_depth, !build_.open_back, true);
+    const Length left = box_.x + build_.side - build_.groove;
+    const Length low = Front() + build_.end - build_.groove;
+    const Length high = BackEnd() + (build_.open_back ? build_.end : build_.groove);
+    const std::vector<FacePoint> ring = RectFace(left, low, sum_ - left, high);
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      if (i == 2 && build_.open_back) continue;
+      AddLine(faces_, FaceOwner::kBox, ring[i], ring[(i + 1) % ring.size()], Pen::kHidden);
+    }
   }
 
   Faces& faces_;

@@ -249,8 +249,8 @@ std::vector<FacePoint> RectFace(Length left, Length low, Length right, Length hi
   return {{left, low}, {right, low}, {right, high}, {left, high}};
 }
 
-void AddLine(Faces& faces, FaceOwner owner, FacePoint from, FacePoint to, Pen pen, bool fine) {
-  faces.lines.push_back({owner, from, to, pen, fine});
+void AddLine(Faces& faces, FaceOwner owner, FacePoint from, FacePoint to, Pen pen) {
+  faces.lines.push_back({owner, from, to, pen});
 }
 
 PlanScope PlanScopeOf(const Bank& bank, std::size_t space, Length stub) {

@@ -46,7 +46,6 @@ struct FaceLine {
   FaceOwner owner = FaceOwner::kBox;
   FacePoint from, to;
   Pen pen = Pen::kHidden;
-  bool fine = false;  // worth drawing only where it stands clear of its neighbours
 };
 
 struct Faces {
@@ -59,8 +58,7 @@ enum class FaceAxis : std::uint8_t { kA, kB };
 [[nodiscard]] FaceLook LookOf(std::string_view material, FaceLook solid, FaceAxis thickness);
 
 [[nodiscard]] std::vector<FacePoint> RectFace(Length left, Length low, Length right, Length high);
-void AddLine(Faces& faces, FaceOwner owner, FacePoint from, FacePoint to, Pen pen,
-             bool fine = false);
+void AddLine(Faces& faces, FaceOwner owner, FacePoint from, FacePoint to, Pen pen);
 
 // What bounds a drawer's cell on one side.
 enum class PlanBound : std::uint8_t {

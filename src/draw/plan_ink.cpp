@@ -8,15 +8,25 @@
 namespace tillwright {
 namespace {
 
-constexpr double kThinnest = 1.0;      // mm on paper: below this a face is filled, not hatched
-constexpr double kPly = 0.85;          // mm on paper: least thickness of a ply that is drawn
-constexpr double kFineScale = 0.7;     // paper mm a mm, from which fine lines are told apart
-constexpr double kHiddenScale = 0.11;  // the same for other hidden lines
+// All in mm on paper, but for the scale.
+constexpr double kThinnest = 1.0;    // thinner faces are filled, not hatched
+constexpr double kPly = 0.85;        // least thickness of a ply that is drawn
+constexpr double kFreeText = 0.9;    // between hatch and texts
+constexpr double kFreeStrip = 0.5;   // between hatch and hidden lines
+constexpr double kLineScale = 0.11;  // of the scale: from here hidden lines stand apart
 
 PaperBox BoundsOf(const PaperRing& ring) {
   PaperBox box = EmptyBox();
   for (const PaperPoint& p : ring) box = Join(box, {p.x, p.y, p.x, p.y});
   return box;
+}
+
+PaperBox BoundsOf(PaperPoint a, PaperPoint b) {
+  return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
+}
+
+PaperBox BoundsOf(const PaperDisc& disc) {
+  return Grow(BoundsOf(disc.centre, disc.centre), disc.radius);
 }
 
 // An odd number of plies, none thinner than can be drawn; what real plywood has is not known here.
@@ -28,12 +38,22 @@ int PliesIn(double thickness) {
 class FaceDrawing {
  public:
   FaceDrawing(SheetGroup& out, const PaperMap& map, const FaceInk& ink)
-      : out_(out), map_(map), ink_(ink) {}
+      : out_(out), map_(map), ink_(ink) {
+    for (const PaperBox& hole : ink.holes) free_.push_back(Grow(hole, kFreeText));
+  }
+
+  // Keeps a strip along a hidden line free of hatch: dashes among strokes are lost.
+  void KeepFree(const FaceLine& line) {
+    if (line.pen != Pen::kHidden || !IsDrawn()) return;
+    free_.push_back(Grow(BoundsOf(map_.At(line.from.a, line.from.b), map_.At(line.to.a, line.to.b)),
+                         kFreeStrip));
+  }
 
   void Face(const CutFace& face) {
     PaperRing ring;
     ring.reserve(face.outline.size());
     for (const FacePoint& p : face.outline) ring.push_back(map_.At(p.a, p.b));
+    if (ink_.window && !Overlaps(BoundsOf(ring), BoundsOf(*ink_.window))) return;
     Fill(face, ring);
     if (face.look != FaceLook::kBeyond && face.open == 0) {
       WholeOutline(face, ring);
@@ -43,12 +63,14 @@ class FaceDrawing {
   }
 
   void Line(const FaceLine& line) {
-    if (map_.scale.paper_per_mm < (line.fine ? kFineScale : kHiddenScale)) return;
+    if (!IsDrawn()) return;
     const PaperSegment whole{map_.At(line.from.a, line.from.b), map_.At(line.to.a, line.to.b)};
     Stroke(whole, line.pen == Pen::kCut ? ink_.cut : line.pen, line.pen != Pen::kCut);
   }
 
  private:
+  [[nodiscard]] bool IsDrawn() const { return map_.scale.paper_per_mm >= kLineScale; }
+
   void Stroke(PaperSegment segment, Pen pen, bool keeps_clear) {
     std::vector<PaperSegment> pieces{segment};
     if (ink_.window) pieces = ClipToDisc(*ink_.window, segment);
@@ -93,26 +115,26 @@ class FaceDrawing {
     }
     HatchArea area = AreaOf(ring);
     area.window = ink_.window;
-    area.box_holes = ink_.holes;
+    area.box_holes = free_;
     HatchLines lines = Hatch(face, area, box, thickness);
     if (!lines.segments.empty()) out_.primitives.push_back(std::move(lines));
   }
 
-  HatchLines Hatch(const CutFace& face, const HatchArea& area, const PaperBox& box,
-                   double thickness) const {
+  [[nodiscard]] HatchLines Hatch(const CutFace& face, const HatchArea& area, const PaperBox& box,
+                                 double thickness) const {
     const bool detail = ink_.window.has_value();
     const double angle = face.turned ? -45 : 45;
+    const double grain = detail ? 1.8 : 1.1;
     switch (face.look) {
-      case FaceLook::kEndGrain: {
+      case FaceLook::kEndGrain:
         if (thickness < 5) return HatchAtAngle(area, angle, 1.3, ink_.hatch);
         // The heart of the log lies off the end of the piece, so that rings cross it in arcs.
-        const PaperPoint heart{box.left - 14, box.bottom + 22};
-        return HatchEndGrain(area, heart, detail ? 2.0 : 1.5, ink_.hatch);
-      }
+        return HatchEndGrain(area, {box.left - 14, box.bottom + 22}, detail ? 2.0 : 1.5,
+                             ink_.hatch);
       case FaceLook::kGrainA:
-        return HatchLongGrain(area, PaperAxis::kHorizontal, detail ? 1.5 : 1.1, ink_.hatch);
+        return HatchLongGrain(area, PaperAxis::kHorizontal, grain, ink_.hatch);
       case FaceLook::kGrainB:
-        return HatchLongGrain(area, PaperAxis::kVertical, detail ? 1.5 : 1.1, ink_.hatch);
+        return HatchLongGrain(area, PaperAxis::kVertical, grain, ink_.hatch);
       case FaceLook::kPliesA:
         return HatchPlies(area, PaperAxis::kHorizontal, PliesIn(box.Width()), ink_.hatch);
       case FaceLook::kPliesB:
@@ -128,6 +150,7 @@ class FaceDrawing {
   SheetGroup& out_;
   const PaperMap& map_;
   const FaceInk& ink_;
+  std::vector<PaperBox> free_;  // of hatch
 };
 
 }  // namespace
@@ -135,6 +158,7 @@ class FaceDrawing {
 void DrawFaces(SheetGroup& out, const Faces& faces, FaceOwner owner, const PaperMap& map,
                const FaceInk& ink) {
   FaceDrawing drawing(out, map, ink);
+  for (const FaceLine& line : faces.lines) drawing.KeepFree(line);
   for (const CutFace& face : faces.cut) {
     if (face.owner == owner) drawing.Face(face);
   }
