@@ -123,6 +123,10 @@ class Program {
   }
 
   ExitStatus Draw(const Bank& bank, const std::vector<Finding>& findings) {
+    if (options_.output == "-") {
+      return Failed(DiagnosticCode::kUsage, "drawings are several files, not one for standard output",
+                    "name a folder with -o", ExitStatus::kUsage);
+    }
     const Drawings drawings = DrawBank(bank, options_.draw, DrawingFontMetrics());
     if (!drawings.fault.empty()) {
       return Failed(DiagnosticCode::kUsage, "cannot be drawn: " + drawings.fault,
