@@ -20,8 +20,9 @@ using Json = nlohmann::json;
 std::set<std::string> CodesOf(const std::vector<std::string>& args, MemoryFiles& files) {
   std::set<std::string> codes;
   const testing::Called called = Call(args, files);
-  if (!called.out.starts_with("{\n  \"errors\"")) return codes;
-  for (const Json& error : Json::parse(called.out)["errors"]) {
+  const Json out = Json::parse(called.out);
+  if (!out.contains("errors")) return codes;  // a result whose checks fail
+  for (const Json& error : out["errors"]) {
     codes.insert(error["code"].get<std::string>());
   }
   return codes;
@@ -40,9 +41,7 @@ TEST(Codes, EveryOneIsProducedByABrokenSpecOrAMisusedCommand) {
   for (const auto& path : broken) {
     files.held["broken.json"] = testing::ReadFile(path);
     const std::set<std::string> codes = CodesOf({"size", "broken.json", "--json"}, files);
-    EXPECT_FALSE(codes.empty() && path.filename() != "not-closed.json" &&
-                 Call({"size", "broken.json"}, files).status == 0)
-        << path << " is not broken";
+    EXPECT_NE(Call({"size", "broken.json"}, files).status, 0) << path << " is not broken";
     seen.insert(codes.begin(), codes.end());
   }
   files.held["range.json"] =

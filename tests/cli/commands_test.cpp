@@ -90,7 +90,7 @@ TEST_F(Commands, AWrongSpecGivesThreeAndNothingElse) {
       const Called called = Do(args);
       EXPECT_EQ(called.status, 3);
       EXPECT_THAT(called.out, IsEmpty());
-      EXPECT_THAT(called.err, StartsWith(std::string(spec) + ":1:"));
+      EXPECT_THAT(called.err, StartsWith(std::string(spec) + ":"));
       ExpectNothingWritten();
     }
   }
