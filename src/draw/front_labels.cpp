@@ -110,25 +110,37 @@ class FrontLabels {
     return block;
   }
 
+  // The number in a balloon about (0, 0), or bold and bare when it is too long for one. Returns what
+  // it covers.
+  PaperBox AddNumber(SheetGroup& group, double radius) const {
+    if (id_.size() > 3) {
+      const Label id = Id(2.2, TextAnchor::kCentre, {0, 0});
+      group.primitives.push_back(id);
+      return id.box;
+    }
+    if (id_.size() == 3) radius += 0.7;
+    AddBalloon(group, {0, 0}, radius, id_, metrics_);
+    return {-radius, -radius, radius, radius};
+  }
+
   Block Stacked() const {
     SheetGroup group;
-    AddBalloon(group, {0, 0}, kBalloon, id_, metrics_);
-    const Label size = Size(2.5, TextAnchor::kCentre, {0, kBalloon + kBetween + 2.3});
-    group.primitives.push_back(size);
+    const double below = AddNumber(group, kBalloon).bottom;
+    group.primitives.push_back(Size(2.5, TextAnchor::kCentre, {0, below + kBetween + 2.3}));
     return Finished(std::move(group));
   }
 
   Block StackedSmall() const {
     SheetGroup group;
-    AddBalloon(group, {0, 0}, 2.4, id_, metrics_);
-    group.primitives.push_back(Size(2.0, TextAnchor::kCentre, {0, 2.4 + kBetween + 1.7}));
+    const double below = AddNumber(group, 2.4).bottom;
+    group.primitives.push_back(Size(2.0, TextAnchor::kCentre, {0, below + kBetween + 1.7}));
     return Finished(std::move(group));
   }
 
   Block Beside() const {
     SheetGroup group;
-    AddBalloon(group, {0, 0}, kBalloon, id_, metrics_);
-    group.primitives.push_back(Size(2.5, TextAnchor::kLeft, {kBalloon + kBetween, 0}));
+    const double beside = AddNumber(group, kBalloon).right;
+    group.primitives.push_back(Size(2.5, TextAnchor::kLeft, {beside + kBetween, 0}));
     return Finished(std::move(group));
   }
 
@@ -158,7 +170,7 @@ class FrontLabels {
 
   Block Balloon() const {
     SheetGroup group;
-    AddBalloon(group, {0, 0}, kBalloon, id_, metrics_);
+    AddNumber(group, kBalloon);
     return Finished(std::move(group));
   }
 
@@ -174,19 +186,25 @@ class FrontLabels {
     return Finished(std::move(group));
   }
 
-  // The name below the block, where there is room; long ones are shortened.
+  // The name below the block, or else across the front at its lower or upper edge, where there is
+  // room; long ones are shortened.
   void AddName(SheetGroup& out) {
     if (space_.name.empty() || face_.Width() < 12) return;
     const LabelStyle style{.cap_height = 1.8,
                            .anchor = TextAnchor::kCentre,
                            .max_width = std::min(face_.Width() - 1, 90.0)};
-    const PaperPoint at{block_.Centre().x, block_.bottom + 1.6 + 1.8};
-    Label name = MakePlainLabel(metrics_, space_.name, style, at);
-    const bool inside = name.box.left >= face_.left && name.box.right <= face_.right &&
-                        name.box.bottom <= face_.bottom;
-    if (!inside || !IsFree(Grow(name.box, 0.2))) return;
-    taken_.push_back(Grow(name.box, kBetween));
-    out.primitives.push_back(std::move(name));
+    const PaperPoint middle = face_.Centre();
+    for (const PaperPoint at : {PaperPoint{block_.Centre().x, block_.bottom + 1.6 + 1.8},
+                                PaperPoint{middle.x, face_.bottom - 2},
+                                PaperPoint{middle.x, face_.top + 2}}) {
+      Label name = MakePlainLabel(metrics_, space_.name, style, at);
+      const bool inside = name.box.left >= face_.left && name.box.right <= face_.right &&
+                          name.box.top >= face_.top && name.box.bottom <= face_.bottom;
+      if (!inside || !IsFree(Grow(name.box, 0.2))) continue;
+      taken_.push_back(Grow(name.box, kBetween));
+      out.primitives.push_back(std::move(name));
+      return;
+    }
   }
 
   void AddGrain(SheetGroup& out) const {

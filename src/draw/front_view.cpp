@@ -176,7 +176,7 @@ class FrontDrawing {
     const auto hidden = [&](const Rect& r) {
       const PaperBox box = Map().Box(r);
       if (box.Width() < kLeastOverlay || box.Height() < kLeastOverlay) return;
-      AddBroken(group, BoxOutline(box, Pen::kHidden), texts);
+      AddBehindFronts(group, BoxOutline(box, Pen::kHidden), texts);
     };
     if (IsOverlay()) {
       const bool apart = Map().Size(-Extent().x) >= kLeastOverlay;
@@ -187,6 +187,27 @@ class FrontDrawing {
     for (const Space& space : bank_.spaces) {
       if (space.HasBox()) hidden({space.box.x, space.box.y, space.box.width, space.box.height});
     }
+  }
+
+  // The parts of an outline that fronts hide.
+  void AddBehindFronts(SheetGroup& group, const Polyline& outline,
+                       std::span<const PaperBox> texts) const {
+    for (std::size_t i = 0; i < outline.points.size(); ++i) {
+      const PaperSegment side{outline.points[i], outline.points[(i + 1) % outline.points.size()]};
+      HatchArea fronts;
+      for (const Space& space : bank_.spaces) {
+        if (!space.HasFront()) continue;
+        const PaperBox face = Map().Box(space.front.rect);
+        if (Meets(face, side)) fronts.rings.push_back(AreaOf(face).rings.front());
+      }
+      for (const PaperSegment& piece : ClipToArea(fronts, side)) {
+        AddBroken(group, LineOf(piece.from, piece.to, outline.pen), texts);
+      }
+    }
+  }
+  static bool Meets(const PaperBox& box, const PaperSegment& s) {
+    return box.right > std::min(s.from.x, s.to.x) && box.left < std::max(s.from.x, s.to.x) + 1e-9 &&
+           box.bottom > std::min(s.from.y, s.to.y) && box.top < std::max(s.from.y, s.to.y) + 1e-9;
   }
 
   void DrawCentreLine(std::span<const PaperBox> texts) {

@@ -196,6 +196,7 @@ class BankDrawing {
     const auto make = [&](const Scale& s) {
       Views views;
       views.push_back(PlanSection(bank_, *drawer, s, shown_, metrics_));
+      views.back().name = "plan";  // there is but one
       AddMarks(views.back(), DetailParent::kPlan);
       return views;
     };

@@ -63,7 +63,7 @@ std::vector<Text> HardTexts() {
        Bank("150", "12", "\"layout\": {\"columns\": [" + Times(14, "{\"drawer\": {}}") + "]}")},
       {"grid", Bank("40", "40", grid)},
       {"grid_inset", Bank("40", "40", R"("fronts": {"style": "inset"}, )" + grid)},
-      {"deep_tree", Bank("90", "90", "\"layout\": " + Tree(9))},
+      {"deep_tree", Bank("300", "300", "\"layout\": " + Tree(9))},
       {"blanks_and_open",
        Bank("30", "30",
             R"("layout": {"rows": [{"blank": {}}, {"columns": [{"open": {}}, {"drawer": {}}]}, {"open": {}}]})")},

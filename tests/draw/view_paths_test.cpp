@@ -43,7 +43,8 @@ constexpr PathCase kCases[] = {
     {"D3.front.width", "29 3/4"},
     {"D3.front.x", "-5/8"},
     {"D3.front.pull.1.next", "3"},
-    {"D3.front.pull.2.right", "13 3/8"},
+    {"D3.front.pull.1.left", "5 15/16"},
+    {"D3.front.pull.2.right", "20 13/16"},
     {"D3.side.thickness", "1/2"},
     {"D3.groove.depth", "1/4"},
     {"D3.groove.up", "1/4"},
@@ -74,7 +75,7 @@ TEST(DimensionPathsTest, UnknownPaths) {
   const Bank bank = MustSolve(kChest).bank;
   for (const char* path :
        {"", "opening", "opening.breadth", "D9.front.width", "D0.front.width", "D3", "D3.",
-        "D3.front.pull.3.left", "D3.front.pull.2.next", "B1.box.width", "H9.thickness", "gap.D1.D3",
+        "D3.front.pull.5.left", "D3.front.pull.4.next", "B1.box.width", "H9.thickness", "gap.D1.D3",
         "overlap.D3.top", "part.D3.side.cut.9.depth", "part.D9.side.length", "floor.nothing",
         "case.nothing", "D99999999999999999999.front.width"}) {
     EXPECT_FALSE(DimensionValue(bank, path).has_value()) << path;
