@@ -7,6 +7,7 @@
 
 #include "draw/rich_text.h"
 #include "draw/spread.h"
+#include "draw/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -35,11 +36,11 @@ double AreaOnPaper(const PaperRing& ring) {
 double NoteHeight(const PartNote& note) { return note.sizes.empty() ? 2.9 : 8.2; }
 
 void AddNote(SheetGroup& out, const PartNote& note, double elbow_x, double y,
-             const TextMetrics& metrics) {
+             std::span<const PaperBox> labels, const TextMetrics& metrics) {
   const double sign = note.left ? -1 : 1;
   const PaperPoint elbow{elbow_x, y};
   const PaperPoint shelf{elbow_x + sign * kShelf, y};
-  out.primitives.emplace_back(Polyline{{note.tip, elbow, shelf}, false, Pen::kLeader, {}});
+  AddBroken(out, Polyline{{note.tip, elbow, shelf}, false, Pen::kLeader, {}}, labels);
   out.primitives.emplace_back(Circle{note.tip, 0.45, Pen::kNone, Tone::kInk});
   LabelStyle style;
   style.cap_height = kNameCap;
@@ -52,14 +53,14 @@ void AddNote(SheetGroup& out, const PartNote& note, double elbow_x, double y,
 }
 
 void AddColumn(SheetGroup& out, std::vector<PartNote> notes, double elbow_x,
-               const TextMetrics& metrics) {
+               std::span<const PaperBox> labels, const TextMetrics& metrics) {
   std::ranges::stable_sort(notes, {}, [](const PartNote& note) { return note.tip.y; });
   std::vector<SpreadItem> items;
   for (const PartNote& note : notes) items.push_back({note.tip.y, NoteHeight(note), 1});
   const std::vector<double> places = Spread(items, 1.2);
   for (std::size_t i = 0; i < notes.size(); ++i) {
     const double name = notes[i].sizes.empty() ? 0 : 2.3;  // above the middle of both texts
-    AddNote(out, notes[i], elbow_x, places[i] - name, metrics);
+    AddNote(out, notes[i], elbow_x, places[i] - name, labels, metrics);
   }
 }
 
@@ -147,11 +148,12 @@ bool SolidPicture::HasRoom(std::size_t box, const PaperBox& label) const {
 
 void AddPartNotes(SheetGroup& out, std::span<const PartNote> notes, const PaperBox& picture,
                   const TextMetrics& metrics) {
+  const std::vector<PaperBox> labels = LabelBoxes({&out, 1});
   std::vector<PartNote> left;
   std::vector<PartNote> right;
   for (const PartNote& note : notes) (note.left ? left : right).push_back(note);
-  AddColumn(out, std::move(left), picture.left - kBeside, metrics);
-  AddColumn(out, std::move(right), picture.right + kBeside, metrics);
+  AddColumn(out, std::move(left), picture.left - kBeside, labels, metrics);
+  AddColumn(out, std::move(right), picture.right + kBeside, labels, metrics);
 }
 
 }  // namespace tillwright
