@@ -173,10 +173,9 @@ std::vector<std::string> Refused(const std::string& bank, const std::string& dra
   const std::string text =
       R"({"opening": {"width": 15, "height": 24, "depth": 21}, )" + bank +
       (bank.empty() ? "" : ",") + R"("drawers": [{}, {)" + drawer + "}]}";
-  Diagnostics out;
-  CheckApplicable(testing::MustRead(text), out);
   std::vector<std::string> said;
-  for (const Diagnostic& d : out) {
+  const Outcome<Spec> read = ReadSpec(text);  // which asks CheckApplicable
+  for (const Diagnostic& d : read.diagnostics()) {
     EXPECT_EQ(d.code, DiagnosticCode::kNotApplicable);
     EXPECT_FALSE(d.hint.empty());
     said.push_back(d.message);
