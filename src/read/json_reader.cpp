@@ -19,7 +19,8 @@ Place PlaceOf(std::size_t begin, std::size_t end) {
 // library's prefix and without what it last read, which the caret shows.
 std::string Reworded(std::string what) {
   if (what.find("while parsing ") != std::string::npos) {
-    if (const std::size_t dash = what.find(" - "); dash != std::string::npos) what.erase(0, dash + 3);
+    const std::size_t dash = what.find(" - ");
+    if (dash != std::string::npos) what.erase(0, dash + 3);
   }
   const std::size_t read = what.find("; last read:");
   if (read != std::string::npos) {
@@ -48,7 +49,8 @@ std::string_view HintAt(std::string_view text, Place place) {
   const char last = before > 0 ? text[before - 1] : ' ';
   const bool after_number = last >= '0' && last <= '9';
   if (after_number && c >= '0' && c <= '9') return "put a fraction in quotes, such as \"15 3/8\"";
-  if ((c == '"' || c == '{' || c == '[') && (after_number || last == '"' || last == '}' || last == ']')) {
+  const bool after_value = after_number || last == '"' || last == '}' || last == ']';
+  if (after_value && (c == '"' || c == '{' || c == '[')) {
     return "a comma may be missing before this";
   }
   return "check the commas, quotes and brackets before this";

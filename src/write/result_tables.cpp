@@ -71,7 +71,8 @@ class Tables {
     out_ += bank_.title.empty() ? "Drawer bank" : Shortened(Printable(bank_.title), kTableWidth);
     out_ += '\n';
     out_ += bank_.units == Unit::kInch ? "Inches" : "Millimetres";
-    out_ += ", parts cut to " + In(bank_.round) + ". Places are from the opening's lower left corner.\n";
+    out_ += ", parts cut to " + In(bank_.round) +
+            ". Places are from the opening's lower left corner.\n";
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
       out_ += "Case     " + In(c.width) + " wide, " + In(c.height) + " high, " + In(c.depth) +
@@ -190,7 +191,8 @@ class Tables {
     for (const Space& space : bank_.spaces) {
       if (!space.HasBox()) continue;
       const Slide& s = space.slide;
-      table.Row({ToText(space.id), std::string(Word(s.type)), In(s.length), In(s.line_y), In(s.line)});
+      table.Row({ToText(space.id), std::string(Word(s.type)), In(s.length), In(s.line_y),
+                 In(s.line)});
     }
     if (table.empty()) return;
     Heading("Slide lines");
@@ -198,7 +200,8 @@ class Tables {
   }
 
   void Members() {
-    TextTable table({{"", false}, {"", false}, {"left"}, {"bottom"}, {"width"}, {"height"}, {"depth"}});
+    TextTable table({{"", false}, {"", false}, {"left"}, {"bottom"}, {"width"}, {"height"},
+                     {"depth"}});
     for (const Divider& d : bank_.dividers) {
       table.Row({ToText(d), d.partition ? "partition" : "divider", In(d.rect.x), In(d.rect.y),
                  In(d.rect.width), In(d.rect.height), In(d.depth)});
@@ -207,7 +210,8 @@ class Tables {
       Heading("Dividers and partitions", "their clear part, seen from the front");
       Put(table);
     }
-    TextTable opens({{"", false}, {"name", false, true}, {"width"}, {"height"}, {"left"}, {"bottom"}});
+    TextTable opens({{"", false}, {"name", false, true}, {"width"}, {"height"}, {"left"},
+                     {"bottom"}});
     for (const Space& space : bank_.spaces) {
       if (space.id.kind != SpaceKind::kOpen) continue;
       const Rect& r = space.cell;

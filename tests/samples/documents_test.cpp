@@ -96,8 +96,8 @@ TEST(Documents, TheMessageTheReadmeShowsIsReal) {
   ASSERT_FALSE(third.empty() || fourth.empty());
   RepositoryFiles files;
   files.written["bank.json"] =
-      "{\n  \"opening\": { \"width\": 15, \"height\": 24, \"depth\": 21 },\n" + third + "\n" + fourth +
-      "\n}\n";
+      "{\n  \"opening\": { \"width\": 15, \"height\": 24, \"depth\": 21 },\n" + third + "\n" +
+      fourth + "\n}\n";
   const Told told = RunLine("size bank.json", files);
   EXPECT_EQ(told.status, ExitStatus::kSpec);
   EXPECT_THAT(readme, HasSubstr("```\n" + told.err + "```\n"));
@@ -114,7 +114,7 @@ TEST(Documents, TheFilesTheyPointToAreThere) {
   }
 }
 
-// --- specs/README.md ------------------------------------------------------------------------------
+// --- specs/README.md ----------------------------------------------------------------------------
 
 std::string Reference() { return ReadFile(SourcePath("specs/README.md")); }
 

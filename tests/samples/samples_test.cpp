@@ -1,4 +1,4 @@
-// The curated specs pass, and output-samples/ holds what they give: byte for byte, and nothing else.
+// The curated specs pass, and output-samples/ holds what they give, byte for byte, and no more.
 #include <gmock/gmock.h>
 
 #include <set>
@@ -33,8 +33,9 @@ std::vector<std::string> SampleCommands() {
 // Everything the sample commands give for one spec.
 void Make(const fs::path& spec, RepositoryFiles& files) {
   for (const std::string& command : SampleCommands()) {
-    const std::string line = Replaced(Replaced(command, "{spec}", "specs/" + spec.filename().string()),
-                                      "{name}", spec.stem().string());
+    const std::string file = "specs/" + spec.filename().string();
+    const std::string line =
+        Replaced(Replaced(command, "{spec}", file), "{name}", spec.stem().string());
     const Told told = RunLine(line, files);
     EXPECT_EQ(told.status, ExitStatus::kOk) << line << "\n" << told.out << told.err;
   }
