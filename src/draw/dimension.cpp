@@ -175,6 +175,19 @@ class StackDrawing {
     return widest;
   }
 
+  // Does a text in this tier's line stand on the level of one of the inner tier?
+  [[nodiscard]] bool IsAbreast(const Tier& inner, const Tier& tier) const {
+    if (!frame_.IsVertical()) return false;
+    for (const Placement& a : tier.placements) {
+      if (a.place != TextPlace::kInLine) continue;
+      for (const Placement& b : inner.placements) {
+        if (b.place == TextPlace::kNone) continue;
+        if (std::abs(a.along - b.along) < (a.need.along + b.need.along) / 2) return true;
+      }
+    }
+    return false;
+  }
+
   void PlaceLine(std::size_t i) {
     Tier& tier = tiers_[i];
     const double half = WidestInLine(tier) / 2;
@@ -182,7 +195,9 @@ class StackDrawing {
       tier.line = std::max(style_.first_offset, half + style_.object_gap + 2 * style_.clearance);
     } else {
       const Tier& inner = tiers_[i - 1];
-      tier.line = std::max(inner.line + style_.tier_step, inner.far + half + 2 * style_.clearance);
+      // Texts side by side on one level stand well apart, or "90" and "1/8" read as one number.
+      const double apart = IsAbreast(inner, tier) ? 5 * style_.clearance : 2 * style_.clearance;
+      tier.line = std::max(inner.line + style_.tier_step, inner.far + half + apart);
     }
     tier.column = tier.line + std::max(style_.column_offset, half + style_.clearance);
     tier.far = tier.line + half;

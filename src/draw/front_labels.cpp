@@ -36,29 +36,29 @@ class FrontLabels {
     path_ = id_ + ".front.width " + id_ + ".front.height";
   }
 
-  bool Draw(SheetGroup& out) {
-    if (!AddBlock(out)) return false;
+  int Draw(SheetGroup& out, int from) {
+    const int arrangement = AddBlock(out, from);
+    if (arrangement == kNoArrangement) return arrangement;
     AddName(out);
     AddGrain(out);
-    return true;
+    return arrangement;
   }
 
  private:
   using Maker = Block (FrontLabels::*)() const;
+  static constexpr int kWithSize = 6;  // so many of the arrangements show it
 
   // The first arrangement that finds a place, the richest first.
-  bool AddBlock(SheetGroup& out) {
-    constexpr std::array kWithSize{&FrontLabels::Stacked, &FrontLabels::StackedSmall, &FrontLabels::Beside,
-                                   &FrontLabels::InOneLine, &FrontLabels::InTwoLines,
-                                   &FrontLabels::Upright};
-    constexpr std::array kNumberOnly{&FrontLabels::Balloon, &FrontLabels::Number,
-                                     &FrontLabels::NumberUpright};
-    if (!size_.empty() && TryAll(out, kWithSize)) return true;
-    return TryAll(out, kNumberOnly);
-  }
-
-  bool TryAll(SheetGroup& out, std::span<const Maker> makers) {
-    return std::ranges::any_of(makers, [&](Maker make) { return TryPlace(out, (this->*make)()); });
+  int AddBlock(SheetGroup& out, int from) {
+    constexpr std::array<Maker, kNoArrangement> kMakers{
+        &FrontLabels::Stacked,    &FrontLabels::StackedSmall, &FrontLabels::Beside,
+        &FrontLabels::InOneLine,  &FrontLabels::InTwoLines,   &FrontLabels::Upright,
+        &FrontLabels::Balloon,    &FrontLabels::Number,       &FrontLabels::NumberUpright};
+    if (size_.empty()) from = std::max(from, kWithSize);
+    for (int i = from; i < kNoArrangement; ++i) {
+      if (TryPlace(out, (this->*kMakers[static_cast<std::size_t>(i)])())) return i;
+    }
+    return kNoArrangement;
   }
 
   bool TryPlace(SheetGroup& out, Block block) {
@@ -236,10 +236,10 @@ class FrontLabels {
 
 }  // namespace
 
-bool AddFrontLabels(SheetGroup& out, const Bank& bank, const Space& space, const PaperBox& face,
-                    std::span<const PaperBox> taken, const ViewOptions& options,
-                    const TextMetrics& metrics) {
-  return FrontLabels(bank, space, face, taken, options, metrics).Draw(out);
+int AddFrontLabels(SheetGroup& out, const Bank& bank, const Space& space, const PaperBox& face,
+                   std::span<const PaperBox> taken, const ViewOptions& options, int from,
+                   const TextMetrics& metrics) {
+  return FrontLabels(bank, space, face, taken, options, metrics).Draw(out, from);
 }
 
 }  // namespace tillwright

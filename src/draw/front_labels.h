@@ -8,12 +8,15 @@
 
 namespace tillwright {
 
-// Adds as much as there is room for inside `face`, clear of the taken boxes: number, size and name
-// above one another, or beside one another, or the number alone, turned upright if that helps.
-// Returns false when not even the number fits.
-bool AddFrontLabels(SheetGroup& out, const Bank& bank, const Space& space, const PaperBox& face,
-                    std::span<const PaperBox> taken, const ViewOptions& options,
-                    const TextMetrics& metrics);
+// Arrangements of number and size, from the richest (0: above one another in full size) to the
+// number alone, turned upright. kNoArrangement: not even that has room.
+inline constexpr int kNoArrangement = 9;
+
+// Adds as much as there is room for inside `face`, clear of the taken boxes, with the first
+// arrangement from `from` on that fits, the name and the grain's direction. Returns which it was.
+int AddFrontLabels(SheetGroup& out, const Bank& bank, const Space& space, const PaperBox& face,
+                   std::span<const PaperBox> taken, const ViewOptions& options, int from,
+                   const TextMetrics& metrics);
 
 }  // namespace tillwright
 

@@ -1,5 +1,7 @@
 // The front elevation.
 #include <algorithm>
+#include <cmath>
+#include <map>
 
 #include "draw/annotation.h"
 #include "draw/dimension.h"
@@ -34,6 +36,7 @@ class FrontDrawing {
   View Draw() {
     DrawCase(AddViewGroup(view_, "case", "Case and opening", 0));
     const std::size_t first = view_.groups.size();
+    ChooseArrangements();
     for (const Space& space : bank_.spaces) DrawSpace(space);
     const std::vector<PaperBox> texts = TextBoxes(first);
     DrawBehind(texts);
@@ -117,15 +120,47 @@ class FrontDrawing {
     const bool clogs = least < 2 * StyleOf(Pen::kFront).width;
     group.primitives.push_back(clogs ? BoxFill(face, Tone::kInk)
                                      : InsetOutline(face, Pen::kFront));
+    for (const PaperPoint at : CrossesOn(space)) AddCross(group, at);
+    const int used = AddLabels(group, space, arrangements_[SizeClass(space)]);
+    if (used == kNoArrangement) has_unnumbered_ = true;
+  }
+
+  // Centres of holes, where the front has room for their crosses.
+  std::vector<PaperPoint> CrossesOn(const Space& space) const {
+    constexpr double kRoom = 4;  // mm
+    const PaperBox face = Map().Box(space.front.rect);
+    std::vector<PaperPoint> crosses;
+    if (std::min(face.Width(), face.Height()) < kRoom) return crosses;
+    for (const PullHole& hole : space.front.pulls) crosses.push_back(Map().At(hole.x, hole.y));
+    return crosses;
+  }
+
+  int AddLabels(SheetGroup& group, const Space& space, int from) const {
     std::vector<PaperBox> taken;
-    for (const PullHole& hole : space.front.pulls) {
-      constexpr double kRoom = 4;  // mm of front for a cross
-      if (least < kRoom) continue;
-      const PaperPoint at = Map().At(hole.x, hole.y);
-      AddCross(group, at);
+    for (const PaperPoint at : CrossesOn(space)) {
       taken.push_back(Grow({at.x, at.y, at.x, at.y}, 2.6));
     }
-    AddFrontLabels(group, bank_, space, RoomOn(face), taken, options_, metrics_);
+    const PaperBox room = RoomOn(Map().Box(space.front.rect));
+    return AddFrontLabels(group, bank_, space, room, taken, options_, from, metrics_);
+  }
+
+  // Fronts of much the same size are labelled alike: as the one with the least room allows, if it
+  // can show its size at all.
+  void ChooseArrangements() {
+    constexpr int kLastWithSize = 5;
+    for (const Space& space : bank_.spaces) {
+      if (!space.HasFront()) continue;
+      SheetGroup trial;
+      int& worst = arrangements_[SizeClass(space)];
+      const int used = AddLabels(trial, space, worst);
+      if (used <= kLastWithSize) worst = used;
+    }
+  }
+  using SizeKey = std::pair<int, int>;
+  SizeKey SizeClass(const Space& space) const {
+    const PaperBox face = Map().Box(space.front.rect);
+    const auto step = [](double size) { return static_cast<int>(std::log(size + 1) * 8); };
+    return {step(face.Width()), step(face.Height())};
   }
 
   // The part of a front that hidden edges of the opening leave free, where it is most of it.
@@ -219,12 +254,11 @@ class FrontDrawing {
 
   // --- Dimensions -------------------------------------------------------------------------------
 
-  // The chain as a tier, without its gaps if they find no room, or nothing.
+  // The chain as a tier, without gaps and overlaps if they find no room, or nothing.
   DimensionChain Tier(SizeChain chain, bool upright) const {
     DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
     if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    DropPaths(chain, "gap.");
-    DropPaths(chain, "reveal.");
+    for (const char* lesser : {"gap.", "reveal.", "overlap."}) DropPaths(chain, lesser);
     tier = TierOf(chain, Map(), upright, bank_.units);
     if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
     return {};
@@ -305,8 +339,33 @@ class FrontDrawing {
     }
     constexpr double kEach = 5.2;  // mm, of a stacked fraction and its clearance
     const double need = kEach * static_cast<double>(column.ordinates.size());
-    if (need > view_.outline.Height() + kColumnSpare) return EmptyBox();
-    return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
+    if (need <= view_.outline.Height() + kColumnSpare) {
+      return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
+    }
+    return has_unnumbered_ ? DrawNumbers(group, chain) : EmptyBox();
+  }
+
+  // Numbers of fronts beside them, so many as there is room for, the first and the last always.
+  PaperBox DrawNumbers(SheetGroup& group, const SizeChain& chain) const {
+    std::vector<Ordinate> all;
+    for (std::size_t i = chain.paths.size(); i-- > 0;) {
+      const std::size_t dot = chain.paths[i].find(".front.height");
+      if (dot == std::string::npos) continue;
+      const double middle = (Map().Y(chain.places[i]) + Map().Y(chain.places[i + 1])) / 2;
+      all.push_back({middle, chain.paths[i].substr(0, dot), {}});
+    }
+    const DimensionStyle style{.cap_height = 1.8};
+    const double room = std::max(1.0, view_.outline.Height() / (style.cap_height + 1.2));
+    std::size_t step = 1;
+    while (static_cast<double>(all.size()) / static_cast<double>(step) > room) {
+      step = step == 1 ? 5 : 2 * step;
+    }
+    OrdinateColumn column{.side = PaperSide::kRight, .edge = view_.outline.right};
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      const bool last = i + 1 == all.size();
+      if (i == 0 || last || (i + 1) % step == 0) column.ordinates.push_back(all[i]);
+    }
+    return AddOrdinateColumn(group, column, style, metrics_);
   }
 
   // Above: where the pulls' holes are, and widths along the top that are not those below.
@@ -327,6 +386,8 @@ class FrontDrawing {
   const ViewOptions& options_;
   const TextMetrics& metrics_;
   Length mark_;  // x of the section's plane
+  std::map<SizeKey, int> arrangements_;
+  bool has_unnumbered_ = false;  // some front is too small for its number
   View view_;
 };
 

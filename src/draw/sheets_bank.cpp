@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "draw/details.h"
+#include "draw/overview.h"
 #include "draw/part_sheets.h"
 #include "draw/sheets.h"
 #include "draw/sheets_fit.h"
@@ -56,6 +57,7 @@ class BankDrawing {
     if (fault_.empty()) Plan();
     if (fault_.empty()) Tables();
     if (fault_.empty()) Details();
+    if (fault_.empty()) Overview();
     if (fault_.empty()) Parts();
     Drawings out;
     out.fault = fault_;
@@ -262,6 +264,28 @@ class BankDrawing {
     }
   }
 
+  // The whole piece, and one drawer taken apart.
+  void Overview() {
+    if (!Wants("overview")) return;
+    const std::size_t from = plans_.size();
+    const auto put = [&](auto make_view) {
+      const auto make = [&](const Scale& s) {
+        Views views;
+        views.push_back(make_view(s));
+        return views;
+      };
+      const std::span<const Scale> series = ScaleSeries(bank_.units);
+      std::optional<Fitted> found = LargestFitting(series, SharedSheet(2, 1), make);
+      if (!found) found = LargestFitting(series, SharedSheet(1, 1), make);
+      if (!found) found = Fitted{make(series.back()), Orientation::kLandscape};
+      Put(std::move(found->views), "overview", Orientation::kLandscape, from);
+    };
+    put([&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
+    const std::optional<std::size_t> drawer = DrawerOfPlan();
+    if (!drawer) return;
+    put([&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
+  }
+
   void Parts() {
     if (!Wants("parts")) return;
     const std::size_t from = plans_.size();
@@ -284,7 +308,9 @@ class BankDrawing {
   TitleBlock BlockOf(std::size_t i) const {
     TitleBlock block;
     block.title = Title();
-    block.view = Joined(plans_[i].kinds());
+    std::vector<std::string> kinds = plans_[i].kinds();
+    if (kinds.size() > 2) std::erase(kinds, "sizes");
+    block.view = Joined(kinds);
     block.view[0] = static_cast<char>(block.view[0] - 'a' + 'A');
     block.scale = ScalesOn(plans_[i]);
     block.units = bank_.units == Unit::kInch ? "inch" : "millimeter";

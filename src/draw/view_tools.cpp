@@ -49,14 +49,16 @@ bool HasRoomFor(const DimensionChain& tier, bool upright, double spare,
   const DimensionStyle style;
   const LabelStyle text{.cap_height = style.cap_height};
   double moved = 0;
+  int texts = 0;
   for (std::size_t i = 0; i < tier.texts.size(); ++i) {
     if (tier.texts[i].text.empty()) continue;
+    ++texts;
     const TextSize size = MeasureLabel(metrics, tier.texts[i].text, text);
     const double need = upright ? size.height : size.width;
     const double length = tier.stations[i + 1] - tier.stations[i];
     if (length < need + 2 * style.room_beside) moved += need + (upright ? 1 : 2) * style.clearance;
   }
-  return tier.stations.empty() || moved <= tier.stations.back() - tier.stations.front() + spare;
+  return texts <= 1 || moved <= tier.stations.back() - tier.stations.front() + spare;
 }
 
 std::vector<PaperBox> LabelBoxes(std::span<const SheetGroup> groups) {

@@ -36,7 +36,7 @@ void DropPaths(SizeChain& chain, std::string_view part);
                                     Unit unit);
 
 // True when the texts of a tier find room: those too wide for their segments stand in a column or
-// row that may be longer than the chain by `spare` mm.
+// row that may be longer than the chain by `spare` mm. A single text always does.
 [[nodiscard]] bool HasRoomFor(const DimensionChain& tier, bool upright, double spare,
                               const TextMetrics& metrics);
 
