@@ -4,6 +4,7 @@
 #include <charconv>
 #include <span>
 
+#include "draw/part_sheet_seats.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -254,6 +255,7 @@ Found PartValue(const Bank& bank, std::string_view path) {
     if (name == "width") return part.width;
     if (name == "thickness") return part.thickness;
     if (TakePrefix(name, "cut.")) return CutValue(part, name);
+    if (TakePrefix(name, "seat.")) return SeatValue(bank, part, name);
   }
   return std::nullopt;
 }

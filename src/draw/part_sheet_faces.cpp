@@ -117,6 +117,25 @@ void AddJointEdge(SheetGroup& out, const PartShape& shape, const CutBand& band,
       LineOf(map.At(band.low, depth), map.At(band.high, depth), Pen::kThin));
 }
 
+// A stretch of paper.
+struct Span {
+  double low = 0;
+  double high = 0;
+};
+
+// The widest stretch of `whole` that none of the others touches; the last of equals.
+Span WidestFree(Span whole, std::vector<Span> taken) {
+  std::ranges::sort(taken, {}, &Span::low);
+  taken.push_back({whole.high, whole.high});
+  Span best{whole.low, whole.low};
+  double from = whole.low;
+  for (const Span& span : taken) {
+    if (span.low - from >= best.high - best.low) best = {from, span.low};
+    from = std::max(from, span.high);
+  }
+  return best;
+}
+
 }  // namespace
 
 void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
@@ -139,26 +158,24 @@ void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
 }
 
 PaperBox FreeFace(const PartShape& shape, const PaperMap& map) {
-  PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
-  const PaperPoint middle = box.Centre();
+  constexpr double kReach = kHoleRadius + 2.5;  // of a hole's cross, and some air
+  const PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
+  std::vector<Span> across;
+  std::vector<Span> down;
   for (const CutBand& band : shape.bands) {
     const PaperBox cut = map.Box(BandRect(shape, band));
-    const PaperPoint at = cut.Centre();
-    if (band.upright && at.x < middle.x) box.left = std::max(box.left, cut.right);
-    if (band.upright && at.x >= middle.x) box.right = std::min(box.right, cut.left);
-    if (!band.upright && at.y < middle.y) box.top = std::max(box.top, cut.bottom);
-    if (!band.upright && at.y >= middle.y) box.bottom = std::min(box.bottom, cut.top);
-  }
-  for (const PullHole& hole : shape.holes) {
-    constexpr double kReach = kHoleRadius + 2.5;  // of the cross, and some air
-    const double y = map.Y(hole.y);
-    if (y > middle.y) {
-      box.bottom = std::min(box.bottom, y - kReach);
+    if (band.upright) {
+      across.push_back({cut.left, cut.right});
     } else {
-      box.top = std::max(box.top, y + kReach);
+      down.push_back({cut.top, cut.bottom});
     }
   }
-  return box;
+  for (const PullHole& hole : shape.holes) {
+    down.push_back({map.Y(hole.y) - kReach, map.Y(hole.y) + kReach});
+  }
+  const Span x = WidestFree({box.left, box.right}, std::move(across));
+  const Span y = WidestFree({box.top, box.bottom}, std::move(down));
+  return {x.low, y.low, x.high, y.high};
 }
 
 void AddSection(SheetGroup& out, const PartShape& shape, const PaperMap& map) {

@@ -1,5 +1,6 @@
 #include <map>
 
+#include "draw/part_sheet_seats.h"
 #include "draw/part_sheet_shape.h"
 #include "draw/part_sheets.h"
 
@@ -13,7 +14,7 @@ struct KindKey {
   friend auto operator<=>(const KindKey&, const KindKey&) = default;
 };
 
-KindKey KeyOf(const Part& part, const PartShape& shape) {
+KindKey KeyOf(const Part& part, const PartShape& shape, const std::vector<Seat>& seats) {
   KindKey key{{}, part.material};
   const auto add = [&](Length length) { key.numbers.push_back(length.picometers()); };
   key.numbers.push_back(static_cast<std::int64_t>(part.role));
@@ -23,6 +24,10 @@ KindKey KeyOf(const Part& part, const PartShape& shape) {
     key.numbers.push_back(static_cast<std::int64_t>(cut.kind));
     key.numbers.push_back(static_cast<std::int64_t>(cut.from));
     for (const Length length : {cut.offset, cut.width, cut.depth}) add(length);
+  }
+  for (const Seat& seat : seats) {
+    key.numbers.push_back(seat.other_face ? 1 : 0);
+    for (const Length length : {seat.offset, seat.width, seat.depth}) add(length);
   }
   for (const PullHole& hole : shape.holes) {
     add(hole.x);
@@ -39,13 +44,14 @@ std::vector<PartKind> PartKinds(const Bank& bank) {
   for (std::size_t i = 0; i < bank.parts.size(); ++i) {
     const Part& part = bank.parts[i];
     const PartShape shape = ShapeOf(bank, part);
-    const auto [at, is_new] = known.emplace(KeyOf(part, shape), kinds.size());
+    const std::vector<Seat> seats = SeatsIn(bank, part);
+    const auto [at, is_new] = known.emplace(KeyOf(part, shape, seats), kinds.size());
     if (is_new) kinds.emplace_back();
     PartKind& kind = kinds[at->second];
     kind.parts.push_back(i);
     kind.count += part.count;
     // Pieces that come in pairs stand left and right.
-    if (part.count == 2 && IsHanded(shape)) ++kind.mirrored;
+    if (part.count == 2 && (IsHanded(shape) || !BothFacesAlike(seats))) ++kind.mirrored;
   }
   return kinds;
 }

@@ -1,7 +1,9 @@
 #include "draw/part_sheet_notes.h"
 
-#include <algorithm>
+#include <array>
 #include <set>
+
+#include "draw/part_sheet_seats.h"
 
 namespace tillwright {
 namespace {
@@ -11,19 +13,27 @@ using Id = std::pair<char, int>;
 
 std::string Name(Id id) { return id.first + std::to_string(id.second); }
 
+// "D1–D3, D5".
+std::string RunTogether(const std::set<Id>& ids) {
+  std::string out;
+  for (auto at = ids.begin(); at != ids.end();) {
+    const Id first = *at;
+    Id last = first;
+    for (++at; at != ids.end() && *at == Id{last.first, last.second + 1}; ++at) last = *at;
+    if (!out.empty()) out += ", ";
+    out += Name(first);
+    if (last == first) continue;
+    out += last.second == first.second + 1 ? ", " : "\u2013";
+    out += Name(last);
+  }
+  return out;
+}
+
 const Part& Drawn(const Bank& bank, const PartKind& kind) { return bank.parts[kind.parts.front()]; }
 
 bool IsOfCase(PartRole role) {
   return role == PartRole::kCaseSide || role == PartRole::kCaseBottom ||
          role == PartRole::kCaseTop || role == PartRole::kCaseBack;
-}
-
-std::string Upper(std::string_view text) {
-  std::string out(text);
-  for (char& c : out) {
-    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
-  }
-  return out;
 }
 
 std::string_view JointName(CutKind kind) {
@@ -81,6 +91,14 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
 
 }  // namespace
 
+std::string UpperCase(std::string_view text) {
+  std::string out(text);
+  for (char& c : out) {
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  }
+  return out;
+}
+
 std::string PartKindIds(const Bank& bank, const PartKind& kind) {
   if (IsOfCase(Drawn(bank, kind).role)) return "";
   std::set<Id> ids;
@@ -88,22 +106,11 @@ std::string PartKindIds(const Bank& bank, const PartKind& kind) {
     const std::string id = PartFor(bank, bank.parts[index]);
     ids.emplace(id[0], std::stoi(id.substr(1)));
   }
-  std::string out;
-  for (auto at = ids.begin(); at != ids.end();) {
-    const Id first = *at;
-    Id last = first;
-    for (++at; at != ids.end() && *at == Id{last.first, last.second + 1}; ++at) last = *at;
-    if (!out.empty()) out += ", ";
-    out += Name(first);
-    if (last == first) continue;
-    out += last.second == first.second + 1 ? ", " : "\u2013";
-    out += Name(last);
-  }
-  return out;
+  return RunTogether(ids);
 }
 
 std::string PartKindRole(const Bank& bank, const PartKind& kind) {
-  return Upper(ToText(Drawn(bank, kind).role));
+  return UpperCase(ToText(Drawn(bank, kind).role));
 }
 
 std::string PartKindCount(const Bank& bank, const PartKind& kind) {
@@ -139,6 +146,39 @@ std::vector<std::string> PartKindCuts(const Part& part) {
     line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
     line += PurposeOf(part, i);
     lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
+  const Part& part = Drawn(bank, kind);
+  const std::vector<Seat> seats = SeatsIn(bank, part);
+  if (seats.empty()) return {};
+  std::array<std::set<Id>, 2> ids;  // by face
+  for (const Seat& seat : seats) {
+    const Divider& member = bank.dividers[static_cast<std::size_t>(seat.member)];
+    ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
+  }
+  const bool side = part.role == PartRole::kCaseSide;
+  const auto whom = [&](const std::set<Id>& face) {
+    // Alike parts of different numbers take members of different numbers.
+    if (kind.parts.size() == 1) return RunTogether(face);
+    return std::string(face.begin()->first == 'V' ? "partitions" : "dividers");
+  };
+  std::vector<std::string> lines;
+  if (!ids[0].empty()) {
+    const bool lies = seats[0].upright;
+    lines.push_back("Dados for " + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+  }
+  // Its inside face, with its left end at the left, is seen from below.
+  if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
+  if (ids[1].empty()) {
+    if (side) lines.emplace_back("None of these in the right side");
+  } else if (!BothFacesAlike(seats)) {
+    lines.push_back((side ? "Right side: dados for " : "Other face: dados for ") + whom(ids[1]) +
+                    (side ? " instead" : "") + ", set out on the case");
+  } else if (!side) {
+    lines.push_back("Other face the same, for " + whom(ids[1]));
   }
   return lines;
 }

@@ -3,11 +3,15 @@
 #define TILLWRIGHT_DRAW_PART_SHEET_NOTES_H_
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "draw/part_sheets.h"
 
 namespace tillwright {
+
+// a to z made large.
+[[nodiscard]] std::string UpperCase(std::string_view text);
 
 // What the parts are for, runs of numbers drawn together: "D1–D3, D5", "H1"; empty for
 // a part of the case.
@@ -24,6 +28,9 @@ namespace tillwright {
 
 // One line for every cut, in their order: "Groove along the lower edge, for the bottom".
 [[nodiscard]] std::vector<std::string> PartKindCuts(const Part& part);
+
+// What is said of the dados for dividers and partitions, on both faces; empty without any.
+[[nodiscard]] std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind);
 
 }  // namespace tillwright
 

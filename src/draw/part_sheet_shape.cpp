@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "draw/part_sheet_seats.h"
+
 namespace tillwright {
 namespace {
 
@@ -71,6 +73,22 @@ void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
   }
 }
 
+// Those in the face that is drawn.
+void AddSeats(const std::vector<Seat>& seats, PartShape& shape) {
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const Seat& seat = seats[i];
+    if (seat.other_face) continue;
+    CutBand band;
+    band.cut = i;
+    band.upright = seat.upright;
+    band.low = seat.offset;
+    band.high = seat.offset + seat.width;
+    band.depth = seat.depth;
+    band.seat = true;
+    shape.bands.push_back(band);
+  }
+}
+
 using BandKey = std::tuple<bool, Length, Length, Length, bool>;
 
 std::vector<BandKey> Keys(const PartShape& shape, bool mirrored) {
@@ -99,6 +117,7 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   shape.right_name = along ? "length" : "width";
   shape.up_name = along ? "width" : "length";
   for (std::size_t i = 0; i < part.cuts.size(); ++i) AddBands(part.cuts[i], i, shape);
+  AddSeats(SeatsIn(bank, part), shape);
   if (part.role == PartRole::kFront) {
     const Front& front = SpaceOf(bank, part).front;
     for (const PullHole& hole : front.pulls) {

@@ -13,12 +13,13 @@ namespace tillwright {
 
 // One cut where it lies on the face; a cut at each end gives two.
 struct CutBand {
-  std::size_t cut = 0;    // index into Part::cuts
+  std::size_t cut = 0;    // index into Part::cuts, or, of a seat, into SeatsIn()
   bool upright = false;   // from the lower edge to the upper; else from left to right
   Length low, high;       // its two sides, from the face's left (upright) or lower edge
   bool from_far = false;  // measured from the right or upper edge
   Length depth;           // from the face
   bool joint = false;     // dovetails or fingers: only a part of the band is cut away
+  bool seat = false;      // takes a divider or partition
 };
 
 struct PartShape {

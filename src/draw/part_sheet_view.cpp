@@ -6,6 +6,7 @@
 #include "draw/part_sheet_dims.h"
 #include "draw/part_sheet_faces.h"
 #include "draw/part_sheet_notes.h"
+#include "draw/part_sheet_words.h"
 #include "draw/part_sheets.h"
 #include "draw/rich_text.h"
 
@@ -61,7 +62,7 @@ class PartDrawing {
     }
     view_.outline = map_.Box({Length(), Length(), shape_.right, shape_.up});
     view_.box = Join(Join(face.Covered(), section.Covered()), edge.Covered());
-    Keep(face, "face", FaceName());
+    Keep(face, "face", std::string(FaceNameOf(part_.role)));
     Keep(section, "section", "Section across the middle");
     if (HasUpright()) Keep(edge, "edge", "Upper edge");
     Words();
@@ -89,16 +90,13 @@ class PartDrawing {
     Group(id + "-sizes", "Sizes", 0).primitives = std::move(cluster.dimensions.primitives);
   }
 
-  std::string FaceName() const {
-    return part_.role == PartRole::kFront ? "Show face" : "Inside face";
-  }
-
   bool HasUpright() const { return std::ranges::any_of(shape_.bands, &CutBand::upright); }
   // As deep as the part is thick: its depth is dimensioned as the thickness.
   bool IsThrough(const CutBand& band) const { return band.depth == shape_.thickness; }
 
   std::string CutPath(const CutBand& band, std::string_view what) const {
-    return path_ + ".cut." + std::to_string(band.cut + 1) + "." + std::string(what);
+    return path_ + (band.seat ? ".seat." : ".cut.") + std::to_string(band.cut + 1) + "." +
+           std::string(what);
   }
   std::string HolePath(std::size_t hole, std::string_view what) const {
     return PartFor(bank_, part_) + ".front.pull." + std::to_string(hole + 1) + "." +
@@ -115,6 +113,7 @@ class PartDrawing {
     for (const CutBand& band : shape_.bands) {
       if (band.upright != upright) continue;
       marks.push_back({band.low, band.high, CutPath(band, "width")});
+      if (band.seat) continue;  // from one datum: AddSeatPlaces()
       if (band.from_far) {
         marks.push_back({band.high, whole, CutPath(band, "offset")});
       } else {
@@ -148,10 +147,11 @@ class PartDrawing {
     std::vector<SizeMark> marks;
     std::vector<std::size_t> seen;
     for (const CutBand& band : shape_.bands) {
-      if (!options_.all_dimensions || std::ranges::count(seen, band.cut) > 0) continue;
+      const std::size_t key = 2 * band.cut + (band.seat ? 1 : 0);
+      if (!options_.all_dimensions || std::ranges::count(seen, key) > 0) continue;
       // Through cuts are shown where the thickness is.
       if (IsThrough(band) ? upright : band.upright != upright) continue;
-      seen.push_back(band.cut);
+      seen.push_back(key);
       marks.push_back({Length(), band.depth, CutPath(band, "depth")});
     }
     return marks;
@@ -180,7 +180,25 @@ class PartDrawing {
         std::max(below.first_offset, Bounds(face.dimensions).bottom - box.bottom + 3.5);
     AddStack(face.dimensions, PaperSide::kBelow, box.bottom, below, AcrossMarks(),
              [&](Length right) { return map_.X(right); });
+    if (options_.all_dimensions) AddSeatPlaces(face.dimensions, box);
     return face;
+  }
+
+  // Near sides of the dados for dividers from the lower end, for partitions from the left.
+  void AddSeatPlaces(SheetGroup& out, const PaperBox& box) const {
+    OrdinateColumn right{.side = PaperSide::kRight, .edge = box.right, .heading = "FROM LOWER END"};
+    OrdinateColumn above{.side = PaperSide::kAbove, .edge = box.top};
+    for (const CutBand& band : shape_.bands) {
+      if (!band.seat) continue;
+      OrdinateColumn& column = band.upright ? above : right;
+      column.ordinates.push_back({band.upright ? map_.X(band.low) : map_.Y(band.low),
+                                  FormatLength(band.low, bank_.units), CutPath(band, "offset")});
+    }
+    for (OrdinateColumn* column : {&right, &above}) {
+      if (column->ordinates.empty()) continue;
+      std::ranges::sort(column->ordinates, {}, &Ordinate::station);
+      AddOrdinateColumn(out, *column, style_, metrics_);
+    }
   }
 
   Cluster Section() const {
@@ -206,7 +224,7 @@ class PartDrawing {
   void Words() {
     SheetGroup words{view_.name + "-words", view_.title, "", 0, {}};
     std::vector<std::string> notes;
-    AddFaceWords(words, notes);
+    AddFaceWords(words, notes, {part_, shape_, map_, kind_.mirrored > 0}, metrics_);
     const double width = std::max(view_.box.Width(), kLeastNotes);
     std::vector<std::string> ids =
         WrapText(metrics_, PartKindIds(bank_, kind_), NoteStyle(), width);
@@ -233,7 +251,10 @@ class PartDrawing {
     if (!OnlyName().empty()) plain(OnlyName());
     plain(PartKindCount(bank_, kind_));
     plain(PartKindMaterial(part_));
-    if (options_.all_dimensions) std::ranges::for_each(PartKindCuts(part_), plain);
+    if (options_.all_dimensions) {
+      std::ranges::for_each(PartKindCuts(part_), plain);
+      std::ranges::for_each(PartKindSeats(bank_, kind_), plain);
+    }
     std::ranges::for_each(notes, plain);
     view_.box = Join(view_.box, Bounds(words));
     view_.groups.push_back(std::move(words));
@@ -251,56 +272,6 @@ class PartDrawing {
   std::string OnlyName() const {
     if (kind_.parts.size() != 1 || part_.space < 0) return "";
     return bank_.spaces[static_cast<std::size_t>(part_.space)].name;
-  }
-
-  // Name of the face, its mark, grain and front edge, as far as they fit; else as notes.
-  void AddFaceWords(SheetGroup& words, std::vector<std::string>& notes) const {
-    const PaperBox room = Grow(FreeFace(shape_, map_), -1);
-    LabelStyle style;
-    style.cap_height = kNoteCap;
-    style.anchor = TextAnchor::kCentre;
-    const std::string name = part_.role == PartRole::kFront ? "SHOW FACE" : "INSIDE FACE";
-    const TextSize size = MeasureLabel(metrics_, name, style);
-    const bool fits = room.Width() > size.width + 1.5 && room.Height() > size.height + 1.2;
-    const PaperPoint middle = room.Centre();
-    const bool arrow_below = fits && room.Height() > size.height + 8;
-    if (fits) {
-      const double y = arrow_below ? middle.y - 2 : middle.y;
-      words.primitives.emplace_back(MakeLabel(metrics_, name, style, {middle.x, y}, ""));
-      if (arrow_below) AddGrain(words, room, {middle.x, middle.y + 3});
-    } else {
-      notes.push_back(FaceName() + " drawn");
-    }
-    const bool marked = fits && room.Height() > 16 && room.Width() > size.width + 24;
-    if (marked && part_.role != PartRole::kFront) {
-      AddFaceMark(words, {room.left + 6, room.bottom + 1}, 4.5);
-    }
-    if (kind_.mirrored > 0) AddEnds(words, room, fits ? size.width : room.Width(), notes);
-  }
-
-  void AddGrain(SheetGroup& words, const PaperBox& room, PaperPoint at) const {
-    if (part_.grain == Grain::kNone) return;
-    const bool across = part_.grain == Grain::kHorizontal;
-    if (across) {
-      AddGrainArrow(words, at, std::min(16.0, room.Width() - 1), PaperAxis::kHorizontal);
-      return;
-    }
-    const double length = std::min(14.0, room.bottom - at.y);
-    if (length < 5) return;
-    AddGrainArrow(words, {at.x, at.y + length / 2 - 1}, length, PaperAxis::kVertical);
-  }
-
-  // FRONT and REAR at the ends of a part that has a left and a right.
-  void AddEnds(SheetGroup& words, const PaperBox& room, double taken,
-               std::vector<std::string>& notes) const {
-    LabelStyle style;
-    style.cap_height = 1.8;
-    const double width = MeasureLabel(metrics_, "FRONT", style).width;
-    if (room.Width() < taken + 2 * width + 6) return notes.push_back("Front at the left");
-    const double y = room.Height() > 14 ? room.top + 2.5 : room.Centre().y;
-    words.primitives.emplace_back(MakeLabel(metrics_, "FRONT", style, {room.left + 0.8, y}, ""));
-    style.anchor = TextAnchor::kRight;
-    words.primitives.emplace_back(MakeLabel(metrics_, "REAR", style, {room.right - 0.8, y}, ""));
   }
 
   const Bank& bank_;
