@@ -203,9 +203,13 @@ PaperBox AddScaleBar(SheetGroup& out, const ScaleBar& bar, const TextMetrics& me
   }
   drawn.primitives.emplace_back(
       BoxOutline({bar.at.x, bar.at.y, end, bar.at.y + kHeight}, Pen::kRuler));
-  const double base = bar.at.y + kHeight + 0.8 + kCap;
   LabelStyle style =
       TextStyle(kCap, TextWeight::kRegular, TextAnchor::kCentre, TextLevel::kBaseline);
+  double rise = kCap;  // fractions stand higher than figures
+  for (const std::string& text : bar.labels) {
+    if (!text.empty()) rise = std::max(rise, -MakeLabel(metrics, text, style, {0, 0}, "").box.top);
+  }
+  const double base = bar.at.y + kHeight + 0.8 + rise;
   double reach = end;
   for (std::size_t i = 0; i < bar.labels.size(); ++i) {
     if (bar.labels[i].empty()) continue;

@@ -115,22 +115,23 @@ class FaceDrawing {
     }
     HatchArea area = AreaOf(ring);
     area.window = ink_.window;
-    area.box_holes = free_;
-    HatchLines lines = Hatch(face, area, box, thickness);
+    for (const PaperBox& hole : free_) {
+      if (Overlaps(hole, box)) area.box_holes.push_back(hole);
+    }
+    HatchLines lines = Hatch(face, area, box);
     if (!lines.segments.empty()) out_.primitives.push_back(std::move(lines));
   }
 
-  [[nodiscard]] HatchLines Hatch(const CutFace& face, const HatchArea& area, const PaperBox& box,
-                                 double thickness) const {
+  [[nodiscard]] HatchLines Hatch(const CutFace& face, const HatchArea& area,
+                                 const PaperBox& box) const {
     const bool detail = ink_.window.has_value();
     const double angle = face.turned ? -45 : 45;
     const double grain = detail ? 1.8 : 1.1;
     switch (face.look) {
       case FaceLook::kEndGrain:
-        if (thickness < 5) return HatchAtAngle(area, angle, 1.3, ink_.hatch);
+        if (!detail) return HatchAtAngle(area, angle, 1.3, ink_.hatch);
         // The heart of the log lies off the end of the piece, so that rings cross it in arcs.
-        return HatchEndGrain(area, {box.left - 14, box.bottom + 22}, detail ? 2.0 : 1.5,
-                             ink_.hatch);
+        return HatchEndGrain(area, {box.left - 14, box.bottom + 22}, 2.0, ink_.hatch);
       case FaceLook::kGrainA:
         return HatchLongGrain(area, PaperAxis::kHorizontal, grain, ink_.hatch);
       case FaceLook::kGrainB:

@@ -121,8 +121,22 @@ class PlanDrawing {
 
   // --- Inside the box ---------------------------------------------------------------------------
 
+  // Half the width of the text that stands in the line of the inside depth.
+  [[nodiscard]] double HalfDepthText() const {
+    const DimensionText text = TextOf(bank_, Path("box.inside_depth"));
+    const LabelStyle style{.cap_height = DimensionStyle().cap_height};
+    return MeasureLabel(metrics_, text.text, style).width / 2;
+  }
+  [[nodiscard]] double DepthLine() const {
+    return inside_.right - std::max({8.0, 0.14 * inside_.Width(),
+                                     SlideReach() + HalfDepthText() + 2, HalfDepthText() + 3});
+  }
+  // Beside the line of the inside depth, for the name.
+  [[nodiscard]] double NameRoom() const {
+    return 2 * (DepthLine() - HalfDepthText() - 2 - inside_.Centre().x);
+  }
   [[nodiscard]] bool HasRoomInside() const {
-    return inside_.Width() >= 34 && inside_.Height() >= 30;
+    return inside_.Width() >= 34 && inside_.Height() >= 30 && NameRoom() >= 9;
   }
   [[nodiscard]] double SlideReach() const {
     const SlideType type = space_.slide.type;
@@ -149,7 +163,7 @@ class PlanDrawing {
                            .to_edge = y,
                            .text = TextOf(bank_, Path("box.inside_width"))};
     AddSingleDimension(out, across, DimensionStyle(), metrics_);
-    const double x = inside_.right - std::max({8.0, 0.14 * inside_.Width(), SlideReach() + 7});
+    const double x = DepthLine();
     SingleDimension deep{.side = PaperSide::kLeft,
                          .from = inside_.top,
                          .to = inside_.bottom,
@@ -162,7 +176,7 @@ class PlanDrawing {
 
   void DrawName(SheetGroup& out, double lift) const {
     const bool sized = options_.all_dimensions && HasRoomInside();
-    const double room = inside_.Width() - (sized ? 2 * (inside_.right - DepthLine()) + 8 : 4);
+    const double room = sized ? NameRoom() : inside_.Width() - 4;
     const double middle = inside_.Centre().x;
     double y = inside_.Centre().y - lift;
     LabelStyle bold{.cap_height = 3, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
@@ -173,9 +187,6 @@ class PlanDrawing {
     plain.max_width = room;
     y += 5.2;
     out.primitives.push_back(MakePlainLabel(metrics_, space_.name, plain, {middle, y}));
-  }
-  [[nodiscard]] double DepthLine() const {
-    return inside_.right - std::max({8.0, 0.14 * inside_.Width(), SlideReach() + 7});
   }
 
   // What the drawing shows but does not say: slide, corner, bottom; from the rear to the front.
@@ -194,8 +205,9 @@ class PlanDrawing {
       widest = std::max(widest, MeasureLabel(metrics_, note.text, {.cap_height = 2.2}).width);
     }
     const double height = kNoteStep * static_cast<double>(notes.size()) + 34;
-    const double right =
-        space_.slide.type == SlideType::kCenterMount ? SlideTip() - 4 : DepthLine() - 8;
+    const double right = space_.slide.type == SlideType::kCenterMount
+                             ? SlideTip() - 4
+                             : DepthLine() - HalfDepthText() - 3;
     return NotesLeft() + 4 + widest < right && inside_.Height() > height;
   }
 
