@@ -113,12 +113,14 @@ class FrontLabels {
   // The number in a balloon about (0, 0), or bold and bare when it is too long for one. Returns what
   // it covers.
   PaperBox AddNumber(SheetGroup& group, double radius) const {
-    if (id_.size() > 3) {
+    constexpr double kForThree = 3.6;  // mm, radius that holds three characters
+    const bool long_id = id_.size() > 3 || (id_.size() == 3 && radius < kBalloon);
+    if (long_id) {
       const Label id = Id(2.2, TextAnchor::kCentre, {0, 0});
       group.primitives.push_back(id);
       return id.box;
     }
-    if (id_.size() == 3) radius += 0.7;
+    if (id_.size() == 3) radius = kForThree;
     AddBalloon(group, {0, 0}, radius, id_, metrics_);
     return {-radius, -radius, radius, radius};
   }
