@@ -23,6 +23,36 @@ bool IsNearer(const Cuboid& a, const Cuboid& b) {
 // True if `a` must be drawn before `b`.
 bool MayHide(const Cuboid& a, const Cuboid& b) { return IsNearer(b, a) && !IsNearer(a, b); }
 
+// The outlines of boxes are hexagons whose sides lie along the three axes: two overlap just when
+// they do so across each of these directions.
+using Shadow = std::array<std::array<double, 2>, 3>;
+
+Shadow ShadowOf(const Cuboid& box, const Axonometry& view) {
+  const PaperPoint origin = view.At({});
+  const Length one = Length::Millimeters(1000);
+  const std::array axes{view.At({one, {}, {}}), view.At({{}, one, {}}), view.At({{}, {}, one})};
+  Shadow shadow;
+  for (std::size_t k = 0; k < axes.size(); ++k) {
+    const double x = axes[k].y - origin.y;
+    const double y = origin.x - axes[k].x;
+    shadow[k] = {1e300, -1e300};
+    for (const CuboidFace face : {CuboidFace::kFront, CuboidFace::kTop, CuboidFace::kRight}) {
+      for (const PaperPoint& p : view.Face(box, face)) {
+        shadow[k][0] = std::min(shadow[k][0], p.x * x + p.y * y);
+        shadow[k][1] = std::max(shadow[k][1], p.x * x + p.y * y);
+      }
+    }
+  }
+  return shadow;
+}
+
+bool ShadowsMeet(const Shadow& a, const Shadow& b) {
+  for (std::size_t k = 0; k < a.size(); ++k) {
+    if (a[k][0] >= b[k][1] || b[k][0] >= a[k][1]) return false;
+  }
+  return true;
+}
+
 using Edge3 = std::array<Place3, 2>;
 
 // The nine edges of the three faces that are seen, but for those a cut took away.
@@ -86,13 +116,13 @@ PaperBox Axonometry::BoxOf(const Cuboid& box) const {
 
 std::vector<std::size_t> DepthOrder(std::span<const Cuboid> boxes, const Axonometry& view) {
   const std::size_t n = boxes.size();
-  std::vector<PaperBox> covered;
-  for (const Cuboid& box : boxes) covered.push_back(view.BoxOf(box));
+  std::vector<Shadow> shadows;
+  for (const Cuboid& box : boxes) shadows.push_back(ShadowOf(box, view));
   std::vector<std::vector<std::size_t>> nearer(n);
   std::vector<std::size_t> behind(n, 0);  // how many still to be drawn before it
   for (std::size_t i = 0; i < n; ++i) {
     for (std::size_t j = 0; j < n; ++j) {
-      if (i == j || !Overlaps(covered[i], covered[j]) || !MayHide(boxes[i], boxes[j])) continue;
+      if (i == j || !ShadowsMeet(shadows[i], shadows[j]) || !MayHide(boxes[i], boxes[j])) continue;
       nearer[i].push_back(j);
       ++behind[j];
     }

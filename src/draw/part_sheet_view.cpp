@@ -15,7 +15,7 @@ namespace {
 
 constexpr double kBetween = 5;      // mm between the pictures and their dimensions
 constexpr double kNoteCap = 2;      // mm, height of notes
-constexpr double kNotePitch = 4;    // mm from line to line
+constexpr double kNotePitch = 3.5;  // mm from line to line
 constexpr double kLeastNotes = 62;  // mm, width of notes below a narrow part
 
 // A picture with its dimensions; moved into place as one.
@@ -73,7 +73,7 @@ class PartDrawing {
   std::string NameOf() const {
     std::string name = "part-" + PartId(bank_, part_);
     for (char& c : name) {
-      if (c == '.') c = '-';
+      if (c == '.' || c == '_') c = '-';
       if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     }
     return name;

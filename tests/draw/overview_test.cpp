@@ -218,22 +218,61 @@ void ExpectTrueOrder(const std::vector<Cuboid>& boxes, const Axonometry& view) {
   EXPECT_GT(met, 20);
 }
 
+// The place in the middle of what both hexagons cover, as (x, y) of the line of sight at z = 0;
+// empty when they cover nothing together. Clips one hexagon by the sides of the other.
+std::optional<Sight> CommonPlace(const Cuboid& a, const Cuboid& b, const Axonometry& view) {
+  const auto hexagon = [&](const Cuboid& box) {
+    const PaperRing front = view.Face(box, CuboidFace::kFront);
+    const PaperRing top = view.Face(box, CuboidFace::kTop);
+    const PaperRing right = view.Face(box, CuboidFace::kRight);
+    return PaperRing{front[0], front[1], right[1], right[2], top[3], front[3]};
+  };
+  PaperRing ring = hexagon(a);
+  const PaperRing by = hexagon(b);
+  for (std::size_t s = 0; s < by.size(); ++s) {
+    const PaperPoint p = by[s];
+    const PaperPoint q = by[(s + 1) % by.size()];
+    const auto inside = [&](PaperPoint at) {
+      return (q.y - p.y) * (at.x - p.x) - (q.x - p.x) * (at.y - p.y);
+    };
+    PaperRing kept;
+    for (std::size_t k = 0; k < ring.size(); ++k) {
+      const PaperPoint from = ring[k];
+      const PaperPoint to = ring[(k + 1) % ring.size()];
+      const double f = inside(from);
+      const double t = inside(to);
+      if (f >= 0) kept.push_back(from);
+      if ((f > 0 && t < 0) || (f < 0 && t > 0)) {
+        const double share = f / (f - t);
+        kept.push_back({from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share});
+      }
+    }
+    ring = std::move(kept);
+  }
+  if (ring.size() < 3) return std::nullopt;
+  PaperPoint middle;
+  for (const PaperPoint& at : ring) {
+    middle.x += at.x / static_cast<double>(ring.size());
+    middle.y += at.y / static_cast<double>(ring.size());
+  }
+  const PaperPoint px = view.At({Length::Millimeters(1), {}, {}});
+  const PaperPoint py = view.At({{}, Length::Millimeters(1), {}});
+  const double x = middle.x / px.x;
+  return Sight{x, (middle.y - x * px.y) / py.y};
+}
+
 // True if some boxes hide one another in a circle, which no order can draw.
 bool HasCircle(const std::vector<Cuboid>& boxes, const Axonometry& view) {
   const Sight d = LineOfSight(view);
-  // Of each pair, who hides whom on some line of sight; then whether that can be ordered.
   const std::size_t n = boxes.size();
   std::vector<std::vector<bool>> before(n, std::vector<bool>(n));
-  for (double x = -20.25; x < 60; x += 0.5) {
-    for (double y = -20.25; y < 60; y += 0.5) {
-      for (std::size_t i = 0; i < n; ++i) {
-        const auto a = Meets(boxes[i], d, x, y);
-        if (!a) continue;
-        for (std::size_t j = 0; j < n; ++j) {
-          const auto b = i == j ? std::nullopt : Meets(boxes[j], d, x, y);
-          if (b && *a < *b) before[i][j] = true;
-        }
-      }
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t j = 0; j < n; ++j) {
+      const auto place = i == j ? std::nullopt : CommonPlace(boxes[i], boxes[j], view);
+      if (!place) continue;
+      const auto a = Meets(boxes[i], d, place->x, place->y);
+      const auto b = Meets(boxes[j], d, place->x, place->y);
+      if (a && b && *a < *b) before[i][j] = true;
     }
   }
   for (std::size_t k = 0; k < n; ++k) {
