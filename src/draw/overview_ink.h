@@ -51,8 +51,8 @@ struct PartNote {
   bool left = false;    // of the picture
 };
 
-// Draws the notes in columns left and right of `picture`, spread so that none crowd. Their lines are
-// broken at the labels that `out` holds already.
+// Draws the notes in columns left and right of `picture`, spread so that none crowd. Their lines
+// are broken at the labels that `out` holds already.
 void AddPartNotes(SheetGroup& out, std::span<const PartNote> notes, const PaperBox& picture,
                   const TextMetrics& metrics);
 

@@ -23,7 +23,8 @@ const std::vector<std::string> kBottoms{
 
 const std::vector<std::string> kCases{
     R"("joint": {"type": "butt"}, "back": {"fit": "rabbet"})",
-    R"("joint": {"type": "dado"}, "raise": "2", "back": {"fit": "groove"}, "material": "black cherry")",
+    R"("joint": {"type": "dado"}, "raise": "2", "back": {"fit": "groove"})"
+    R"(, "material": "black cherry")",
     R"("joint": {"type": "rabbet"}, "back": {"fit": "applied", "material": "birch plywood"})",
     R"("top": "none", "back": "none")"};
 
