@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "draw/annotation.h"
 #include "draw/overview.h"
@@ -144,6 +145,9 @@ class BankDrawing {
                  true,
                  Pen::kMoved,
                  Tone::kNone};
+    for (std::size_t i = 0; i < rim.points.size(); ++i) {
+      opening_lines_.push_back({rim.points[i], rim.points[(i + 1) % rim.points.size()]});
+    }
     group.primitives.emplace_back(std::move(rim));
     for (const Place3& corner : {Place3{{}, h, {}}, Place3{w, h, {}}, Place3{w, {}, {}}}) {
       group.primitives.emplace_back(
@@ -214,7 +218,7 @@ class BankDrawing {
     for (const double cap : {2.6, 2.0, 1.6}) {
       bold.cap_height = cap;
       const Label id = MakePlainLabel(metrics_, ToText(space.id), bold, middle);
-      if (!picture_.HasRoom(front.box, id.box)) continue;
+      if (!picture_.HasRoom(front.box, id.box) || OnOpening(id.box)) continue;
       if (!NameBelow(group, front, bold)) group.primitives.emplace_back(id);
       return true;
     }
@@ -231,10 +235,36 @@ class BankDrawing {
     plain.anchor = TextAnchor::kCentre;
     const Label id = MakePlainLabel(metrics_, ToText(space.id), bold, {middle.x, middle.y - 2.2});
     const Label name = MakePlainLabel(metrics_, space.name, plain, {middle.x, middle.y + 2.2});
-    if (!picture_.HasRoom(front.box, Join(id.box, name.box))) return false;
+    const PaperBox both = Join(id.box, name.box);
+    if (!picture_.HasRoom(front.box, both) || OnOpening(both)) return false;
     group.primitives.emplace_back(id);
     group.primitives.emplace_back(name);
     return true;
+  }
+
+  // Whether the rim of the opening, which is drawn over fronts inside it, comes near a label.
+  bool OnOpening(const PaperBox& box) const {
+    constexpr double kClear = 0.6;  // mm
+    return std::ranges::any_of(opening_lines_, [&](const PaperSegment& line) {
+      return Crosses(line, Grow(box, kClear));
+    });
+  }
+
+  // Whether a segment enters a box: what is left of it after cutting at each of the four sides.
+  static bool Crosses(const PaperSegment& line, const PaperBox& box) {
+    double enters = 0;
+    double leaves = 1;
+    const auto cut = [&](double from, double to, double low, double high) {
+      const double run = to - from;
+      if (std::abs(run) < 1e-9) return from >= low && from <= high;
+      const double a = (low - from) / run;
+      const double b = (high - from) / run;
+      enters = std::max(enters, std::min(a, b));
+      leaves = std::min(leaves, std::max(a, b));
+      return true;
+    };
+    return cut(line.from.x, line.to.x, box.left, box.right) &&
+           cut(line.from.y, line.to.y, box.top, box.bottom) && enters <= leaves;
   }
 
   PaperPoint MiddleOf(const FrontPlace& front) const {
@@ -261,6 +291,7 @@ class BankDrawing {
   Length shortest_, top_, low_;
   std::vector<Ink> inside_, outside_;
   std::vector<FrontPlace> fronts_;
+  std::vector<PaperSegment> opening_lines_;
   std::size_t named_every_ = 1;
   View view_;
 };

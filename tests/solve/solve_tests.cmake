@@ -1,5 +1,3 @@
-find_path(GLPK_INCLUDE glpk.h REQUIRED)
-find_library(GLPK_LIBRARY glpk REQUIRED)
 tillwright_add_tests(tillwright_solve_tests
   LINK tillwright_core ${GLPK_LIBRARY}
   SOURCES
