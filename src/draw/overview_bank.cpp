@@ -155,6 +155,7 @@ class BankDrawing {
     }
     group.primitives.emplace_back(Polyline{
         {axes_.At({{}, h, d}), axes_.At({w, h, d}), axes_.At({w, {}, d})}, false, Pen::kMoved, {}});
+    opening_box_ = Bounds(group);
   }
 
   // --- Names ------------------------------------------------------------------------------------
@@ -179,7 +180,7 @@ class BankDrawing {
       const auto tip = picture_.PointInSight(front.box, left ? 0.08 : 0.92);
       if (tip) notes.push_back({*tip, LongName(front), "", "", left});
     }
-    AddPartNotes(group, Thinned(std::move(notes)), view_.outline, metrics_);
+    AddPartNotes(group, Thinned(std::move(notes)), Join(view_.outline, opening_box_), metrics_);
   }
 
   const Space& SpaceOf(const FrontPlace& front) const {
@@ -292,6 +293,7 @@ class BankDrawing {
   std::vector<Ink> inside_, outside_;
   std::vector<FrontPlace> fronts_;
   std::vector<PaperSegment> opening_lines_;
+  PaperBox opening_box_ = EmptyBox();
   std::size_t named_every_ = 1;
   View view_;
 };
