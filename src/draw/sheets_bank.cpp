@@ -10,7 +10,6 @@
 #include "draw/sheets_fit.h"
 #include "draw/sheets_marks.h"
 #include "draw/sheets_table.h"
-#include "draw/sheets_title.h"
 #include "draw/side_plane.h"
 #include "draw/view_tools.h"
 
@@ -64,12 +63,8 @@ class BankDrawing {
     out.fault = fault_;
     if (!fault_.empty()) return out;
     for (std::size_t i = 0; i < plans_.size(); ++i) {
-      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, TitleOf(bank_)));
-      TitleBlock block = TitleOf(bank_, plans_[i]);
-      block.date = options_.date;
-      block.sheet = static_cast<int>(i) + 1;
-      block.sheets = static_cast<int>(plans_.size());
-      out.sheets.push_back(plans_[i].Finished(block, "sheet-" + std::to_string(i + 1), metrics_));
+      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, Title()));
+      out.sheets.push_back(plans_[i].Finished(BlockOf(i), "sheet-" + std::to_string(i + 1), metrics_));
     }
     return out;
   }
@@ -84,6 +79,8 @@ class BankDrawing {
   bool Wants(std::string_view view) const {
     return options_.views.empty() || std::ranges::find(options_.views, view) != options_.views.end();
   }
+
+  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
 
   // The scale that was asked for, or the whole series.
   std::span<const Scale> Scales() const {
@@ -270,6 +267,7 @@ class BankDrawing {
   // The whole piece, and one drawer taken apart.
   void Overview() {
     if (!Wants("overview")) return;
+    const std::size_t from = plans_.size();
     const auto put = [&](auto make_view) {
       const auto make = [&](const Scale& s) {
         Views views;
@@ -280,7 +278,7 @@ class BankDrawing {
       std::optional<Fitted> found = LargestFitting(series, SharedSheet(2, 1), make);
       if (!found) found = LargestFitting(series, SharedSheet(1, 1), make);
       if (!found) found = Fitted{make(series.back()), Orientation::kLandscape};
-      Put(std::move(found->views), "overview", Orientation::kLandscape);
+      Put(std::move(found->views), "overview", Orientation::kLandscape, from);
     };
     put([&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
     const std::optional<std::size_t> drawer = DrawerOfPlan();
@@ -303,6 +301,54 @@ class BankDrawing {
       if (!part) part = Fitted{make(series.back()), Orientation::kLandscape};
       Put(std::move(part->views), "parts", Orientation::kLandscape, from);
     }
+  }
+
+  // --- Title blocks -----------------------------------------------------------------------------
+
+  TitleBlock BlockOf(std::size_t i) const {
+    TitleBlock block;
+    block.title = Title();
+    std::vector<std::string> kinds = plans_[i].kinds();
+    if (kinds.size() > 2) std::erase(kinds, "sizes");
+    block.view = Joined(kinds);
+    block.view[0] = static_cast<char>(block.view[0] - 'a' + 'A');
+    block.scale = ScalesOn(plans_[i]);
+    block.units = bank_.units == Unit::kInch ? "inch" : "millimeter";
+    block.material = Materials();
+    block.date = options_.date;
+    block.sheet = static_cast<int>(i) + 1;
+    block.sheets = static_cast<int>(plans_.size());
+    block.projection = Projection::kThirdAngle;
+    return block;
+  }
+
+  static std::string Joined(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& word : words) {
+      if (!text.empty()) text += ", ";
+      text += word;
+    }
+    return text;
+  }
+
+  static std::string ScalesOn(const SheetPlan& plan) {
+    std::vector<std::string> names;
+    for (const View& view : plan.views()) {
+      std::string name(view.scale.name);
+      if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
+    }
+    return names.size() > 3 ? "as noted" : Joined(names);
+  }
+
+  // The fronts' materials, as far as they are told.
+  std::string Materials() const {
+    std::vector<std::string> names;
+    for (const Space& space : bank_.spaces) {
+      const std::string& name = space.front.material;
+      if (!space.HasFront() || name.empty() || names.size() > 3) continue;
+      if (std::ranges::find(names, name) == names.end()) names.push_back(name);
+    }
+    return names.empty() ? std::string() : "Fronts " + Joined(names);
   }
 
   const Bank& bank_;
