@@ -2,7 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <chrono>
+#include <ctime>
 #include <string>
 
 #include "tillwright/read.h"
@@ -78,23 +78,33 @@ TEST(Limits, LengthsEndAtAHundredMetres) {
   }
 }
 
+// The processor's time, which does not run on while others have the machine.
+class Stopwatch {
+ public:
+  [[nodiscard]] double Seconds() const {
+    return static_cast<double>(std::clock() - start_) / CLOCKS_PER_SEC;
+  }
+
+ private:
+  std::clock_t start_ = std::clock();
+};
+
 // A file meant to keep the reader busy, or the maker waiting for its messages.
 void ExpectRefusedAtOnce(const std::string& text) {
-  const auto start = std::chrono::steady_clock::now();
+  const Stopwatch watch;
   const Outcome<Spec> read = ReadSpec(text);
   EXPECT_FALSE(read.ok());
   EXPECT_FALSE(DiagnosticsText(read.diagnostics(), "spec", text, {}).empty());
   EXPECT_FALSE(DiagnosticsJson(read.diagnostics(), "spec", text).empty());
-  const auto took = std::chrono::steady_clock::now() - start;
   // Generous: a quadratic step anywhere would take minutes.
-  EXPECT_LT(std::chrono::duration<double>(took).count(), 60) << text.substr(0, 40);
+  EXPECT_LT(watch.Seconds(), 60) << text.substr(0, 40);
 }
 
 TEST(Limits, AMillionBracketsAreRefusedAtOnce) {
   const std::string text(1'000'000, '[');
-  const auto start = std::chrono::steady_clock::now();
+  const Stopwatch watch;
   const Outcome<Spec> read = ReadSpec(text);
-  EXPECT_LT(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count(), 2);
+  EXPECT_LT(watch.Seconds(), 2);
   ASSERT_EQ(read.diagnostics().size(), 1U);
   EXPECT_EQ(read.diagnostics()[0].code, DiagnosticCode::kTooBig);
   ExpectRefusedAtOnce(Repeated("{\"a\":", 1'000'000));
