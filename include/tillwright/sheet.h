@@ -240,6 +240,7 @@ SheetGroup& AddGroup(Sheet& sheet, std::string id, std::string title, int depth)
 // What is covered, strokes included; labels by their measured boxes.
 [[nodiscard]] PaperBox Bounds(const Primitive& primitive);
 [[nodiscard]] PaperBox Bounds(const SheetGroup& group);
+[[nodiscard]] PaperBox Bounds(std::span<const SheetGroup> groups);
 [[nodiscard]] PaperBox Bounds(const Sheet& sheet);
 
 // Moves everything by (dx, dy) mm.

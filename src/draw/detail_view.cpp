@@ -11,6 +11,7 @@
 #include "draw/plan_ink.h"
 #include "draw/plan_words.h"
 #include "draw/side_plane.h"
+#include "draw/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -41,13 +42,6 @@ Faces FacesOf(const Bank& bank, const DetailChoice& choice) {
   return SideFaces(bank, ChooseSectionPlane(bank).x, window, stub);
 }
 
-SheetGroup& AddGroup(View& view, std::string_view what, std::string title) {
-  SheetGroup& group = view.groups.emplace_back();
-  group.id = view.name + "-" + std::string(what);
-  group.title = std::move(title);
-  return group;
-}
-
 void DrawInsideCircle(View& view, const Bank& bank, const DetailChoice& choice) {
   const PaperDisc disc{{0, 0}, choice.radius};
   FaceInk ink;
@@ -55,7 +49,7 @@ void DrawInsideCircle(View& view, const Bank& bank, const DetailChoice& choice) 
   ink.hatch = Pen::kDetailHatch;
   ink.window = disc;
   const Faces faces = FacesOf(bank, choice);
-  SheetGroup& group = AddGroup(view, "parts", choice.title);
+  SheetGroup& group = AddViewGroup(view, "parts", choice.title, 0);
   for (const FaceOwner owner :
        {FaceOwner::kCase, FaceOwner::kSlide, FaceOwner::kBox, FaceOwner::kFront}) {
     DrawFaces(group, faces, owner, view.map, ink);
@@ -80,18 +74,17 @@ View DetailView(const Bank& bank, const DetailChoice& choice, const TextMetrics&
   const double r = choice.radius;
   view.outline = {-r, -r, r, r};
   DrawInsideCircle(view, bank, choice);
-  SheetGroup& dimensions = AddGroup(view, "dimensions", "Dimensions");
+  SheetGroup& dimensions = AddViewGroup(view, "dimensions", "Dimensions", 0);
   AddDetailDimensions(dimensions, bank, choice, view.map, metrics);
   const PaperBox drawn = Join(view.outline, Bounds(dimensions));
-  SheetGroup& title = AddGroup(view, "title", choice.title);
+  SheetGroup& title = AddViewGroup(view, "title", choice.title, 0);
   AddViewTitle(title,
                {.at = {-r, drawn.bottom + kTitleDrop},
                 .letter = choice.letter,
                 .title = choice.title,
                 .caption = CaptionOf(choice)},
                metrics);
-  view.box = EmptyBox();
-  for (const SheetGroup& group : view.groups) view.box = Join(view.box, Bounds(group));
+  view.box = Bounds(std::span(view.groups));
   return view;
 }
 

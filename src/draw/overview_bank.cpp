@@ -6,6 +6,7 @@
 #include "draw/overview_ink.h"
 #include "draw/overview_parts.h"
 #include "draw/rich_text.h"
+#include "draw/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -45,15 +46,13 @@ class BankDrawing {
     view_.outline = picture_.Covered();
     AddNames();
     AddTitle();
-    view_.box = EmptyBox();
-    for (const SheetGroup& group : view_.groups) view_.box = Join(view_.box, Bounds(group));
+    view_.box = Bounds(std::span(view_.groups));
     return std::move(view_);
   }
 
  private:
   SheetGroup& Group(const std::string& id, std::string title, int depth) {
-    view_.groups.push_back({view_.name + "-" + id, std::move(title), "", depth, {}});
-    return view_.groups.back();
+    return AddViewGroup(view_, id, std::move(title), depth);
   }
 
   void MeasureOut() {
@@ -274,8 +273,7 @@ class BankDrawing {
   }
 
   void AddTitle() {
-    PaperBox below = EmptyBox();
-    for (const SheetGroup& group : view_.groups) below = Join(below, Bounds(group));
+    const PaperBox below = Bounds(std::span(view_.groups));
     std::string caption = "SCALE " + std::string(scale_.name) + ", DEPTHS HALVED";
     if (named_every_ > 1) caption += ", 1 IN " + std::to_string(named_every_) + " NAMED";
     AddViewTitle(Group("title", view_.title, 0),

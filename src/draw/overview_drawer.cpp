@@ -5,6 +5,7 @@
 #include "draw/overview_ink.h"
 #include "draw/overview_parts.h"
 #include "draw/rich_text.h"
+#include "draw/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -98,15 +99,13 @@ class ExplodedDrawing {
     view_.outline = picture_.Covered();
     AddNotes(places);
     AddTitle();
-    view_.box = EmptyBox();
-    for (const SheetGroup& group : view_.groups) view_.box = Join(view_.box, Bounds(group));
+    view_.box = Bounds(std::span(view_.groups));
     return std::move(view_);
   }
 
  private:
   SheetGroup& Group(const std::string& id, std::string title, int depth) {
-    view_.groups.push_back({view_.name + "-" + id, std::move(title), "", depth, {}});
-    return view_.groups.back();
+    return AddViewGroup(view_, id, std::move(title), depth);
   }
 
   // The ways the parts go in, below everything: from two corners of each to where they belong.
@@ -206,8 +205,7 @@ class ExplodedDrawing {
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
 
   void AddTitle() {
-    PaperBox below = EmptyBox();
-    for (const SheetGroup& group : view_.groups) below = Join(below, Bounds(group));
+    const PaperBox below = Bounds(std::span(view_.groups));
     SheetGroup& group = Group("title", view_.title, 0);
     const PaperPoint at{below.left, below.bottom + 9};
     const std::string scale(scale_.name);

@@ -282,11 +282,13 @@ PaperBox Bounds(const SheetGroup& group) {
   return box;
 }
 
-PaperBox Bounds(const Sheet& sheet) {
+PaperBox Bounds(std::span<const SheetGroup> groups) {
   PaperBox box = EmptyBox();
-  for (const SheetGroup& group : sheet.groups) box = Join(box, Bounds(group));
+  for (const SheetGroup& group : groups) box = Join(box, Bounds(group));
   return box;
 }
+
+PaperBox Bounds(const Sheet& sheet) { return Bounds(std::span(sheet.groups)); }
 
 void Shift(SheetGroup& group, double dx, double dy) {
   for (Primitive& primitive : group.primitives) std::visit(Mover(dx, dy), primitive);

@@ -153,8 +153,7 @@ ScaleBar BarOf(PaperPoint at, const Scale& scale, Unit unit) {
 }  // namespace
 
 void FinishView(View& view, double left, Unit unit, const TextMetrics& metrics) {
-  PaperBox covered = EmptyBox();
-  for (const SheetGroup& group : view.groups) covered = Join(covered, Bounds(group));
+  const PaperBox covered = Bounds(std::span(view.groups));
   SheetGroup& group = AddViewGroup(view, "title", view.title, 0);
   std::string caption = "SCALE ";
   caption += view.scale.name;

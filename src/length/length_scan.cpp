@@ -5,6 +5,8 @@
 #include <string>
 #include <utility>
 
+#include "diag/characters.h"
+
 namespace tillwright {
 namespace {
 
@@ -58,8 +60,6 @@ constexpr std::array kSpaces{" "sv, "\t"sv, "\u00a0"sv, "\u2009"sv, "\u202f"sv};
 constexpr std::array kSlashes{"/"sv, "\u2044"sv};
 constexpr std::array kMinuses{"-"sv, "\u2212"sv};
 
-bool IsDigit(char c) { return c >= '0' && c <= '9'; }
-char Lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 bool IsLetter(char c) { return Lower(c) >= 'a' && Lower(c) <= 'z'; }
 
 struct Fraction {

@@ -2,12 +2,12 @@
 
 #include <numeric>
 
+#include "diag/characters.h"
+
 namespace tillwright {
 namespace {
 
 constexpr std::int64_t kLimit = 1'000'000'000'000;
-
-bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 
 // Digits from `at` on; empty when there are none or they pass the limit.
 std::optional<std::int64_t> TakeDigits(std::string_view text, std::size_t& at) {

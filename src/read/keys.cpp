@@ -1,7 +1,9 @@
 #include "tillwright/keys.h"
 
+#include <algorithm>
 #include <array>
 
+#include "diag/characters.h"
 #include "tillwright/diagnostic.h"
 
 namespace tillwright {
@@ -82,9 +84,10 @@ constexpr std::array kFrontsKeys{
     KeyRow{"style", "choice:front-style", "Over the opening's edges, or inside them.", "overlay"},
     KeyRow{"thickness", "length", "Thickness of the fronts.", "3/4 in, or 19 mm"},
     KeyRow{"gap", "length-or-zero", "Between neighbouring fronts.", "1/8 in, or 3 mm"},
-    KeyRow{"overlay", "overlay",
-           "Overlay: how far fronts cover the case beyond the opening's edge, for all edges or each.",
-           "5/8 in, or 16 mm"},
+    KeyRow{
+        "overlay", "overlay",
+        "Overlay: how far fronts cover the case beyond the opening's edge, for all edges or each.",
+        "5/8 in, or 16 mm"},
     KeyRow{"edge", "edge", "Inset: the gap to the opening's edge, for all edges or each.",
            "1/8 in, or 3 mm"},
     KeyRow{"material", "text", "What the fronts are made of.", kNone},
@@ -105,8 +108,7 @@ constexpr std::array kFrontKeys{
     KeyRow{"thickness", "length", "Thickness of this front.", "fronts.thickness"},
     KeyRow{"material", "text", "What this front is made of.", "fronts.material"},
     KeyRow{"grain", "choice:grain", "Which way its grain runs.", "fronts.grain"},
-    KeyRow{"pull", "pull-or-none", "Its pull, merged over the bank's, or \"none\".",
-           "fronts.pull"},
+    KeyRow{"pull", "pull-or-none", "Its pull, merged over the bank's, or \"none\".", "fronts.pull"},
 };
 
 constexpr std::array kOverlayEdgesKeys{
@@ -197,51 +199,64 @@ constexpr std::array kGraduateKeys{
     KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
 };
 
-constexpr std::array kDrawerKeys{
-    KeyRow{"name", "text", "A label.", kNone},
-    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
-    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
-    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
-    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
-    KeyRow{"front", "front", "This front's own keys.", kNone},
-    KeyRow{"slides", "slides", "This drawer's own keys, merged over the bank's.", kNone},
-    KeyRow{"box", "box", "This drawer's own keys, merged over the bank's.", kNone},
-    KeyRow{"contents", "text", "What goes into it.", kNone},
-    KeyRow{"load", "text-or-number", "What its contents weigh.", kNone},
-};
-
-constexpr std::array kBlankKeys{
-    KeyRow{"name", "text", "A label.", kNone},
-    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
-    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
-    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
-    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
-    KeyRow{"front", "front", "This front's own keys.", kNone},
-};
-
-constexpr std::array kOpenKeys{
-    KeyRow{"name", "text", "A label.", kNone},
+constexpr std::array kSizeKeys{
     KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
     KeyRow{"min", "length", "Least size of the front along the split.", kNone},
     KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
     KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
 };
 
-constexpr std::array kNodeKeys{
-    KeyRow{"rows", "list:node", "Children from top to bottom.", kNone},
-    KeyRow{"columns", "list:node", "Children from left to right.", kNone},
-    KeyRow{"drawer", "drawer", "A drawer.", kNone},
-    KeyRow{"blank", "blank", "A fixed false front.", kNone},
-    KeyRow{"open", "open", "An open space.", kNone},
-    KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
-    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
-    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
-    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
-    KeyRow{"graduate", "graduate", "How the children share the length.", "equal"},
-    KeyRow{"divider", "divider", "Thickness of the members between the children, or \"none\".",
-           "as the case's sides where drawers need them"},
-    KeyRow{"gap", "length-or-zero", "Gap between the children's fronts.", "fronts.gap"},
-};
+// The keys of something that takes its place along a split: its own, and the size keys between.
+template <std::size_t Before, std::size_t After>
+constexpr auto WithSizeKeys(const std::array<KeyRow, Before>& before,
+                            const std::array<KeyRow, After>& after) {
+  std::array<KeyRow, Before + kSizeKeys.size() + After> keys{};
+  auto end = std::copy(before.begin(), before.end(), keys.begin());
+  end = std::copy(kSizeKeys.begin(), kSizeKeys.end(), end);
+  std::copy(after.begin(), after.end(), end);
+  return keys;
+}
+
+constexpr auto kDrawerKeys = WithSizeKeys(
+    std::array{
+        KeyRow{"name", "text", "A label.", kNone},
+    },
+    std::array{
+        KeyRow{"front", "front", "This front's own keys.", kNone},
+        KeyRow{"slides", "slides", "This drawer's own keys, merged over the bank's.", kNone},
+        KeyRow{"box", "box", "This drawer's own keys, merged over the bank's.", kNone},
+        KeyRow{"contents", "text", "What goes into it.", kNone},
+        KeyRow{"load", "text-or-number", "What its contents weigh.", kNone},
+    });
+
+constexpr auto kBlankKeys = WithSizeKeys(
+    std::array{
+        KeyRow{"name", "text", "A label.", kNone},
+    },
+    std::array{
+        KeyRow{"front", "front", "This front's own keys.", kNone},
+    });
+
+constexpr auto kOpenKeys = WithSizeKeys(
+    std::array{
+        KeyRow{"name", "text", "A label.", kNone},
+    },
+    std::array<KeyRow, 0>{});
+
+constexpr auto kNodeKeys = WithSizeKeys(
+    std::array{
+        KeyRow{"rows", "list:node", "Children from top to bottom.", kNone},
+        KeyRow{"columns", "list:node", "Children from left to right.", kNone},
+        KeyRow{"drawer", "drawer", "A drawer.", kNone},
+        KeyRow{"blank", "blank", "A fixed false front.", kNone},
+        KeyRow{"open", "open", "An open space.", kNone},
+    },
+    std::array{
+        KeyRow{"graduate", "graduate", "How the children share the length.", "equal"},
+        KeyRow{"divider", "divider", "Thickness of the members between the children, or \"none\".",
+               "as the case's sides where drawers need them"},
+        KeyRow{"gap", "length-or-zero", "Gap between the children's fronts.", "fronts.gap"},
+    });
 
 constexpr std::array kToleranceKeys{
     KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
@@ -252,8 +267,7 @@ constexpr std::array kToleranceKeys{
 
 constexpr std::array kLimitsKeys{
     KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
-    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.",
-           "3/16 in, or 4.8 mm"},
+    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", "3/16 in, or 4.8 mm"},
 };
 
 constexpr std::array kSeasonKeys{
@@ -338,8 +352,6 @@ constexpr std::array kObjects{
     ObjectRow{"measured-part", "Sizes of one part.", kMeasuredPartKeys},
     ObjectRow{"spacer", "One kind of spacer.", kSpacerKeys},
 };
-
-char Lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 // Edits between two words: insert, delete, change, or swap neighbours, case aside.
 std::size_t Edits(std::string_view a, std::string_view b) {

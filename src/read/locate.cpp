@@ -1,16 +1,13 @@
 #include <algorithm>
 
+#include "diag/characters.h"
 #include "read/json_value.h"
 #include "tillwright/read.h"
 
 namespace tillwright {
 namespace {
 
-bool StartsCharacter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
-
-int Characters(std::string_view text) {
-  return static_cast<int>(std::ranges::count_if(text, StartsCharacter));
-}
+int Characters(std::string_view text) { return static_cast<int>(CharacterCount(text)); }
 
 // RFC 6901: ~ and / in a key are written ~0 and ~1.
 void AppendToken(std::string& pointer, std::string_view key) {

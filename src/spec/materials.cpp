@@ -4,6 +4,8 @@
 #include <array>
 #include <string>
 
+#include "diag/characters.h"
+
 namespace tillwright {
 namespace {
 
@@ -20,7 +22,6 @@ constexpr std::array kPanelWords{"plywood"sv,  "ply"sv,          "mdf"sv,       
                                  "fiberboard"sv, "fibreboard"sv,  "blockboard"sv, "melamine"sv,
                                  "veneer"sv,   "veneered"sv,     "laminate"sv,  "panel"sv};
 
-char Lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 bool InWord(char c) { return c >= 'a' && c <= 'z'; }
 
 template <std::size_t N>

@@ -24,7 +24,7 @@ std::string Slice(std::string_view text, int first, int count) {
   std::string out;
   int at = -1;
   for (const char c : text) {
-    if ((static_cast<unsigned char>(c) & 0xC0U) != 0x80U) ++at;
+    if (StartsCharacter(c)) ++at;
     if (at >= first && at < first + count) out += c;
   }
   return out;

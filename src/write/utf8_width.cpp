@@ -11,18 +11,12 @@ namespace {
 bool IsControl(char32_t c) {
   const bool c0_or_c1 = c < 0x20 || (c >= 0x7F && c < 0xA0);
   const bool separator = c == 0x2028 || c == 0x2029;
-  const bool direction = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
-                         (c >= 0x2066 && c <= 0x2069);
+  const bool direction = c == 0x061C || c == 0x200E || c == 0x200F ||
+                         (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   return c0_or_c1 || separator || direction;
 }
 
-bool StartsCharacter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
-
 }  // namespace
-
-std::size_t CharacterCount(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(text, StartsCharacter));
-}
 
 std::string Shortened(std::string_view text, std::size_t most) {
   if (CharacterCount(text) <= most) return std::string(text);

@@ -6,10 +6,9 @@
 #include <string_view>
 #include <vector>
 
-namespace tillwright {
+#include "diag/characters.h"
 
-// Characters (code points) in UTF-8 text.
-[[nodiscard]] std::size_t CharacterCount(std::string_view text);
+namespace tillwright {
 
 // At most `most` characters, the last of them an ellipsis when something was left off.
 [[nodiscard]] std::string Shortened(std::string_view text, std::size_t most);
