@@ -29,6 +29,11 @@ PaperBox BoxAround(PaperPoint centre, double radius) {
   return {centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius};
 }
 
+bool MayMeet(const PaperBox& box, const PaperSegment& s) {
+  return box.right >= std::min(s.from.x, s.to.x) && box.left <= std::max(s.from.x, s.to.x) &&
+         box.bottom >= std::min(s.from.y, s.to.y) && box.top <= std::max(s.from.y, s.to.y);
+}
+
 class MarkPlacer {
  public:
   MarkPlacer(const View& view, const DetailMark& mark) : mark_(mark), texts_(LabelBoxes(view.groups)) {
@@ -88,7 +93,8 @@ class MarkPlacer {
     if (std::ranges::any_of(texts_, hits) || std::ranges::any_of(rounds_, hits)) return false;
     const PaperSegment leader{OnCircle(mark_.centre, radius, AngleTo(at)), at};
     return std::ranges::none_of(texts_, [&](const PaperBox& text) {
-      return !ClipToArea(AreaOf(Grow(text, kClear)), leader).empty();
+      const PaperBox wide = Grow(text, kClear);
+      return MayMeet(wide, leader) && !ClipToArea(AreaOf(wide), leader).empty();
     });
   }
 
@@ -102,7 +108,8 @@ class MarkPlacer {
     for (const Polyline* line : lines_) {
       const std::size_t n = line->points.size();
       for (std::size_t i = 0; i + (line->closed ? 0 : 1) < n; ++i) {
-        if (!ClipToArea(area, {line->points[i], line->points[(i + 1) % n]}).empty()) ++count;
+        const PaperSegment side{line->points[i], line->points[(i + 1) % n]};
+        if (MayMeet(box, side) && !ClipToArea(area, side).empty()) ++count;
       }
     }
     for (const PaperBox& hatch : hatched_) count += Overlaps(hatch, box) ? 4 : 0;
