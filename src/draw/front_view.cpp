@@ -257,7 +257,7 @@ class FrontDrawing {
   // The chain as a tier, without gaps and overlaps if they find no room, or nothing.
   DimensionChain Tier(SizeChain chain, bool upright) const {
     DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
+    if (HasRoomFor(tier, upright, 0, metrics_)) return tier;  // no crowd beside small fronts
     for (const char* lesser : {"gap.", "reveal.", "overlap."}) DropPaths(chain, lesser);
     tier = TierOf(chain, Map(), upright, bank_.units);
     if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;

@@ -24,9 +24,13 @@ constexpr double kLines = 3.4;   // mm, from line to line of one row
 struct Sized {
   std::string paths;
   std::vector<std::string> things;
+  bool is_rule = false;  // nearly everything has it
 };
 // Keyed by the sizes themselves, the largest first.
 using SizeMap = std::map<std::vector<Length>, Sized, std::greater<>>;
+// Names of things along each edge, keyed likewise.
+using EdgeNames = std::array<std::vector<std::string>, 4>;
+using EdgeMap = std::map<std::vector<Length>, EdgeNames, std::greater<>>;
 
 // "D" and 7 of "D7"; 0 for other names.
 int NumberOf(const std::string& thing) {
@@ -113,33 +117,52 @@ class TableMaker {
     AddSection("FRONTS, WIDTH \u00d7 HEIGHT", map, {" \u00d7 "});
   }
 
-  std::string EndName(const GapEnd& end) const {
-    if (end.kind != GapEnd::Kind::kOpening) return ToText(bank_, end);
-    return std::string(Word(static_cast<Edge>(end.index)));
-  }
-
+  // Gaps to the opening edge by edge, those between fronts one by one.
   void Gaps() {
     SizeMap map;
-    std::size_t most = 0;
+    EdgeMap edges;
     for (const Gap& gap : bank_.gaps) {
       const std::string path = GapPath(bank_, gap);
       if (IsShown(path)) continue;
-      Put(map, {gap.size}, path, EndName(gap.from) + "/" + EndName(gap.to));
+      const bool from = gap.from.kind == GapEnd::Kind::kOpening;
+      const bool to = gap.to.kind == GapEnd::Kind::kOpening;
+      if (from || to) {
+        const GapEnd& edge = from ? gap.from : gap.to;
+        edges[{gap.size}][static_cast<std::size_t>(edge.index)].push_back(
+            ToText(bank_, from ? gap.to : gap.from));
+        Put(map, {gap.size}, path, {});
+      } else {
+        Put(map, {gap.size}, path, ToText(bank_, gap.from) + "/" + ToText(bank_, gap.to));
+      }
     }
-    for (const auto& [size, sized] : map) most = std::max(most, sized.things.size());
-    // Where one size is the rule, only the exceptions are named.
-    for (auto& [size, sized] : map) {
-      if (sized.things.size() != most || most < 7) continue;
-      sized.things = {map.size() == 1 && most == bank_.gaps.size() ? "all gaps" : "all others"};
-      break;
+    NameRuleAndExceptions(map);
+    for (auto& [size, ids] : edges) {
+      Sized& sized = map[size];
+      if (sized.is_rule) continue;
+      std::erase(sized.things, std::string());
+      std::ranges::move(EdgesListed(ids), std::back_inserter(sized.things));
     }
     AddSection("GAPS", map, {});
+  }
+
+  // Where one size is the rule, only the exceptions are named.
+  void NameRuleAndExceptions(SizeMap& map) const {
+    constexpr std::size_t kMany = 9;
+    std::size_t most = 0;
+    for (const auto& [size, sized] : map) most = std::max(most, sized.things.size());
+    if (most < kMany) return;
+    for (auto& [size, sized] : map) {
+      if (sized.things.size() != most) continue;
+      sized.things = {map.size() == 1 && most == bank_.gaps.size() ? "all gaps" : "all others"};
+      sized.is_rule = true;
+      return;
+    }
   }
 
   // Edge by edge, fronts that cover it alike together.
   void Overlaps() {
     SizeMap map;
-    std::map<std::vector<Length>, std::array<std::vector<std::string>, 4>, std::greater<>> edges;
+    EdgeMap edges;
     for (const Overlap& overlap : bank_.overlaps) {
       const std::string id = ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id);
       const std::string path = "overlap." + id + '.' + std::string(Word(overlap.edge));
@@ -152,7 +175,12 @@ class TableMaker {
   }
 
   // "D1–D3 left and right": neighbours in the list with the same fronts share them.
-  static std::vector<std::string> EdgesListed(const std::array<std::vector<std::string>, 4>& ids) {
+  static std::vector<std::string> EdgesListed(EdgeNames ids) {
+    for (std::vector<std::string>& names : ids) {
+      std::ranges::sort(names, {}, [](const std::string& name) {
+        return std::pair(name[0], NumberOf(name));
+      });
+    }
     std::vector<std::string> things;
     for (const Edge edge : kEdges) {
       const auto i = static_cast<std::size_t>(edge);

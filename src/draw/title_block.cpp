@@ -57,7 +57,7 @@ Column ViewColumn(const TitleBlock& block) {
 }
 
 Column DateColumn(const TitleBlock& block) {
-  Column dates = ColumnOf(25, 0);
+  Column dates = ColumnOf(30, 0);
   AddCell(dates, "DATE", block.date, false);
   AddCell(dates, "DRAWN", block.drawn, false);
   return dates;
