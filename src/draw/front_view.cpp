@@ -326,7 +326,7 @@ class FrontDrawing {
         bank_.casework ? bank_.casework->bottom + bank_.casework->raise : Length();
     OrdinateColumn column{.side = PaperSide::kRight,
                           .edge = view_.outline.right,
-                          .heading = bank_.casework ? "FROM FLOOR" : "FROM OPENING"};
+                          .heading = bank_.casework ? "FROM CASE BASE" : "FROM OPENING"};
     for (std::size_t i = chain.paths.size(); i-- > 0;) {
       const std::size_t dot = chain.paths[i].find(".front.height");
       if (dot == std::string::npos) continue;
