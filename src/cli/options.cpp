@@ -163,12 +163,23 @@ class Parser {
     return text;
   }
 
+  // Every --option of the program and its commands, so that a new one is suggested without a list.
+  std::vector<std::string> LongFlags() {
+    std::vector<std::string> flags;
+    std::vector<CLI::App*> apps = app_.get_subcommands({});
+    apps.insert(apps.begin(), &app_);
+    for (const CLI::App* app : apps) {
+      for (const CLI::Option* option : app->get_options()) {
+        for (const std::string& name : option->get_lnames()) flags.push_back("--" + name);
+      }
+    }
+    return flags;
+  }
+
   std::string Suggestion(const std::vector<std::string>& args) {
     std::vector<std::string> names;
     for (const CommandRow& row : kCommands) names.emplace_back(row.name);
-    std::vector<std::string> flags{"--help", "--version", "--color", "--output", "--json",
-                                   "--format", "--view", "--paper", "--scale", "--sizes",
-                                   "--hidden", "--date"};
+    const std::vector<std::string> flags = LongFlags();
     bool command_seen = false;
     for (const std::string& arg : args) {
       const bool flag = arg.starts_with("-") && arg != "-";

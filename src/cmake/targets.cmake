@@ -56,7 +56,14 @@ include(src/draw/toolkit.cmake)
 include(src/draw/views.cmake)
 include(src/render/render.cmake)
 
-add_library(tillwright_app STATIC src/cli/app.cpp src/cli/files.cpp src/cli/options.cpp)
+add_library(tillwright_app STATIC
+  src/cli/app.cpp
+  src/cli/draw_command.cpp
+  src/cli/files.cpp
+  src/cli/options.cpp
+  src/cli/program.cpp
+  src/cli/size_command.cpp
+  src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_app
   PUBLIC tillwright_cairo PRIVATE CLI11::CLI11 tillwright_flags)

@@ -1,0 +1,103 @@
+#include "cli/program.h"
+
+#include "tillwright/read.h"
+#include "tillwright/solve.h"
+#include "tillwright/write.h"
+#include "write/utf8_width.h"
+
+namespace tillwright {
+
+std::string Program::SpecName() const { return options_.spec == "-" ? "<stdin>" : options_.spec; }
+
+bool Program::Colored(bool terminal) const {
+  if (options_.color != ColorChoice::kAuto) return options_.color == ColorChoice::kAlways;
+  return terminal && !console_.no_color;
+}
+
+bool Program::ColoredResult() const {
+  const bool to_file = !options_.output.empty() && options_.output != "-";
+  return Colored(console_.out_is_terminal && !to_file);
+}
+
+void Program::Show(const Diagnostics& diagnostics) {
+  if (diagnostics.empty()) return;
+  if (options_.json) {
+    console_.out += DiagnosticsJson(diagnostics, SpecName(), text_);
+  } else {
+    console_.err +=
+        DiagnosticsText(diagnostics, SpecName(), text_, {Colored(console_.err_is_terminal)});
+  }
+}
+
+ExitStatus Program::Failed(DiagnosticCode code, std::string message, std::string hint,
+                           ExitStatus status) {
+  Diagnostics diagnostics;
+  ReportError(diagnostics, code, {}, std::move(message), std::move(hint));
+  Show(diagnostics);
+  return status;
+}
+
+std::optional<ExitStatus> Program::ReadText() {
+  if (options_.spec == "-" && console_.in_is_terminal) {
+    return Failed(DiagnosticCode::kUsage,
+                  "a spec is expected on standard input, which is a terminal",
+                  "name a file, or pipe a spec in", ExitStatus::kUsage);
+  }
+  FileResult read = files_.Read(options_.spec, kMaxSpecBytes);
+  if (!read.ok) {
+    return Failed(DiagnosticCode::kFileRead, "cannot be read: " + read.problem,
+                  "check the name; 'tillwright new' prints a starter spec", ExitStatus::kFile);
+  }
+  text_ = std::move(read.text);
+  return std::nullopt;
+}
+
+std::optional<ExitStatus> Program::ReadTheSpec() {
+  if (const std::optional<ExitStatus> status = ReadText()) return status;
+  Outcome<Spec> read = ReadSpec(text_);
+  Show(read.diagnostics());
+  if (!read.ok()) return ExitStatus::kSpec;
+  spec_ = std::move(read.value());
+  return std::nullopt;
+}
+
+ExitStatus Program::WithBank(Act act) {
+  if (const std::optional<ExitStatus> status = ReadTheSpec()) return *status;
+  const Outcome<Bank> solved = SolveBank(spec_);
+  Show(solved.diagnostics());
+  if (!solved.ok()) return ExitStatus::kSpec;
+  return act(*this, solved.value(), CheckBank(spec_, solved.value()));
+}
+
+ExitStatus Program::Emit(std::string text, ExitStatus status) {
+  if (options_.output.empty() || options_.output == "-") {
+    console_.out += text;
+    return status;
+  }
+  return Write({{options_.output, std::move(text)}}, status);
+}
+
+ExitStatus Program::Write(const std::vector<FileToWrite>& files, ExitStatus status) {
+  for (const FileToWrite& file : files) {
+    if (options_.spec != "-" && files_.Same(file.path, options_.spec)) {
+      return Failed(DiagnosticCode::kFileWrite, "the output would overwrite the spec",
+                    "name another file with -o", ExitStatus::kUsage);
+    }
+  }
+  const FileResult written = files_.WriteAll(files);
+  if (!written.ok) {
+    return Failed(DiagnosticCode::kFileWrite,
+                  "\"" + written.text + "\" cannot be written: " + written.problem,
+                  "choose another place with -o", ExitStatus::kFile);
+  }
+  if (!options_.json) {
+    for (const FileToWrite& file : files) console_.err += "wrote " + Printable(file.path) + "\n";
+  }
+  return status;
+}
+
+ExitStatus StatusOf(const std::vector<Finding>& findings) {
+  return HasFailure(findings) ? ExitStatus::kCheckFails : ExitStatus::kOk;
+}
+
+}  // namespace tillwright

@@ -1,0 +1,61 @@
+// What every command does alike: reading the spec, solving it, telling what is wrong, writing
+// files.
+#ifndef TILLWRIGHT_CLI_PROGRAM_H_
+#define TILLWRIGHT_CLI_PROGRAM_H_
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cli/app.h"
+#include "cli/options.h"
+#include "tillwright/bank.h"
+#include "tillwright/check.h"
+#include "tillwright/diagnostic.h"
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+class Program {
+ public:
+  Program(const Options& options, Console& console, Files& files)
+      : options_(options), console_(console), files_(files) {}
+
+  [[nodiscard]] const Options& options() const { return options_; }
+  [[nodiscard]] const Spec& spec() const { return spec_; }         // after ReadTheSpec
+  [[nodiscard]] const std::string& text() const { return text_; }  // its text
+  [[nodiscard]] std::string SpecName() const;                      // as messages call it
+  [[nodiscard]] bool Colored(bool terminal) const;
+  [[nodiscard]] bool ColoredResult() const;  // whether a result for standard output may be coloured
+
+  // Shows diagnostics where they belong: JSON with results, text with messages.
+  void Show(const Diagnostics& diagnostics);
+  ExitStatus Failed(DiagnosticCode code, std::string message, std::string hint, ExitStatus status);
+
+  // Reads the spec that the command line names; a status when that fails and all is said.
+  std::optional<ExitStatus> ReadTheSpec();
+
+  // Reads, solves and checks, then acts on what came out.
+  using Act = ExitStatus (*)(Program&, const Bank&, const std::vector<Finding>&);
+  ExitStatus WithBank(Act act);
+
+  // Text to standard output, or to the file that -o names.
+  ExitStatus Emit(std::string text, ExitStatus status);
+  // All of the files or none; never over the spec.
+  ExitStatus Write(const std::vector<FileToWrite>& files, ExitStatus status);
+
+ private:
+  std::optional<ExitStatus> ReadText();
+
+  const Options& options_;
+  Console& console_;
+  Files& files_;
+  std::string text_;
+  Spec spec_;
+};
+
+[[nodiscard]] ExitStatus StatusOf(const std::vector<Finding>& findings);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_CLI_PROGRAM_H_
