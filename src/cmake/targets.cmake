@@ -32,6 +32,7 @@ add_library(tillwright_core STATIC
   src/read/locate.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
+  src/write/bank_tables.cpp
   src/write/diagnostics_text.cpp
   src/write/id_list.cpp
   src/write/json_text.cpp
