@@ -42,6 +42,9 @@ constexpr CommandRow kCommands[] = {
      "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
     {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
+    {Command::kShop, "shop",
+     "Write the whole packet for one job into a folder, with a page to open",
+     "tillwright shop specs/sewing-frame-pedestal.json -o packet", true, true, true},
     {Command::kWhy, "why", "Tell how one dimension came about",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
     {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
@@ -105,7 +108,7 @@ class Parser {
           ->type_name("");
     }
     if (row.takes_output) {
-      const bool folder = row.command == Command::kDraw;
+      const bool folder = row.command == Command::kDraw || row.command == Command::kShop;
       CLI::Option* output =
           sub->add_option("-o,--output", options_.output,
                           folder ? "The folder to write into" : "The file to write, or - for here");
@@ -113,6 +116,7 @@ class Parser {
       if (folder) output->required();
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
+    if (row.command == Command::kShop) AddSheetOptions(*sub);
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
   }
 
@@ -127,9 +131,6 @@ class Parser {
         ->check(CLI::IsMember(Texts(ViewNames())))
         ->allow_extra_args(false)
         ->type_name("VIEW");
-    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
-        ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
-        ->type_name("PAPER");
     sub.add_option("--scale", draw.scale,
                    "Of elevation, section and plan, such as 1:8 (the largest that fits)")
         ->check([](const std::string& text) {
@@ -140,6 +141,15 @@ class Parser {
         ->check(CLI::IsMember({"all", "key"}))
         ->type_name("WHICH");
     sub.add_flag("--hidden", draw.hidden_boxes, "Show the boxes behind the fronts");
+    AddSheetOptions(sub);
+  }
+
+  // What every command that makes sheets takes.
+  void AddSheetOptions(CLI::App& sub) {
+    DrawOptions& draw = options_.draw;
+    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
+        ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
+        ->type_name("PAPER");
     sub.add_option("--date", draw.date, "A date for the title block, as typed")->type_name("DATE");
   }
 

@@ -34,15 +34,19 @@ add_library(tillwright_core STATIC
   src/read/read_spec.cpp
   src/write/bank_tables.cpp
   src/write/diagnostics_text.cpp
+  src/write/finding_groups.cpp
+  src/write/html.cpp
   src/write/id_list.cpp
   src/write/json_text.cpp
+  src/write/packet.cpp
   src/write/parts_table.cpp
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp
-  src/write/why_text.cpp)
+  src/write/why_text.cpp
+  src/write/work_steps.cpp)
 add_library(tillwright::core ALIAS tillwright_core)
 target_sources(tillwright_core PUBLIC
   FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR}/include FILES ${tillwright_headers})
@@ -63,6 +67,7 @@ add_library(tillwright_app STATIC
   src/cli/files.cpp
   src/cli/options.cpp
   src/cli/program.cpp
+  src/cli/shop_command.cpp
   src/cli/size_command.cpp
   src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)

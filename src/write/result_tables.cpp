@@ -3,7 +3,7 @@
 #include "tillwright/write.h"
 #include "write/bank_tables.h"
 #include "write/cautions.h"
-#include "write/id_list.h"
+#include "write/finding_groups.h"
 #include "write/parts_table.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
@@ -91,23 +91,13 @@ class Tables {
             count(Level::kWarn, "warning") + ", " + count(Level::kFail, "failure") + "\n";
   }
 
-  // Findings of one level, those that say the same together.
   void Those(Level level) {
-    std::vector<std::pair<const Finding*, IdList>> said;
-    for (const Finding& finding : findings_) {
-      if (finding.level != level) continue;
-      auto same = std::ranges::find_if(said, [&](const auto& other) {
-        return other.first->code == finding.code && other.first->message == finding.message;
-      });
-      if (same == said.end()) same = said.insert(same, {&finding, {}});
-      same->second.Add(finding.subject);
-    }
-    for (const auto& [finding, subjects] : said) {
-      std::string head =
-          "  " + std::string(ToText(level)) + "  " + std::string(ToText(finding->code)) + "  ";
+    for (const FindingGroup& group : FindingGroups(findings_, level)) {
+      std::string head = "  " + std::string(ToText(level)) + "  " +
+                         std::string(ToText(group.finding->code)) + "  ";
       const std::size_t width = head.size();
       if (style_.color) head = Coloured(level) + head + "\x1b[0m";
-      Wrapped(head, width, subjects.ToText() + ": " + Printable(finding->message), 8);
+      Wrapped(head, width, group.subjects.ToText() + ": " + Printable(group.finding->message), 8);
     }
   }
 
