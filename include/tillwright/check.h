@@ -42,10 +42,22 @@ enum class CheckCode : std::uint8_t {
   kRabbetDepth,     // a rabbet no deeper than two thirds of the part
   kFrontScrew,      // screws through the front end stay inside the front
   kSlideScrew,      // slide screws are shorter than the side is thick
-  kPocketScrew      // pocket screws suit the stock
+  kPocketScrew,     // pocket screws suit the stock
+  kBottomSag,       // a bottom that carries its load (an estimate)
+  kSlideLoad,       // slides rated for what they carry (an estimate)
+  kTipping          // the case stands with its drawers open (an estimate)
 };
+inline constexpr CheckCode kLastOfBank = CheckCode::kPocketScrew;
+inline constexpr CheckCode kLastCheckCode = CheckCode::kTipping;
 // "slide-clearance"
 [[nodiscard]] std::string_view ToText(CheckCode code);
+
+// A figure that is no length, and what it is held against.
+struct Measure {
+  double value = 0;
+  std::optional<double> limit;
+  std::string_view unit;  // "kg", "N m"
+};
 
 struct Finding {
   CheckCode code = CheckCode::kClosure;
@@ -54,6 +66,7 @@ struct Finding {
   std::string message;   // one sentence; a failing one says what to change and by how much
   std::optional<Length> value, limit;
   std::string_view source;
+  std::optional<Measure> measure{};  // of findings that are not about a length
 };
 
 // Every check on a bank, in the order of CheckCode within each subject's group.

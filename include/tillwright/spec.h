@@ -134,6 +134,7 @@ struct SlideSpec {
   Place lengths_place;
   bool lengths_typed = false;
   Entry<Length> clearance, deduct, side_max, behind, line;
+  Entry<std::string> rating;  // what a pair carries, as a weight (ParseMass)
 };
 
 struct StockSpec {  // a side or an end

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "check/strength_checks.h"
 #include "spec/box_rules.h"
 #include "spec/defaults.h"
 #include "tillwright/check.h"
@@ -14,13 +15,13 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 23> kCodes{
+constexpr std::array<std::string_view, 26> kCodes{
     "closure",      "gap",          "overlay",      "meet",           "out-of-line", "graduation",
     "support",      "box-width",    "box-height",   "box-depth",      "least-height", "slide-depth",
     "slide-box",    "slide-clearance", "side-thickness", "bottom-fit", "groove-depth",
     "groove-under", "groove-joint", "rabbet-depth", "front-screw",    "slide-screw",
-    "pocket-screw"};
-static_assert(kCodes.size() == static_cast<std::size_t>(CheckCode::kPocketScrew) + 1);
+    "pocket-screw", "bottom-sag",   "slide-load",   "tipping"};
+static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
 
 // How far a side-mount slide's space may exceed its rule: +1/32 in, -0 (common practice).
 constexpr Default kClearanceOver{Length::Inches(1, 32), defaults::TenthMm(8)};
@@ -451,7 +452,9 @@ std::string_view ToText(Level level) { return kLevels[static_cast<std::size_t>(l
 std::string_view ToText(CheckCode code) { return kCodes[static_cast<std::size_t>(code)]; }
 
 std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
-  return Checks(spec, bank).Run();
+  std::vector<Finding> findings = Checks(spec, bank).Run();
+  AddStrengthChecks(spec, bank, findings);
+  return findings;
 }
 
 bool HasFailure(const std::vector<Finding>& findings) {

@@ -13,6 +13,7 @@ add_library(tillwright_core STATIC
   src/length/length_text.cpp
   src/length/rational.cpp
   src/spec/box_rules.cpp
+  src/spec/mass.cpp
   src/spec/materials.cpp
   src/spec/words.cpp
   src/bank/bank.cpp
@@ -24,6 +25,7 @@ add_library(tillwright_core STATIC
   src/solve/pulls.cpp
   src/solve/solve.cpp
   src/check/bank_checks.cpp
+  src/check/strength_checks.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp

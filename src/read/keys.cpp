@@ -145,6 +145,7 @@ constexpr std::array kSlidesKeys{
            "1/2 in (13 mm); undermount 3/4 in (19 mm)"},
     KeyRow{"line", "length-or-zero", "Height of the slide line above the box's lower edge.",
            "side-mount 7/8 in (22 mm), others 0"},
+    KeyRow{"rating", "weight", "What a pair of the slides carries.", kNone},
 };
 
 constexpr std::array kBoxKeys{

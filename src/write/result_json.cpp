@@ -175,9 +175,16 @@ class ResultWriter {
       json_.Text("subject", finding.subject).Text("message", finding.message);
       Figure("value", finding.value);
       Figure("limit", finding.limit);
+      if (finding.measure) Weigh(*finding.measure);
       json_.Text("source", finding.source).Close();
     }
     json_.Close();
+  }
+
+  void Weigh(const Measure& measure) {
+    json_.Open("measure", '{').Key("value").Decimal(measure.value);
+    if (measure.limit) json_.Key("limit").Decimal(*measure.limit);
+    json_.Text("unit", measure.unit).Close();
   }
 
   // Figures of checks are millimetres too.

@@ -68,6 +68,11 @@ Json SimpleDefinitions() {
   Json d = Json::object();
   d["text"] = TypeOf({"string"});
   d["text-or-number"] = TypeOf({"string", "number"});
+  Json weight = TypeOf({"string"});
+  weight["pattern"] = "^ *[0-9]+(\\.[0-9]+)? *([A-Za-z]+)? *$";
+  Json bare_weight = TypeOf({"number"});
+  bare_weight["exclusiveMinimum"] = 0;
+  d["weight"] = AnyOf({bare_weight, weight});
   d["flag"] = TypeOf({"boolean"});
   d["length"] = LengthDefinition(
       "A length above zero; without a unit it is in the spec's \"units\".", false, false);
