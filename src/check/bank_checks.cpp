@@ -416,7 +416,7 @@ class Checks {
     }
     if (build.joint == CaseJoint::kDado) Groove(id, "a dado", build.joint_depth, build.side);
     if (build.joint == CaseJoint::kRabbet) Rabbet(id, "a rabbet", build.joint_depth, build.side);
-    if (build.joint == CaseJoint::kButt) PocketScrews(build, id);
+    if (build.fixing == CaseFixing::kPocketScrews) PocketScrews(build, id);
   }
 
   void PocketScrews(const CaseBuild& build, const std::string& id) {

@@ -19,6 +19,8 @@ ExitStatus Act(Program& program) {
       return DrawCommand(program);
     case Command::kShop:
       return ShopCommand(program);
+    case Command::kParts:
+      return PartsCommand(program);
     case Command::kWhy:
       return WhyCommand(program);
   }

@@ -45,6 +45,9 @@ constexpr CommandRow kCommands[] = {
     {Command::kShop, "shop",
      "Write the whole packet for one job into a folder, with a page to open",
      "tillwright shop specs/sewing-frame-pedestal.json -o packet", true, true, true},
+    {Command::kParts, "parts", "Print the cut list and the hardware",
+     "tillwright parts specs/sewing-frame-pedestal.json --format csv -o cuts.csv", true, true,
+     true},
     {Command::kWhy, "why", "Tell how one dimension came about",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
     {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
@@ -117,6 +120,12 @@ class Parser {
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
     if (row.command == Command::kShop) AddSheetOptions(*sub);
+    if (row.command == Command::kParts) {
+      sub->add_option("--format", options_.format,
+                      "table; csv: the cut list; hardware-csv: the hardware")
+          ->check(CLI::IsMember({"table", "csv", "hardware-csv"}))
+          ->type_name("FORMAT");
+    }
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
   }
 

@@ -10,7 +10,7 @@
 
 namespace tillwright {
 
-enum class Command { kSize, kDraw, kShop, kWhy, kNew, kSchema };
+enum class Command { kSize, kDraw, kParts, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
@@ -18,7 +18,7 @@ struct Options {
   std::string spec;             // a path, or "-"
   std::string output;           // -o: a path, "-" or empty
   std::string path;             // why: the dimension
-  std::string format = "svg";   // draw
+  std::string format;           // draw, parts: the first of theirs unless given
   DrawOptions draw;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;

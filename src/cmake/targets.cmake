@@ -2,7 +2,7 @@
 configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
 
 set(tillwright_headers
-  bank check diagnostic draw keys length length_text rational read sheet solve spec text_metrics
+  bank check diagnostic draw keys length length_text parts rational read sheet solve spec text_metrics
   trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
@@ -26,6 +26,13 @@ add_library(tillwright_core STATIC
   src/solve/solve.cpp
   src/check/bank_checks.cpp
   src/check/strength_checks.cpp
+  src/stock/cut_list.cpp
+  src/stock/hardware.cpp
+  src/stock/hardware_rules.cpp
+  src/stock/part_kinds.cpp
+  src/stock/part_names.cpp
+  src/stock/part_seats.cpp
+  src/stock/part_shape.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
@@ -35,13 +42,19 @@ add_library(tillwright_core STATIC
   src/read/object_reader.cpp
   src/read/read_spec.cpp
   src/write/bank_tables.cpp
+  src/write/csv.cpp
+  src/write/cut_notes.cpp
   src/write/diagnostics_text.cpp
   src/write/finding_groups.cpp
+  src/write/headings.cpp
   src/write/html.cpp
   src/write/id_list.cpp
   src/write/json_text.cpp
   src/write/packet.cpp
+  src/write/parts_csv.cpp
+  src/write/parts_json.cpp
   src/write/parts_table.cpp
+  src/write/parts_text.cpp
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp
@@ -68,6 +81,7 @@ add_library(tillwright_app STATIC
   src/cli/draw_command.cpp
   src/cli/files.cpp
   src/cli/options.cpp
+  src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
   src/cli/size_command.cpp

@@ -15,10 +15,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/overview_parts.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_faces.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_kinds.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_notes.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_seats.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_shape.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_words.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_box.cpp

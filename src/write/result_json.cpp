@@ -1,14 +1,14 @@
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/json_text.h"
+#include "write/part_keys.h"
 
 namespace tillwright {
 namespace {
 
 class ResultWriter {
  public:
-  explicit ResultWriter(const Bank& bank)
-      : bank_(bank), json_(2048 + bank.spaces.size() * 3500) {}
+  explicit ResultWriter(const Bank& bank) : bank_(bank), json_(2048 + bank.spaces.size() * 3500) {}
 
   std::string Run(const std::vector<Finding>& findings) {
     json_.BreakLines(2).Open('{');
@@ -159,13 +159,8 @@ class ResultWriter {
     json_.Millimeters("length_mm", part.length).Millimeters("width_mm", part.width);
     json_.Millimeters("thickness_mm", part.thickness);
     json_.Text("material", part.material).Text("grain", Word(part.grain));
-    json_.Open("cuts", '[');
-    for (const Cut& cut : part.cuts) {
-      json_.Open('{').Text("kind", ToText(cut.kind)).Text("face", "inside");
-      json_.Text("from", ToText(cut.from)).Millimeters("offset_mm", cut.offset);
-      json_.Millimeters("width_mm", cut.width).Millimeters("depth_mm", cut.depth).Close();
-    }
-    json_.Close().Close();
+    AddCutKeys(json_, part.cuts);
+    json_.Close();
   }
 
   void Checks(const std::vector<Finding>& findings) {

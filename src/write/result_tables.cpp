@@ -2,8 +2,8 @@
 
 #include "tillwright/write.h"
 #include "write/bank_tables.h"
-#include "write/cautions.h"
 #include "write/finding_groups.h"
+#include "write/headings.h"
 #include "write/parts_table.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
@@ -19,49 +19,21 @@ class Tables {
   std::string Run() {
     Head();
     for (const BankTable& section : BankTables(bank_)) {
-      Heading(section.heading, section.remark);
+      AddHeading(out_, section.heading, section.remark, style_);
       out_ += section.table.ToText();
     }
     Parts();
     Checks();
-    Cautions();
+    AddCautions(out_, style_);
     return std::move(out_);
   }
 
  private:
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
 
-  void Heading(std::string_view text, std::string_view remark = {}) {
-    out_ += '\n';
-    if (style_.color) out_ += "\x1b[1m";
-    out_ += text;
-    if (style_.color) out_ += "\x1b[0m";
-    if (!remark.empty()) {
-      out_ += "  (";
-      out_ += remark;
-      out_ += ')';
-    }
-    out_ += '\n';
-  }
-  // `head`, `head_width` characters wide, then text in lines that fit the page, indented after the
-  // first.
-  void Wrapped(const std::string& head, std::size_t head_width, const std::string& text,
-               std::size_t indent) {
-    out_ += head;
-    bool first = true;
-    for (const std::string& line : WrapText(text, kTableWidth - indent, head_width - indent)) {
-      if (!first) out_.append(indent, ' ');
-      first = false;
-      out_ += line + "\n";
-    }
-  }
-
   void Head() {
-    out_ += bank_.title.empty() ? "Drawer bank" : Shortened(Printable(bank_.title), kTableWidth);
-    out_ += '\n';
-    out_ += bank_.units == Unit::kInch ? "Inches" : "Millimetres";
-    out_ += ", parts cut to " + In(bank_.round) +
-            ". Places are from the opening's lower left corner.\n";
+    out_ += TitleLines(bank_);
+    out_.insert(out_.size() - 1, " Places are from the opening's lower left corner.");
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
       out_ += "Case     " + In(c.width) + " wide, " + In(c.height) + " high, " + In(c.depth) +
@@ -74,7 +46,7 @@ class Tables {
   void Parts() {
     const std::string table = PartsTable(bank_);
     if (table.empty()) return;
-    Heading("Parts", "finished sizes, length along the grain");
+    AddHeading(out_, "Parts", "finished sizes, length along the grain", style_);
     out_ += table;
   }
 
@@ -85,7 +57,7 @@ class Tables {
       const auto n = std::ranges::count(findings_, level, &Finding::level);
       return std::to_string(n) + " " + one + (n == 1 || level == Level::kPass ? "" : "s");
     };
-    Heading("Checks");
+    AddHeading(out_, "Checks", {}, style_);
     for (const Level level : {Level::kFail, Level::kWarn, Level::kNote}) Those(level);
     out_ += "  " + count(Level::kPass, "pass") + ", " + count(Level::kNote, "note") + ", " +
             count(Level::kWarn, "warning") + ", " + count(Level::kFail, "failure") + "\n";
@@ -97,19 +69,13 @@ class Tables {
                          std::string(ToText(group.finding->code)) + "  ";
       const std::size_t width = head.size();
       if (style_.color) head = Coloured(level) + head + "\x1b[0m";
-      Wrapped(head, width, group.subjects.ToText() + ": " + Printable(group.finding->message), 8);
+      AddWrapped(out_, head, width,
+                 group.subjects.ToText() + ": " + Printable(group.finding->message), 8);
     }
   }
 
   static std::string Coloured(Level level) {
     return level == Level::kFail ? "\x1b[31m" : level == Level::kWarn ? "\x1b[33m" : "\x1b[36m";
-  }
-
-  void Cautions() {
-    Heading("Before you cut");
-    for (const std::string_view caution : kCautions) {
-      Wrapped("  ", 2, std::string(caution), 2);
-    }
   }
 
   const Bank& bank_;

@@ -117,6 +117,7 @@ void AddChoices(Json& d) {
   d["choice:bottom-fit"] = Choice<BottomFit>();
   d["choice:graduation"] = Choice<Graduation>();
   d["choice:case-joint"] = Choice<CaseJoint>();
+  d["choice:case-fixing"] = Choice<CaseFixing>();
   d["choice:back-fit"] = Choice<BackFit>();
   d["choice:setting"] = Choice<Setting>();
   d["choice:sawn"] = Choice<SawnCut>();
@@ -125,8 +126,9 @@ void AddChoices(Json& d) {
 
 Json Property(const KeyRow& row) {
   constexpr std::string_view kList = "list:";
-  Json value = Described(std::string(row.about) +
-                         (row.fallback.empty() ? "" : " Default: " + std::string(row.fallback) + "."));
+  Json value =
+      Described(std::string(row.about) +
+                (row.fallback.empty() ? "" : " Default: " + std::string(row.fallback) + "."));
   if (row.type.starts_with(kList)) {
     value["type"] = "array";
     value["items"] = Ref(row.type.substr(kList.size()));

@@ -50,6 +50,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
     {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
+    {"parts", "stock"},
 };
 
 struct Guest {

@@ -1,7 +1,7 @@
 // The face of a part as a part sheet draws it: its two sides, the channels, steps and joints cut
 // into it, and the holes for pulls.
-#ifndef TILLWRIGHT_DRAW_PART_SHEET_SHAPE_H_
-#define TILLWRIGHT_DRAW_PART_SHEET_SHAPE_H_
+#ifndef TILLWRIGHT_STOCK_PART_SHAPE_H_
+#define TILLWRIGHT_STOCK_PART_SHAPE_H_
 
 #include <cstddef>
 #include <string_view>
@@ -40,4 +40,4 @@ struct PartShape {
 
 }  // namespace tillwright
 
-#endif  // TILLWRIGHT_DRAW_PART_SHEET_SHAPE_H_
+#endif  // TILLWRIGHT_STOCK_PART_SHAPE_H_

@@ -1,4 +1,4 @@
-#include "draw/part_sheet_seats.h"
+#include "stock/part_seats.h"
 
 #include <algorithm>
 #include <charconv>
@@ -97,6 +97,13 @@ class SeatFinder {
 
 std::vector<Seat> SeatsIn(const Bank& bank, const Part& part) {
   return SeatFinder(bank, part).Find();
+}
+
+std::string_view SeatFace(PartRole role, const Seat& seat) {
+  if (role == PartRole::kCaseSide) return seat.other_face ? "right side" : "left side";
+  if (role == PartRole::kDivider) return seat.other_face ? "lower face" : "upper face";
+  if (role == PartRole::kPartition) return seat.other_face ? "left face" : "right face";
+  return "inside";
 }
 
 bool BothFacesAlike(const std::vector<Seat>& seats) {

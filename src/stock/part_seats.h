@@ -1,6 +1,6 @@
 // Seats: the dados in which dividers and partitions sit, seen from the parts that take them.
-#ifndef TILLWRIGHT_DRAW_PART_SHEET_SEATS_H_
-#define TILLWRIGHT_DRAW_PART_SHEET_SEATS_H_
+#ifndef TILLWRIGHT_STOCK_PART_SEATS_H_
+#define TILLWRIGHT_STOCK_PART_SEATS_H_
 
 #include <optional>
 #include <string_view>
@@ -23,6 +23,9 @@ struct Seat {
 // end. None where the case has butt joints, or there is no case.
 [[nodiscard]] std::vector<Seat> SeatsIn(const Bank& bank, const Part& part);
 
+// The face it is cut into, as lists call it: "left side", "upper face", "inside".
+[[nodiscard]] std::string_view SeatFace(PartRole role, const Seat& seat);
+
 // True when the other face has the same seats as the one that is drawn.
 [[nodiscard]] bool BothFacesAlike(const std::vector<Seat>& seats);
 
@@ -32,4 +35,4 @@ struct Seat {
 
 }  // namespace tillwright
 
-#endif  // TILLWRIGHT_DRAW_PART_SHEET_SEATS_H_
+#endif  // TILLWRIGHT_STOCK_PART_SEATS_H_

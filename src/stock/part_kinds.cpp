@@ -1,8 +1,8 @@
 #include <map>
 
-#include "draw/part_sheet_seats.h"
-#include "draw/part_sheet_shape.h"
-#include "draw/part_sheets.h"
+#include "stock/part_seats.h"
+#include "stock/part_shape.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {

@@ -1,9 +1,9 @@
-#include "draw/part_sheet_shape.h"
+#include "stock/part_shape.h"
 
 #include <algorithm>
 #include <tuple>
 
-#include "draw/part_sheet_seats.h"
+#include "stock/part_seats.h"
 
 namespace tillwright {
 namespace {
