@@ -1,5 +1,6 @@
 #include "draw/scale.h"
 
+#include <algorithm>
 #include <array>
 
 namespace tillwright {
@@ -22,6 +23,11 @@ constexpr std::array kMetricScales{
 std::span<const Scale> ScaleSeries(Unit unit) {
   if (unit == Unit::kInch) return kInchScales;
   return kMetricScales;
+}
+
+const Scale& ModestScale(Unit unit) {
+  const std::span<const Scale> series = ScaleSeries(unit);
+  return *std::ranges::find(series, unit == Unit::kInch ? "1:8" : "1:10", &Scale::name);
 }
 
 }  // namespace tillwright

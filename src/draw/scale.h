@@ -20,12 +20,18 @@ struct Scale {
 // 1:1 1:2 1:5 1:10 … for millimetres (ISO 5455); both from memory. Fits anything up to 100 m.
 [[nodiscard]] std::span<const Scale> ScaleSeries(Unit unit);
 
+// The scale of the series below which small joinery is hard to read: 1:8, or 1:10 (common practice,
+// no source).
+[[nodiscard]] const Scale& ModestScale(Unit unit);
+
 // Maps a place of a view (right and up from the view's zero, exact) to paper.
 struct PaperMap {
   PaperPoint zero;  // where the view's zero lies on paper
   Scale scale;
 
-  [[nodiscard]] double Size(Length length) const { return ToMillimeters(length) * scale.paper_per_mm; }
+  [[nodiscard]] double Size(Length length) const {
+    return ToMillimeters(length) * scale.paper_per_mm;
+  }
   [[nodiscard]] double X(Length x) const { return zero.x + Size(x); }
   [[nodiscard]] double Y(Length y) const { return zero.y - Size(y); }
   [[nodiscard]] PaperPoint At(Length x, Length y) const { return {X(x), Y(y)}; }

@@ -5,7 +5,7 @@
 namespace tillwright {
 namespace {
 
-constexpr double kPageMargin = 6;    // mm, round a view alone on its page
+constexpr double kPageMargin = 6;  // mm, round a view alone on its page
 
 PaperBox Covered(const std::vector<View>& views) {
   PaperBox box = EmptyBox();
@@ -24,6 +24,14 @@ SheetPlan::SheetPlan(Paper paper, Orientation orientation)
       orientation_(orientation),
       space_(SpaceOn(paper, orientation)),
       packer_(space_, kBetweenViews) {}
+
+Rooms SheetPlan::FreeRooms() const {
+  Rooms rooms;
+  for (const PaperBox& box : packer_.free()) {
+    rooms.push_back({orientation_, box.Width(), box.Height()});
+  }
+  return rooms;
+}
 
 bool SheetPlan::Place(std::vector<View>& views, const std::string& kind) {
   const PaperBox box = Covered(views);

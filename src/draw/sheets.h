@@ -15,6 +15,15 @@ namespace tillwright {
 
 inline constexpr double kBetweenViews = 8;  // mm
 
+// Where views might go.
+struct Room {
+  Orientation orientation = Orientation::kLandscape;
+  double width = 0;  // mm
+  double height = 0;
+};
+
+using Rooms = std::vector<Room>;
+
 // One sheet in the making: views with their places on paper.
 class SheetPlan {
  public:
@@ -25,6 +34,9 @@ class SheetPlan {
   // What the views on it are, each named once, in their order.
   [[nodiscard]] const std::vector<std::string>& kinds() const { return kinds_; }
   [[nodiscard]] const std::vector<View>& views() const { return views_; }
+
+  // Where more views might go; these rooms overlap.
+  [[nodiscard]] Rooms FreeRooms() const;
 
   // Places views that keep their places to each other; false when there is no room.
   bool Place(std::vector<View>& views, const std::string& kind);

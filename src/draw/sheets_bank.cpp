@@ -21,7 +21,6 @@ constexpr std::array<std::string_view, 6> kViews{"front",   "side",  "plan",
 constexpr std::array<std::string_view, 4> kPapers{"A4", "A3", "Letter", "Tabloid"};
 constexpr std::array kPaperKinds{Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
 
-
 // A whole number from 1 to 10000, or 0.
 int ScaleNumber(std::string_view text) {
   int number = 0;
@@ -64,7 +63,8 @@ class BankDrawing {
     if (!fault_.empty()) return out;
     for (std::size_t i = 0; i < plans_.size(); ++i) {
       for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, Title()));
-      out.sheets.push_back(plans_[i].Finished(BlockOf(i), "sheet-" + std::to_string(i + 1), metrics_));
+      out.sheets.push_back(
+          plans_[i].Finished(BlockOf(i), "sheet-" + std::to_string(i + 1), metrics_));
     }
     return out;
   }
@@ -77,7 +77,8 @@ class BankDrawing {
   }
 
   bool Wants(std::string_view view) const {
-    return options_.views.empty() || std::ranges::find(options_.views, view) != options_.views.end();
+    return options_.views.empty() ||
+           std::ranges::find(options_.views, view) != options_.views.end();
   }
 
   std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
@@ -100,7 +101,7 @@ class BankDrawing {
   }
 
   // A wide sheet divided so many times along both sides.
-  std::array<Room, 1> SharedSheet(int across, int down) const {
+  Rooms SharedSheet(int across, int down) const {
     Room room = WholeSheet(Orientation::kLandscape);
     room.width = (room.width - kBetweenViews * (across - 1)) / across;
     room.height = (room.height - kBetweenViews * (down - 1)) / down;
@@ -125,20 +126,25 @@ class BankDrawing {
 
   // --- Elevation and section --------------------------------------------------------------------
 
-  Views PairAt(const Scale& scale, bool heights) const {
+  View SideAt(const Scale& scale) const {
+    View side = SideSection(bank_, scale, shown_, metrics_);
+    AddMarks(side, DetailParent::kSide);
+    return side;
+  }
+
+  // The elevation with the section beside it, or what of them is wanted.
+  Views PairAt(const Scale& scale, bool heights, std::optional<View> side) const {
     Views views;
     ViewOptions shown = shown_;
     shown.heights = heights;
     if (Wants("front")) views.push_back(FrontElevation(bank_, scale, shown, metrics_));
-    if (!Wants("side")) return views;
-    View side = SideSection(bank_, scale, shown, metrics_);
-    AddMarks(side, DetailParent::kSide);
+    if (!side) return views;
     if (!views.empty()) {
-      Shift(side, views.front().box.right + kBetweenViews - side.box.left,
-            views.front().datum_y - side.datum_y);
-      AlignTitles(views.front(), side);
+      Shift(*side, views.front().box.right + kBetweenViews - side->box.left,
+            views.front().datum_y - side->datum_y);
+      AlignTitles(views.front(), *side);
     }
-    views.push_back(std::move(side));
+    views.push_back(*std::move(side));
     return views;
   }
 
@@ -163,10 +169,15 @@ class BankDrawing {
   // Heights beside the elevation are left out where that allows a larger scale.
   std::optional<Fitted> LargestPair() const {
     const std::array<Room, 2> rooms = Sheets();
+    PieceSize size;
     for (const Scale& scale : Scales()) {
+      if (!size.MayFit(scale, rooms)) continue;
+      std::optional<View> side;
+      if (Wants("side")) side = SideAt(scale);
       for (const bool heights : {true, false}) {
-        const auto make = [&](const Scale& s) { return PairAt(s, heights); };
-        if (auto pair = LargestFitting(std::span(&scale, 1), rooms, make)) return pair;
+        Views views = PairAt(scale, heights, side);
+        size.Learn(views, scale);
+        if (auto pair = FitInto(rooms, std::move(views))) return pair;
       }
     }
     return std::nullopt;
@@ -268,40 +279,61 @@ class BankDrawing {
   void Overview() {
     if (!Wants("overview")) return;
     const std::size_t from = plans_.size();
-    const auto put = [&](auto make_view) {
-      const auto make = [&](const Scale& s) {
-        Views views;
-        views.push_back(make_view(s));
-        return views;
-      };
-      const std::span<const Scale> series = ScaleSeries(bank_.units);
-      std::optional<Fitted> found = LargestFitting(series, SharedSheet(2, 1), make);
-      if (!found) found = LargestFitting(series, SharedSheet(1, 1), make);
-      if (!found) found = Fitted{make(series.back()), Orientation::kLandscape};
-      Put(std::move(found->views), "overview", Orientation::kLandscape, from);
-    };
-    put([&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
+    PutAlone("overview", from, {{SharedSheet(2, 1)}, {SharedSheet(1, 1)}},
+             [&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
     const std::optional<std::size_t> drawer = DrawerOfPlan();
     if (!drawer) return;
-    put([&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    PutAlone("overview", from,
+             {{plans_.back().FreeRooms(), 1, modest / 2}, {SharedSheet(1, 1), modest}},
+             [&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
   }
 
+  // Small parts share a sheet; one that would become too small on its share gets more room.
   void Parts() {
     if (!Wants("parts")) return;
     const std::size_t from = plans_.size();
-    const std::span<const Scale> series = ScaleSeries(bank_.units);
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    Rooms halves = SharedSheet(2, 1);
+    halves.push_back(SharedSheet(1, 2).front());
+    const std::vector<Try> tries{
+        {SharedSheet(2, 2), 1, modest}, {halves, modest, modest / 2}, {SharedSheet(1, 1), modest}};
     for (const PartKind& kind : PartKinds(bank_)) {
-      const auto make = [&](const Scale& s) {
-        Views views;
-        views.push_back(PartView(bank_, kind, s, shown_, metrics_));
-        return views;
-      };
-      std::optional<Fitted> part = LargestFitting(series, SharedSheet(2, 2), make);
-      if (!part) part = LargestFitting(series, SharedSheet(1, 1), make);
-      if (!part) part = Fitted{make(series.back()), Orientation::kLandscape};
-      Put(std::move(part->views), "parts", Orientation::kLandscape, from);
+      PutAlone("parts", from, tries,
+               [&](const Scale& s) { return PartView(bank_, kind, s, shown_, metrics_); });
     }
   }
+
+  // Rooms for a view, the largest scale to try there, and the scale that needs no larger room.
+  struct Try {
+    Rooms rooms;
+    double most = 1;
+    double enough = 0;
+  };
+
+  // One view, in the first rooms that allow a scale that is enough, else in those that allow the
+  // largest.
+  template <class MakeView>
+  void PutAlone(const std::string& kind, std::size_t from, const std::vector<Try>& tries,
+                MakeView make_view) {
+    const auto make = [&](const Scale& scale) {
+      Views views;
+      views.push_back(make_view(scale));
+      return views;
+    };
+    const std::span<const Scale> series = ScaleSeries(bank_.units);
+    std::optional<Fitted> best;
+    for (const Try& next : tries) {
+      const auto at =
+          std::ranges::find_if(series, [&](const Scale& s) { return s.paper_per_mm <= next.most; });
+      auto found = LargestFitting({at, series.end()}, next.rooms, make);
+      if (found && (!best || ScaleOf(*found) > ScaleOf(*best))) best = std::move(found);
+      if (best && ScaleOf(*best) >= next.enough) break;
+    }
+    if (!best) best = Fitted{make(series.back()), Orientation::kLandscape};
+    Put(std::move(best->views), kind, best->orientation, from);
+  }
+  static double ScaleOf(const Fitted& fitted) { return fitted.views.front().scale.paper_per_mm; }
 
   // --- Title blocks -----------------------------------------------------------------------------
 

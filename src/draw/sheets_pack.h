@@ -9,8 +9,9 @@
 
 namespace tillwright {
 
-// The free space of one sheet. Boxes are placed from the upper left; each cuts the rectangle it is
-// put into in two. Between boxes `gap` mm stay free.
+// The free space of one sheet, as all the rectangles in it that cannot be made larger; they
+// overlap. Boxes are placed from the upper left, each where it fits tightest. Between boxes `gap`
+// mm stay free.
 class SheetPacker {
  public:
   SheetPacker(const PaperBox& space, double gap) : gap_(gap), free_{space} {}
@@ -18,7 +19,11 @@ class SheetPacker {
   // Where the box's upper left corner goes, or nothing when no free rectangle holds it.
   std::optional<PaperPoint> Place(double width, double height);
 
+  [[nodiscard]] const std::vector<PaperBox>& free() const { return free_; }
+
  private:
+  void Take(const PaperBox& taken);
+
   double gap_;
   std::vector<PaperBox> free_;
 };
