@@ -2,7 +2,7 @@
 configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
 
 set(tillwright_headers
-  bank check diagnostic draw keys length length_text rational read sheet solve spec text_metrics
+  bank check diagnostic draw keys length length_text nest rational read sheet solve spec text_metrics
   trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
@@ -24,6 +24,14 @@ add_library(tillwright_core STATIC
   src/solve/pulls.cpp
   src/solve/solve.cpp
   src/check/bank_checks.cpp
+  src/nest/bounds.cpp
+  src/nest/greedy.cpp
+  src/nest/nest.cpp
+  src/nest/packing.cpp
+  src/nest/search.cpp
+  src/nest/searcher.cpp
+  src/nest/tree.cpp
+  src/nest/units.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
