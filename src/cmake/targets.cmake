@@ -3,6 +3,7 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 
 set(tillwright_headers
   bank check diagnostic draw keys length length_text parts rational read sheet solve spec text_metrics
+  bank check diagnostic draw keys length length_text nest rational read sheet solve spec text_metrics
   trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
@@ -33,6 +34,14 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/nest/bounds.cpp
+  src/nest/greedy.cpp
+  src/nest/nest.cpp
+  src/nest/packing.cpp
+  src/nest/search.cpp
+  src/nest/searcher.cpp
+  src/nest/tree.cpp
+  src/nest/units.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
