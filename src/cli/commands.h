@@ -9,6 +9,7 @@ namespace tillwright {
 ExitStatus SizeCommand(Program& program);
 ExitStatus DrawCommand(Program& program);
 ExitStatus ShopCommand(Program& program);
+ExitStatus StickCommand(Program& program);
 ExitStatus WhyCommand(Program& program);
 
 }  // namespace tillwright

@@ -7,10 +7,11 @@
 #include <vector>
 
 #include "tillwright/draw.h"
+#include "tillwright/stick.h"
 
 namespace tillwright {
 
-enum class Command { kSize, kDraw, kShop, kWhy, kNew, kSchema };
+enum class Command { kSize, kDraw, kStick, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
@@ -18,8 +19,9 @@ struct Options {
   std::string spec;             // a path, or "-"
   std::string output;           // -o: a path, "-" or empty
   std::string path;             // why: the dimension
-  std::string format = "svg";   // draw
+  std::string format = "svg";   // draw; stick: "pdf" unless asked
   DrawOptions draw;
+  StickOptions stick;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;
 };

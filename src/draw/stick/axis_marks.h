@@ -18,6 +18,10 @@ namespace tillwright {
 // Screws along a slide go into the case's side: side-mount and undermount.
 [[nodiscard]] bool ScrewsIntoSide(SlideType type);
 
+// Hatched stretches for the gaps that a line crosses; the opening's corner stands `origin` from the
+// datum.
+void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, Length origin);
+
 // The names of a member's front-view dimensions along an axis are "H1.y", "V1.width" and so on.
 [[nodiscard]] std::string Under(const std::string& id, std::string_view name);
 

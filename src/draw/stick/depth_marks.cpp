@@ -1,5 +1,3 @@
-#include <algorithm>
-
 #include "draw/stick/axis_marks.h"
 #include "tillwright/length_text.h"
 
@@ -33,14 +31,15 @@ class Depths {
 
  private:
   void Cut(const StickPlace& from, const StickPlace& to, StickLane lane) {
-    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), "", ""});
+    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), {}, "", ""});
   }
 
   void Case(const CaseBuild& c) {
     const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
     book_.Edge(kCase, {c.depth, "case.depth"}, "", "case rear");
     switch (c.back) {
-      case BackFit::kNone: return;
+      case BackFit::kNone:
+        return;
       case BackFit::kRabbet:
         book_.Edge(kCase, rear_, "", "back rabbet");
         return Cut(rear_, back, kCase);
@@ -48,7 +47,8 @@ class Depths {
         book_.Edge(kCase, rear_, "", "back groove");
         book_.Edge(kCase, back, "", "back groove, far side");
         return Cut(rear_, back, kCase);
-      case BackFit::kApplied: return book_.Edge(kCase, back, "", "back, outside");
+      case BackFit::kApplied:
+        return book_.Edge(kCase, back, "", "back, outside");
     }
   }
 
@@ -60,7 +60,7 @@ class Depths {
     const StickPlace back = inset ? StickPlace().Plus(space.front.thickness, path) : StickPlace();
     book_.Edge(kFront, face, id, "front, face");
     book_.Edge(kFront, back, id, "front, back");
-    book_.Span({StickSpan::Kind::kCut, kFront, face.at(), back.at(), "", path});
+    book_.Span({StickSpan::Kind::kCut, kFront, face.at(), back.at(), {}, "", path});
   }
 
   void BoxOf(const Space& space) {
@@ -70,8 +70,8 @@ class Depths {
     const StickPlace rear = front.Plus(box.depth, Under(id, "box.depth"));
     book_.Edge(kBox, front, id, "box front");
     book_.Edge(kBox, rear, id, "box rear");
-    book_.Span({StickSpan::Kind::kBody, kBox, front.at(), rear.at(), id + " box",
-                Under(id, "box.depth")});
+    book_.Span(
+        {StickSpan::Kind::kBody, kBox, front.at(), rear.at(), {id}, "box", Under(id, "box.depth")});
     Ends(id, box, front, rear);
     const StickPlace slide = front.Plus(space.slide.length, Under(id, "slide.length"));
     book_.Edge(kCase, front, id, "slide front");
@@ -115,8 +115,7 @@ class Depths {
     }
     const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
     book_.Edge(kBox, panel, id, "bottom front");
-    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id,
-               "bottom rear");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "bottom rear");
   }
 
   // Holes from the setback on, a pitch apart, as far as the slide reaches.

@@ -1,4 +1,3 @@
-#include "draw/dimension_paths.h"
 #include "draw/stick/axis_marks.h"
 
 namespace tillwright {
@@ -26,7 +25,7 @@ class Heights {
       if (space.HasFront()) FrontOf(space);
       if (space.HasBox()) BoxOf(space);
     }
-    Gaps();
+    AddGaps(book_, bank_, line_, Axis::kY, floor_.at());
     book_.Finish();
     return std::move(book_);
   }
@@ -50,10 +49,10 @@ class Heights {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
       book_.Edge(kCase, raise, "", word + " bottom");
       book_.Edge(kCase, floor_, "", word + " top");
-      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, floor_.at(), "", ""});
+      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, floor_.at(), {}, "", ""});
       if (!c.top_none) {
         book_.Edge(kCase, ceiling_, "", "upper rabbet");
-        book_.Span({StickSpan::Kind::kCut, kCase, ceiling_.at(), c.height, "", ""});
+        book_.Span({StickSpan::Kind::kCut, kCase, ceiling_.at(), c.height, {}, "", ""});
       }
     }
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
@@ -70,7 +69,7 @@ class Heights {
     book_.Edge(kCase, bottom, id, "bottom");
     book_.Edge(kCase, top, id, "top");
     if (!member.partition) {
-      book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), "", ""});
+      book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
       return;
     }
     if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
@@ -86,7 +85,12 @@ class Heights {
     const StickPlace top = bottom.Plus(front.rect.height, Under(id, "front.height"));
     book_.Edge(kFront, bottom, id, "front bottom");
     book_.Edge(kFront, top, id, "front top");
-    book_.Span({StickSpan::Kind::kBody, kFront, bottom.at(), top.at(), id + " front",
+    book_.Span({StickSpan::Kind::kBody,
+                kFront,
+                bottom.at(),
+                top.at(),
+                {id},
+                "front",
                 Under(id, "front.height")});
     for (std::size_t i = 0; i < front.pulls.size(); ++i) {
       const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".y");
@@ -101,7 +105,12 @@ class Heights {
     const StickPlace top = bottom.Plus(box.height, Under(id, "box.height"));
     book_.Edge(kBox, bottom, id, "box bottom");
     book_.Edge(kBox, top, id, "box top");
-    book_.Span({StickSpan::Kind::kBody, kBox, bottom.at(), top.at(), id + " box",
+    book_.Span({StickSpan::Kind::kBody,
+                kBox,
+                bottom.at(),
+                top.at(),
+                {id},
+                "box",
                 Under(id, "box.height")});
     Panel(id, box.build, bottom);
     const StickPlace line = bottom.Plus(space.slide.line, Under(id, "slide.line"));
@@ -110,11 +119,10 @@ class Heights {
   }
 
   void Panel(const std::string& id, const BoxBuild& build, const StickPlace& box) {
-    const StickPlace lower = build.fit == BottomFit::kGroove
-                                 ? box.Plus(build.up, Under(id, "groove.up"))
-                                 : box;
+    const StickPlace lower =
+        build.fit == BottomFit::kGroove ? box.Plus(build.up, Under(id, "groove.up")) : box;
     const StickPlace upper = lower.Plus(build.bottom, Under(id, "bottom.thickness"));
-    book_.Span({StickSpan::Kind::kCut, kBox, lower.at(), upper.at(), "", ""});
+    book_.Span({StickSpan::Kind::kCut, kBox, lower.at(), upper.at(), {}, "", ""});
     switch (build.fit) {
       case BottomFit::kGroove:
         book_.Edge(kBox, lower, id, "groove bottom");
@@ -128,21 +136,6 @@ class Heights {
     }
   }
 
-  // Between neighbours of this line.
-  void Gaps() {
-    const auto on_line = [&](const GapEnd& end) {
-      const std::vector<int>& known =
-          end.kind == GapEnd::Kind::kSpace ? line_.spaces : line_.members;
-      return end.kind == GapEnd::Kind::kOpening ||
-             std::find(known.begin(), known.end(), end.index) != known.end();
-    };
-    for (const Gap& gap : bank_.gaps) {
-      if (gap.axis != Axis::kY || !on_line(gap.from) || !on_line(gap.to)) continue;
-      const Length from = floor_.at() + gap.at;
-      book_.Span({StickSpan::Kind::kGap, kFront, from, from + gap.size, "", GapPath(bank_, gap)});
-    }
-  }
-
   const Bank& bank_;
   const BankLine& line_;
   StickPlace floor_, ceiling_;
@@ -150,17 +143,6 @@ class Heights {
 };
 
 }  // namespace
-
-std::string Under(const std::string& id, std::string_view name) {
-  std::string path = id;
-  path += '.';
-  path += name;
-  return path;
-}
-
-bool ScrewsIntoSide(SlideType type) {
-  return type == SlideType::kSideMount || type == SlideType::kUndermount;
-}
 
 MarkBook HeightMarks(const Bank& bank, const BankLine& line) {
   return Heights(bank, line).Collect();

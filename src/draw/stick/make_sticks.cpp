@@ -65,7 +65,8 @@ class StickMaker {
   }
 
   [[nodiscard]] bool IsWanted(StickLane lane) const {
-    return options_.lanes.empty() || std::ranges::find(options_.lanes, lane) != options_.lanes.end();
+    return options_.lanes.empty() ||
+           std::ranges::find(options_.lanes, lane) != options_.lanes.end();
   }
 
   void AddLines(StickAxis axis, Axis along, const std::string& datum) {

@@ -29,7 +29,14 @@ void AddThing(StickMark& mark, const std::string& id, const std::string& sum) {
 }
 
 auto SpanKeyOf(const StickSpan& span) {
-  return std::tuple(span.lane, span.from, span.to, span.kind);
+  return std::tuple(span.lane, span.from, span.to, span.kind, std::string_view(span.what));
+}
+
+void AddIds(std::vector<std::string>& ids, const std::vector<std::string>& others) {
+  for (const std::string& id : others) {
+    const auto at = std::ranges::lower_bound(ids, id, IdBefore);
+    if (at == ids.end() || *at != id) ids.insert(at, id);
+  }
 }
 
 }  // namespace
@@ -46,15 +53,21 @@ void MarkBook::Finish() {
   }
   marks_ = std::move(joined);
   std::ranges::stable_sort(spans_, {}, [](const StickSpan& span) { return SpanKeyOf(span); });
-  const auto same = std::ranges::unique(spans_, {}, [](const StickSpan& s) { return SpanKeyOf(s); });
-  spans_.erase(same.begin(), same.end());
+  std::vector<StickSpan> spans;
+  for (StickSpan& span : spans_) {
+    if (spans.empty() || SpanKeyOf(spans.back()) != SpanKeyOf(span)) {
+      spans.push_back(std::move(span));
+    } else {
+      AddIds(spans.back().ids, span.ids);
+    }
+  }
+  spans_ = std::move(spans);
 }
 
 bool MarkBook::IsLike(const MarkBook& other) const {
-  return std::ranges::equal(marks_, other.marks_,
-                            [](const StickMark& a, const StickMark& b) {
-                              return KeyOf(a) == KeyOf(b);
-                            });
+  return std::ranges::equal(marks_, other.marks_, [](const StickMark& a, const StickMark& b) {
+    return KeyOf(a) == KeyOf(b);
+  });
 }
 
 void MarkBook::Take(const MarkBook& other) {
@@ -63,6 +76,10 @@ void MarkBook::Take(const MarkBook& other) {
     for (std::size_t k = 0; k < from.ids.size(); ++k) {
       AddThing(marks_[i], from.ids[k], from.sums[k]);
     }
+  }
+  for (const StickSpan& span : other.spans_) {
+    const auto like = std::ranges::find(spans_, SpanKeyOf(span), SpanKeyOf);
+    if (like != spans_.end()) AddIds(like->ids, span.ids);
   }
 }
 

@@ -11,11 +11,15 @@
 namespace tillwright {
 namespace {
 
-constexpr double kBarRoom = 13.5;   // mm across a pair of bars, labels included
-constexpr double kWordsCap = 1.8;
-constexpr double kWordsPitch = 3.3;
-constexpr double kHeadCap = 2.4;
-constexpr double kHeadRoom = 5;
+constexpr double kBarRoom = 12;  // mm across a pair of bars, labels included
+constexpr double kWordsCap = 1.7;
+constexpr double kWordsPitch = 3.1;
+constexpr double kHeadCap = 2.3;
+constexpr double kHeadRoom = 4.6;
+
+constexpr std::string_view kCaution =
+    "Cut paper on a board, away from your hand; try the sticks on one drawer first; clamp the work "
+    "and wear eye protection to drill or rout.";
 
 // A pair of bars back to back: how long they are, in mm and in inches.
 struct BarPair {
@@ -56,15 +60,15 @@ class PageMaker {
 
   [[nodiscard]] double FootRoom() const {
     const auto lines = static_cast<double>(Words().size());
-    return kBarRoom + kHeadRoom + lines * kWordsPitch + 2.5;
+    return kBarRoom + kHeadRoom + lines * kWordsPitch + 1.5;
   }
 
   Sheet Make(int number, int of) {
     sheet_.width = page_.width;
     sheet_.height = page_.height;
     sheet_.name = "sticks-" + std::to_string(number);
-    sheet_.title = page_.title + ": story sticks, " + std::to_string(number) + " of " +
-                   std::to_string(of);
+    sheet_.title =
+        page_.title + ": story sticks, " + std::to_string(number) + " of " + std::to_string(of);
     sheet_.frame = Inner();
     Bars();
     Text(number, of);
@@ -77,25 +81,19 @@ class PageMaker {
   }
 
   [[nodiscard]] std::vector<std::string> Words() const {
-    const double width = Inner().Width();
     const LabelStyle style{.cap_height = kWordsCap};
-    std::vector<std::string> lines;
-    for (const std::string& sentence : {ScaleWords(), BudgetWords(), CautionWords()}) {
-      for (std::string& line : WrapText(metrics_, sentence, style, width)) {
-        lines.push_back(std::move(line));
-      }
-    }
-    return lines;
+    return WrapText(metrics_, ScaleWords() + " " + BudgetWords() + " " + std::string(kCaution),
+                    style, Inner().Width());
   }
 
   [[nodiscard]] std::string ScaleWords() const {
     std::string words =
-        "Print at 100 % (actual size), one-sided, all pages in one run on the same paper. Before "
-        "you cut, measure the bars both ways with a steel rule: 150 mm, 6 in, or their whole "
-        "length. If they are off, look for \"fit to page\" and print again; if they stay off, "
-        "give what you measured: --correct x=150:MEASURED,y=150:MEASURED (mm, across and up).";
-    if (page_.correction.x != 1.0 || page_.correction.y != 1.0) {
-      words += " This print is corrected already: the bars must read true.";
+        "Print at 100 % (actual size), one-sided, all pages in one run. Before you cut, measure "
+        "the "
+        "bars both ways with a steel rule. Off? Look for \"fit to page\" and print again; still "
+        "off: give what you measured, --correct x=150:MEASURED,y=150:MEASURED (mm; across, up).";
+    if (!page_.correction.IsNone()) {
+      words += " This print is corrected: the bars must read true.";
     }
     return words;
   }
@@ -104,16 +102,11 @@ class PageMaker {
   [[nodiscard]] std::string BudgetWords() const {
     const Length doubt = PartBelow(page_.longest, 600);  // 0.25 mm in 150 mm
     const Length tenth = Length::Picometers(Length::kPerMillimeter / 10);
-    return "A bar of 150 mm read to 1/4 mm still leaves about " +
+    return "A bar of 150 mm read to 1/4 mm leaves about " +
            FormatMillimeters(CeilTo(doubt, tenth)) + " mm open over " +
            FormatWithUnit(page_.longest, page_.style.unit) +
-           ", and paper moves with damp: lay each joint against a tape from the datum, and check "
-           "each total. The distance written beside a mark is the true one.";
-  }
-
-  [[nodiscard]] static std::string CautionWords() {
-    return "Cut paper on a board, away from your hand. Try the sticks on one drawer first. Clamp "
-           "the work and wear eye protection when you drill or rout.";
+           ", and paper moves with damp: lay each joint against a tape from the datum and check "
+           "each total; the figure beside a mark is the true one.";
   }
 
   SheetGroup& Group(const char* id, const char* title) { return AddGroup(sheet_, id, title, 0); }
@@ -124,10 +117,10 @@ class PageMaker {
     SheetGroup& up = Group("bar-up", "Bars to measure, up the page");
     const double room = inner.Height() - foot - 1;
     const BarPair tall = PairFor(room, page_.correction.y);
-    const PaperPoint top{inner.left + 6, inner.top + 0.5};
+    const PaperPoint top{inner.left + kBarRoom / 2, inner.top + 0.5};
     Pair(up, PaperAxis::kVertical, top, tall);
     SheetGroup& across = Group("bar-across", "Bars to measure, across the page");
-    const PaperPoint left{inner.left + 0.5, inner.bottom - foot + kBarRoom / 2 + 1.2};
+    const PaperPoint left{inner.left + 0.5, inner.bottom - foot + kBarRoom / 2 + 0.4};
     Pair(across, PaperAxis::kHorizontal, left, PairFor(inner.Width() - 1, page_.correction.x));
   }
 
@@ -137,10 +130,10 @@ class PageMaker {
       AddCheckBar(bars, {.at = at, .along = along, .length = pair.millimetres}, metrics_);
     }
     if (pair.inches > 0) {
-      AddCheckBar(bars,
-                  {.at = at, .along = along, .unit = CheckUnit::kInch, .length = pair.inches,
-                   .flip = true},
-                  metrics_);
+      AddCheckBar(
+          bars,
+          {.at = at, .along = along, .unit = CheckUnit::kInch, .length = pair.inches, .flip = true},
+          metrics_);
     }
     StretchFrom(bars, at, page_.correction);
     for (Primitive& primitive : bars.primitives) out.primitives.push_back(std::move(primitive));
@@ -153,16 +146,16 @@ class PageMaker {
                  double unit, const char* word, bool before) {
     const bool level = along == PaperAxis::kHorizontal;
     const double stretch = level ? page_.correction.x : page_.correction.y;
-    constexpr double kAway = 2.4 + 0.9;
+    constexpr double kAway = 2.4 + 0.9;  // past the graduations
     const int longest = numbers[1];
-    if (longest < numbers[0] || longest * unit - numbers[0] * unit < 16) numbers.erase(
-        numbers.begin() + (longest >= numbers[0] ? 1 : 0));
+    if (longest < numbers[0] || longest * unit - numbers[0] * unit < 16)
+      numbers.erase(numbers.begin() + (longest >= numbers[0] ? 1 : 0));
     for (const int number : numbers) {
       if (number == 0) continue;
       LabelStyle style{.cap_height = 1.8, .anchor = TextAnchor::kRight};
       style.turn = level ? TextTurn::kLevel : TextTurn::kUpward;
       const double reach = number * unit * stretch;
-      const double off = (before ? -1 : 1) * (kAway + 0.9);
+      const double off = (before ? -1 : 1) * (kAway + 0.75);
       const PaperPoint end =
           level ? PaperPoint{at.x + reach, at.y + off} : PaperPoint{at.x + off, at.y + reach};
       if (!level) style.anchor = TextAnchor::kLeft;  // reads upward from the graduation

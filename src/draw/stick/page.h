@@ -16,8 +16,8 @@ struct StickPage {
   double height = 0;
   double margin = 10;
   Correction correction;
-  std::string title;    // of the piece
-  Length longest;       // the longest distance on any stick, for the error budget
+  std::string title;  // of the piece
+  Length longest;     // the longest distance on any stick, for the error budget
   StripStyle style;
 };
 
@@ -27,8 +27,7 @@ struct StickPage {
 [[nodiscard]] PaperBox PieceSpace(const StickPage& page, const TextMetrics& metrics);
 
 // The sheet with bars and words; `number` counts from 1.
-[[nodiscard]] Sheet MakePage(const StickPage& page, int number, int of,
-                             const TextMetrics& metrics);
+[[nodiscard]] Sheet MakePage(const StickPage& page, int number, int of, const TextMetrics& metrics);
 
 }  // namespace tillwright
 

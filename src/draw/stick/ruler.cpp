@@ -19,8 +19,8 @@ struct Graduations {
 };
 
 const Graduations& GraduationsOf(Unit unit) {
-  static constexpr Graduations kInch{
-      Length::Inches(1, 16), {{{16, kRulerTick}, {8, 3.5}, {4, 2.6}, {2, 1.8}, {1, 1.1}}}};
+  static constexpr Graduations kInch{Length::Inches(1, 16),
+                                     {{{16, kRulerTick}, {8, 3.5}, {4, 2.6}, {2, 1.8}, {1, 1.1}}}};
   static constexpr Graduations kMillimetre{
       Length::Millimeters(1), {{{10, kRulerTick}, {5, 2.6}, {1, 1.5}, {1, 1.5}, {1, 1.5}}}};
   return unit == Unit::kInch ? kInch : kMillimetre;
@@ -81,8 +81,8 @@ double RulerWidth(Unit unit, Length from, Length to, const TextMetrics& metrics)
     const std::int64_t count =
         FloorTo(end, every * graduations.least).picometers() / graduations.least.picometers();
     const LabelStyle style{.cap_height = kNumeralCap};
-    widest = std::max(
-        widest, MeasureLabel(metrics, Numeral(graduations, unit, count), style).width);
+    widest =
+        std::max(widest, MeasureLabel(metrics, Numeral(graduations, unit, count), style).width);
   }
   return kRulerTick + kBeforeNumeral + widest;
 }

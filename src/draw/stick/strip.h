@@ -17,11 +17,13 @@ namespace tillwright {
 struct Correction {
   double x = 1;
   double y = 1;
+
+  [[nodiscard]] bool IsNone() const { return !(x < 1 || x > 1 || y < 1 || y > 1); }
 };
 
 // What all strips have in common.
 struct StripStyle {
-  Unit unit = Unit::kInch;     // of the bank
+  Unit unit = Unit::kInch;  // of the bank
   StickUnits units = StickUnits::kOwn;
   bool datum_up = false;
   bool mirror = false;

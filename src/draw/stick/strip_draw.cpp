@@ -14,25 +14,13 @@
 namespace tillwright {
 namespace {
 
-constexpr double kLinePitch = 3.1;    // mm from line to line of captions
+constexpr double kLinePitch = 3.1;  // mm from line to line of captions
 constexpr double kBalloonRadius = 2.9;
-constexpr double kRegister = 1.5;     // radius of register marks
+constexpr double kRegister = 1.5;  // radius of register marks
 constexpr double kBetweenRulers = 1.2;
 
 double LinesHeight(std::size_t lines) {
   return lines == 0 ? 0 : static_cast<double>(lines) * kLinePitch + 1.4;
-}
-
-double FootHeight(const Strip& strip, int piece, const StripStyle& style,
-                  const TextMetrics& metrics) {
-  return std::max(LinesHeight(FootLines(strip, piece, style, metrics).size()),
-                  2 * kBalloonRadius + 2.2);
-}
-
-double HeadHeight(const Strip& strip, int piece, const StripStyle& style,
-                  const TextMetrics& metrics) {
-  if (piece < strip.pieces()) return kOverlap;
-  return LinesHeight(HeadLines(strip, piece, style, metrics).size());
 }
 
 class PieceDrawer {
@@ -43,7 +31,6 @@ class PieceDrawer {
         strip_(strip),
         stick_(*strip.stick),
         piece_(piece),
-        first_(piece == 1),
         last_(piece == strip.pieces()),
         map_(map),
         style_(style),
@@ -73,13 +60,20 @@ class PieceDrawer {
     if (last_) return Line(0, length_, strip_.width, length_, Pen::kCutLine);
     Line(0, length_, strip_.width, length_, Pen::kMatchLine);
     Line(0, length_ + kOverlap, strip_.width, length_ + kOverlap, Pen::kTrimLine);
-    Register(length_);
+    Register(length_, false);
   }
 
-  void Register(double v) {
+  // Whole crosses on the sheet below; halves of them on the one that is cut and laid on it.
+  void Register(double v, bool half) {
     for (const double share : {0.3, 0.7}) {
       const double u = kLabelsFrom + share * (strip_.width - kLabelsFrom - 12);
-      AddRegistrationMark(out_, map_.At(u, v), kRegister);
+      if (!half) {
+        AddRegistrationMark(out_, map_.At(u, v), kRegister);
+        continue;
+      }
+      out_.primitives.emplace_back(
+          Arc{map_.At(u, v), kRegister, map_.along < 0 ? 0.0 : 180.0, 180, Pen::kSymbol});
+      Line(u, v, u, v + 1.7 * kRegister, Pen::kThin);
     }
   }
 
@@ -113,9 +107,15 @@ class PieceDrawer {
       const std::optional<Stretch> s = OnPiece(span);
       if (!s) continue;
       switch (span.kind) {
-        case StickSpan::Kind::kGap: Hatch(*s, 45); break;
-        case StickSpan::Kind::kCut: Hatch(*s, 135); break;
-        case StickSpan::Kind::kBody: Body(span, *s); break;
+        case StickSpan::Kind::kGap:
+          Hatch(*s, 45);
+          break;
+        case StickSpan::Kind::kCut:
+          Hatch(*s, 135);
+          break;
+        case StickSpan::Kind::kBody:
+          Body(span, *s);
+          break;
       }
     }
   }
@@ -141,9 +141,9 @@ class PieceDrawer {
                           .weight = TextWeight::kBold,
                           .anchor = TextAnchor::kCentre,
                           .turn = TextTurn::kUpward};
-    const std::string text = span.name + "  " + DistanceText(span.to - span.from, style_);
     const double middle = (room.low + room.high) / 2;
-    Label label = MakeLabel(metrics_, text, look, map_.At(kHairline / 2, middle), span.path);
+    Label label = MakeLabel(metrics_, BodyText(span, style_), look, map_.At(kHairline / 2, middle),
+                            span.path);
     if (label.box.Height() + 3 <= room.high - room.low) out_.primitives.emplace_back(label);
   }
 
@@ -178,8 +178,8 @@ class PieceDrawer {
   }
 
   void Place(Label& label, double from, double to) {
-    Line(kHairline, from, kLeaderTo - 1.4, to, Pen::kLeader);
-    Line(kLeaderTo - 1.4, to, kLeaderTo, to, Pen::kLeader);
+    Line(kHairline, from, kLeaderTo - 1.2, to, Pen::kLeader);
+    Line(kLeaderTo - 1.2, to, kLeaderTo, to, Pen::kLeader);
     const PaperPoint at = map_.At(kLabelsFrom, to);
     const double dy = at.y - label.box.Centre().y;
     label.at.x += at.x;
@@ -189,12 +189,14 @@ class PieceDrawer {
     out_.primitives.emplace_back(label);
   }
 
-  // Lines of text stacked away from the paper's `top`.
-  void Text(const std::vector<std::string>& lines, double left, double top) {
+  // Lines of text below each other, from `top` on.
+  void Text(const std::vector<std::string>& lines, double left, double top,
+            TextWeight weight = TextWeight::kRegular) {
     AddTextBlock(out_,
                  {.at = {left, top + kCaptionCap},
                   .lines = lines,
                   .cap_height = kCaptionCap,
+                  .weight = weight,
                   .pitch = kLinePitch / kCaptionCap},
                  metrics_);
   }
@@ -211,10 +213,11 @@ class PieceDrawer {
     const double height = FootHeight(strip_, piece_, style_, metrics_);
     const double top = TopOf(-height, 0);
     const double left = LeftOf(0, strip_.width);
-    AddBalloon(out_, {left + kBalloonRadius + 0.3, top + height / 2}, kBalloonRadius,
+    AddBalloon(out_, {left + kBalloonRadius + 0.3, top + kBalloonRadius + 0.9}, kBalloonRadius,
                PieceLetter(piece_), metrics_);
-    Text(FootLines(strip_, piece_, style_, metrics_), left + 2 * kBalloonRadius + 2, top + 1.2);
-    if (!first_) Register(0);
+    Text({LaneTitle(strip_)}, left + kFootText, top + 1.1, TextWeight::kBold);
+    Text(FootLines(strip_, piece_, style_, metrics_), left + kFootText, top + 1.1 + kLinePitch);
+    if (piece_ > 1) Register(0, true);
   }
 
   void Head() {
@@ -225,14 +228,14 @@ class PieceDrawer {
     }
     const double height = LinesHeight(lines.size());
     const double top = TopOf(length_ + kOverlap - 0.8 - height, length_ + kOverlap - 0.8);
-    Text(lines, LeftOf(kLabelsFrom, strip_.width - 12), top + 1);
+    Text(lines, LeftOf(kBesideJoint, strip_.width - kBesideJoint), top + 1);
   }
 
   SheetGroup& out_;
   const Strip& strip_;
   const Stick& stick_;
   int piece_;
-  bool first_, last_;
+  bool last_;
   StripMap map_;
   const StripStyle& style_;
   const TextMetrics& metrics_;
@@ -240,6 +243,17 @@ class PieceDrawer {
 };
 
 }  // namespace
+
+double FootHeight(const Strip& strip, int piece, const StripStyle& style,
+                  const TextMetrics& metrics) {
+  return LinesHeight(FootLines(strip, piece, style, metrics).size() + 1);
+}
+
+double HeadHeight(const Strip& strip, int piece, const StripStyle& style,
+                  const TextMetrics& metrics) {
+  if (piece < strip.pieces()) return kOverlap;
+  return LinesHeight(HeadLines(strip, piece, style, metrics).size());
+}
 
 double RulerZone(const Strip& strip, const StripStyle& style, const TextMetrics& metrics) {
   const Unit unit = RulerUnit(style);
@@ -265,8 +279,8 @@ StickPiece DrawPiece(SheetGroup& out, const Strip& strip, int piece, PaperPoint 
   map.inward = style.mirror ? -1 : 1;
   map.stretch = style.correction.y;
   map.zero.x = corner.x + (style.mirror ? strip.width : 0);
-  map.zero.y = corner.y + (style.datum_up ? foot
-                                          : PieceHeight(strip, piece, style, metrics) - foot);
+  map.zero.y =
+      corner.y + (style.datum_up ? foot : PieceHeight(strip, piece, style, metrics) - foot);
   PieceDrawer(out, strip, piece, map, style, metrics).Draw();
   StickPiece placed;
   placed.lane = strip.lane;

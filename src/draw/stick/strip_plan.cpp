@@ -10,7 +10,7 @@
 namespace tillwright {
 namespace {
 
-constexpr double kLeastPiece = 60;  // mm, so that no joint is followed by a scrap
+constexpr int kLeastPiece = 60;  // mm, so that no joint is followed by a scrap
 constexpr int kMostParts = 64;
 
 // Joints fall on whole inches, or on whole 50 mm.
@@ -55,8 +55,9 @@ class StripPlanner {
     std::size_t count = 0;
     for (const std::size_t i : marks) {
       const std::vector<std::string>& ids = stick_.marks[i].ids;
-      const std::string thing =
-          parts > 8 ? std::to_string(i) : ids.empty() ? stick_.marks[i].what : ids[0];
+      const std::string thing = parts > 8     ? std::to_string(i)
+                                : ids.empty() ? stick_.marks[i].what
+                                              : ids[0];
       const auto [at, is_new] = things.try_emplace(thing, count);
       if (is_new) ++count;
       strips[at->second % strips.size()].marks.push_back(i);
@@ -74,26 +75,35 @@ class StripPlanner {
     return strip.width <= room_.width && Joint(strip);
   }
 
+  // Joints as far apart as the room allows, on the grid.
   bool Joint(Strip& strip) {
     const Length grid = JointGrid(RulerUnit(style_));
-    const double spare = room_.height - kCaptionRoom - kEndRoom;
-    const Length longest = FloorTo(
-        Length::Picometers(static_cast<std::int64_t>(
-            std::floor((spare - kOverlap) / style_.correction.y * Length::kPerMillimeter))),
-        grid);
-    if (longest < 2 * grid) return false;
-    const auto fits = [&](Length from) {
-      return ToMillimeters(strip.end - from) * style_.correction.y <= spare;
-    };
-    for (Length from = strip.begin; !fits(from);) {
-      Length joint = FloorTo(from + longest, grid);
-      const Length least = Length::Millimeters(static_cast<int>(kLeastPiece));
+    for (Length from = strip.begin; !IsLastPiece(strip, from);) {
+      const double foot = FootHeight(strip, strip.pieces(), style_, metrics_);
+      Length joint = FloorTo(from + TrueLength(room_.height - foot - kOverlap), grid);
+      const Length least = Length::Millimeters(kLeastPiece);
       if (strip.end - joint < least) joint = FloorTo(strip.end - least, grid);
-      if (joint <= from) return false;
+      if (joint - from < grid) return false;
       strip.joints.push_back(joint);
       from = joint;
     }
     return true;
+  }
+
+  // Whether the rest, from `from` on, fits as the last piece.
+  [[nodiscard]] bool IsLastPiece(const Strip& strip, Length from) const {
+    const int piece = strip.pieces();
+    return FootHeight(strip, piece, style_, metrics_) +
+               ToMillimeters(strip.end - from) * style_.correction.y +
+               HeadHeight(strip, piece, style_, metrics_) <=
+           room_.height;
+  }
+
+  // What comes out at most this long on paper.
+  [[nodiscard]] Length TrueLength(double paper) const {
+    const double mm = std::max(0.0, paper) / style_.correction.y;
+    return Length::Picometers(
+        static_cast<std::int64_t>(std::floor(mm * static_cast<double>(Length::kPerMillimeter))));
   }
 
   [[nodiscard]] bool HoldsLabels(const Strip& strip) const {
@@ -136,13 +146,13 @@ LabelRange RangeOf(const Strip& strip, int piece, const StripStyle& style) {
 double StripWidth(const Strip& strip, const StripStyle& style, double most,
                   const TextMetrics& metrics) {
   const double around = kLabelsFrom + RulerZone(strip, style, metrics);
-  double widest = 24;  // room for the words at joints
+  double widest = 30;  // room for the words at joints
   for (const std::size_t i : strip.marks) {
     const Label label =
         MarkLabel(*strip.stick, strip.stick->marks[i], style, most - around, metrics);
     widest = std::max(widest, label.width);
   }
-  return around + widest;
+  return around + widest + 0.2;
 }
 
 std::vector<Strip> StripsOf(const Stick& stick, const StripStyle& style, const PieceRoom& room,

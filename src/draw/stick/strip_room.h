@@ -8,15 +8,13 @@
 
 namespace tillwright {
 
-inline constexpr double kHairline = 11;      // length of a mark
-inline constexpr double kLeaderTo = 16;      // leaders end here
-inline constexpr double kLabelsFrom = 16.8;  // labels begin here
+inline constexpr double kHairline = 10;      // length of a mark
+inline constexpr double kLeaderTo = 13.4;    // leaders end here
+inline constexpr double kLabelsFrom = 14.1;  // labels begin here
 inline constexpr double kLabelSpace = 0.9;   // between labels
 inline constexpr double kEndSpace = 0.7;     // labels from the ends of a strip
 inline constexpr double kJointSpace = 4.2;   // from a joint: register marks stand there
 inline constexpr double kOverlap = 12;       // beyond a joint
-inline constexpr double kCaptionRoom = 15;   // beyond the datum's end, at most
-inline constexpr double kEndRoom = 8;        // beyond the other end, at most
 inline constexpr double kRulerTick = 4.6;    // the longest graduation
 inline constexpr double kNumeralCap = 1.7;
 
@@ -29,6 +27,12 @@ struct LabelRange {
 
 // Marks that are named on this piece: a mark on a joint belongs to the piece beyond it.
 [[nodiscard]] std::vector<std::size_t> MarksOn(const Strip& strip, int piece);
+
+// Beyond the datum's end of a piece: captions. Beyond the other: overlap, or captions.
+[[nodiscard]] double FootHeight(const Strip& strip, int piece, const StripStyle& style,
+                                const TextMetrics& metrics);
+[[nodiscard]] double HeadHeight(const Strip& strip, int piece, const StripStyle& style,
+                                const TextMetrics& metrics);
 
 // Ruler, numerals and the space before them.
 [[nodiscard]] double RulerZone(const Strip& strip, const StripStyle& style,

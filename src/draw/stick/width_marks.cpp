@@ -1,6 +1,3 @@
-#include <algorithm>
-
-#include "draw/dimension_paths.h"
 #include "draw/stick/axis_marks.h"
 
 namespace tillwright {
@@ -29,14 +26,14 @@ class Widths {
       if (space.HasFront()) FrontOf(space);
       if (space.HasBox()) BoxOf(space);
     }
-    Gaps();
+    AddGaps(book_, bank_, line_, Axis::kX, left_.at());
     book_.Finish();
     return std::move(book_);
   }
 
  private:
   void Cut(StickLane lane, const StickPlace& from, const StickPlace& to) {
-    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), "", ""});
+    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), {}, "", ""});
   }
 
   void Case(const CaseBuild& c) {
@@ -52,10 +49,9 @@ class Widths {
     if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       const bool rabbet = c.back == BackFit::kRabbet;
-      const StickPlace edge =
-          (rabbet ? left_.Minus(c.back_lap, "case.back.lap")
-                  : left_.Minus(c.back_depth, "case.back.depth"))
-              .Plus(c.back_play, "case.back.play");
+      const StickPlace edge = (rabbet ? left_.Minus(c.back_lap, "case.back.lap")
+                                      : left_.Minus(c.back_depth, "case.back.depth"))
+                                  .Plus(c.back_play, "case.back.play");
       book_.Edge(kCase, edge, "", "back left");
       book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "back right");
     }
@@ -89,7 +85,12 @@ class Widths {
     const StickPlace right = left.Plus(front.rect.width, Under(id, "front.width"));
     book_.Edge(kFront, left, id, "front left");
     book_.Edge(kFront, right, id, "front right");
-    book_.Span({StickSpan::Kind::kBody, kFront, left.at(), right.at(), id + " front",
+    book_.Span({StickSpan::Kind::kBody,
+                kFront,
+                left.at(),
+                right.at(),
+                {id},
+                "front",
                 Under(id, "front.width")});
     for (std::size_t i = 0; i < front.pulls.size(); ++i) {
       const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".x");
@@ -109,8 +110,8 @@ class Widths {
     book_.Edge(kBox, right, id, "box right");
     book_.Edge(kBox, in_left, id, "inside left");
     book_.Edge(kBox, in_right, id, "inside right");
-    book_.Span({StickSpan::Kind::kBody, kBox, left.at(), right.at(), id + " box",
-                Under(id, "box.width")});
+    book_.Span(
+        {StickSpan::Kind::kBody, kBox, left.at(), right.at(), {id}, "box", Under(id, "box.width")});
     Panel(id, box, in_left, in_right);
     if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "end left");
@@ -118,8 +119,7 @@ class Widths {
                  "end right");
     }
     if (space.slide.type == SlideType::kCenterMount) {
-      const StickPlace centre =
-          left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
+      const StickPlace centre = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
       book_.Line(kBox, centre, id, "guide centre");
       book_.Line(kCase, centre, id, "guide centre");
     }
@@ -138,22 +138,7 @@ class Widths {
     Cut(kBox, in_right, right);
     const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));
     book_.Edge(kBox, panel, id, "bottom left");
-    book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id,
-               "bottom right");
-  }
-
-  void Gaps() {
-    const auto on_line = [&](const GapEnd& end) {
-      const std::vector<int>& known =
-          end.kind == GapEnd::Kind::kSpace ? line_.spaces : line_.members;
-      return end.kind == GapEnd::Kind::kOpening ||
-             std::ranges::find(known, end.index) != known.end();
-    };
-    for (const Gap& gap : bank_.gaps) {
-      if (gap.axis != Axis::kX || !on_line(gap.from) || !on_line(gap.to)) continue;
-      const Length from = left_.at() + gap.at;
-      book_.Span({StickSpan::Kind::kGap, kFront, from, from + gap.size, "", GapPath(bank_, gap)});
-    }
+    book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "bottom right");
   }
 
   const Bank& bank_;
@@ -164,8 +149,6 @@ class Widths {
 
 }  // namespace
 
-MarkBook WidthMarks(const Bank& bank, const BankLine& line) {
-  return Widths(bank, line).Collect();
-}
+MarkBook WidthMarks(const Bank& bank, const BankLine& line) { return Widths(bank, line).Collect(); }
 
 }  // namespace tillwright
