@@ -17,6 +17,8 @@ ExitStatus Act(Program& program) {
       return SizeCommand(program);
     case Command::kDraw:
       return DrawCommand(program);
+    case Command::kStick:
+      return StickCommand(program);
     case Command::kShop:
       return ShopCommand(program);
     case Command::kParts:

@@ -10,6 +10,7 @@ ExitStatus SizeCommand(Program& program);
 ExitStatus DrawCommand(Program& program);
 ExitStatus ShopCommand(Program& program);
 ExitStatus PartsCommand(Program& program);
+ExitStatus StickCommand(Program& program);
 ExitStatus WhyCommand(Program& program);
 
 }  // namespace tillwright

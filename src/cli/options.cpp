@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 
+#include "cli/stick_options.h"
 #include "tillwright/keys.h"
 #include "tillwright/version.h"
 #include "write/utf8_width.h"
@@ -42,6 +43,8 @@ constexpr CommandRow kCommands[] = {
      "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
     {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
+    {Command::kStick, "stick", "Print story sticks and templates at full scale",
+     "tillwright stick specs/sewing-frame-pedestal.json -o sticks.pdf", true, true, true},
     {Command::kShop, "shop",
      "Write the whole packet for one job into a folder, with a page to open",
      "tillwright shop specs/sewing-frame-pedestal.json -o packet", true, true, true},
@@ -88,6 +91,8 @@ class Parser {
       if (!app_.get_subcommand(row.name)->parsed()) continue;
       options_.command = row.command;
       options_.draw.all_sizes = sizes_ != "key";
+      options_.stick.templates = templates_ != "without";
+      options_.stick.sticks = templates_ != "only";
       options_.color = color_ == "always"  ? ColorChoice::kAlways
                        : color_ == "never" ? ColorChoice::kNever
                                            : ColorChoice::kAuto;
@@ -116,9 +121,10 @@ class Parser {
           sub->add_option("-o,--output", options_.output,
                           folder ? "The folder to write into" : "The file to write, or - for here");
       output->type_name(folder ? "DIR" : "FILE");
-      if (folder) output->required();
+      if (folder || row.command == Command::kStick) output->required();
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
+    if (row.command == Command::kStick) AddStickOptions(*sub);
     if (row.command == Command::kShop) AddSheetOptions(*sub);
     if (row.command == Command::kParts) {
       sub->add_option("--format", options_.format,
@@ -160,6 +166,54 @@ class Parser {
         ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
         ->type_name("PAPER");
     sub.add_option("--date", draw.date, "A date for the title block, as typed")->type_name("DATE");
+  }
+
+  void AddStickOptions(CLI::App& sub) {
+    StickOptions& stick = options_.stick;
+    sub.add_option("--format", options_.format,
+                   "pdf: one file of all pages; svg: a file a stick into the folder -o, or, with "
+                   "--paper, a file a page")
+        ->check(CLI::IsMember({"pdf", "svg"}))
+        ->type_name("FORMAT");
+    sub.add_option("--paper", stick.paper,
+                   "A4, A3, Letter, Tabloid or roll (Letter for inches, else A4)")
+        ->transform(CLI::IsMember(Texts(StickPaperNames()), CLI::ignore_case))
+        ->type_name("PAPER");
+    AddRead(sub, "--roll-width", "Width of the roll, as 24in or 610 (mm)", "LENGTH", ReadRollWidth);
+    AddRead(sub, "--max-length", "Longest page of a roll, at most 200in", "LENGTH", ReadMaxLength);
+    AddRead(sub, "--margin", "What the printer leaves free at each edge (10 mm)", "LENGTH",
+            ReadMargin);
+    AddRead(sub, "--correct", "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars makes up for a printer",
+            "BARS", ReadCorrection);
+    AddRead(sub, "--screws", "Rows of slide screws, SETBACK:PITCH (--mark screws: 37:32 mm)", "ROW",
+            ReadScrews);
+    sub.add_option_function<std::vector<std::string>>(
+           "--mark",
+           [&stick](const std::vector<std::string>& words) {
+             for (const std::string& word : words) ReadStickMark(word, stick);
+           },
+           "case, box, front: these lanes only; datum-up, mirror: how they lie; in, mm, both: "
+           "units; screws: rows along the slides; several with commas")
+        ->check(CLI::IsMember(StickMarkWords()))
+        ->delimiter(',')
+        ->allow_extra_args(false)
+        ->type_name("WORDS");
+    sub.add_option("--templates", templates_, "Drilling and groove templates: with, without, only")
+        ->check(CLI::IsMember({"with", "without", "only"}))
+        ->type_name("WHICH");
+  }
+
+  // An option whose text one of our own readers takes.
+  void AddRead(CLI::App& sub, const char* name, const char* about, const char* type,
+               std::string (*read)(std::string_view, StickOptions&)) {
+    sub.add_option_function<std::string>(
+           name,
+           [this, name, read](const std::string& text) {
+             const std::string fault = read(text, options_.stick);
+             if (!fault.empty()) throw CLI::ValidationError(name, fault);
+           },
+           about)
+        ->type_name(type);
   }
 
   static std::vector<std::string> Texts(std::span<const std::string_view> words) {
@@ -219,6 +273,7 @@ class Parser {
   Options options_;
   std::string color_ = "auto";
   std::string sizes_ = "all";
+  std::string templates_ = "with";
 };
 
 }  // namespace

@@ -4,6 +4,7 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 set(tillwright_headers
   bank check diagnostic draw keys length length_text parts rational read sheet solve spec text_metrics
   bank check diagnostic draw keys length length_text nest rational read sheet solve spec text_metrics
+  bank check diagnostic draw keys length length_text rational read sheet solve spec stick text_metrics
   trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
@@ -18,6 +19,7 @@ add_library(tillwright_core STATIC
   src/spec/materials.cpp
   src/spec/words.cpp
   src/bank/bank.cpp
+  src/bank/id_list.cpp
   src/bank/trace.cpp
   src/solve/apportion.cpp
   src/solve/gaps.cpp
@@ -57,7 +59,6 @@ add_library(tillwright_core STATIC
   src/write/finding_groups.cpp
   src/write/headings.cpp
   src/write/html.cpp
-  src/write/id_list.cpp
   src/write/json_text.cpp
   src/write/packet.cpp
   src/write/parts_csv.cpp
@@ -83,6 +84,7 @@ target_link_libraries(tillwright_core
           $<BUILD_INTERFACE:tillwright_flags>)
 include(src/draw/toolkit.cmake)
 include(src/draw/views.cmake)
+include(src/draw/stick/stick.cmake)
 include(src/render/render.cmake)
 
 add_library(tillwright_app STATIC
@@ -94,6 +96,8 @@ add_library(tillwright_app STATIC
   src/cli/program.cpp
   src/cli/shop_command.cpp
   src/cli/size_command.cpp
+  src/cli/stick_command.cpp
+  src/cli/stick_options.cpp
   src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_app

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "bank/id_list.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
-#include "write/id_list.h"
 #include "write/utf8_width.h"
 
 namespace tillwright {

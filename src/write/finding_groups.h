@@ -4,8 +4,8 @@
 
 #include <vector>
 
+#include "bank/id_list.h"
 #include "tillwright/check.h"
-#include "write/id_list.h"
 
 namespace tillwright {
 

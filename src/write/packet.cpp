@@ -4,11 +4,11 @@
 #include <cmath>
 #include <utility>
 
+#include "bank/id_list.h"
 #include "tillwright/length_text.h"
 #include "write/cautions.h"
 #include "write/finding_groups.h"
 #include "write/html.h"
-#include "write/id_list.h"
 #include "write/work_steps.h"
 
 namespace tillwright {

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include "bank/id_list.h"
 #include "tillwright/length_text.h"
 #include "write/cut_notes.h"
-#include "write/id_list.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
 

@@ -50,7 +50,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"rational", "length"},    {"nest", "nest"},    {"spec", "spec"},         {"words", "spec"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
     {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
-    {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
+    {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
     {"parts", "stock"},
 };

@@ -1,4 +1,4 @@
-#include "write/id_list.h"
+#include "bank/id_list.h"
 
 #include <algorithm>
 #include <charconv>

@@ -1,6 +1,6 @@
 // Ids of drawers, members and the like in a row, as a maker would write them: "D1-D4 D7 D9".
-#ifndef TILLWRIGHT_WRITE_ID_LIST_H_
-#define TILLWRIGHT_WRITE_ID_LIST_H_
+#ifndef TILLWRIGHT_BANK_ID_LIST_H_
+#define TILLWRIGHT_BANK_ID_LIST_H_
 
 #include <string>
 #include <vector>
@@ -24,4 +24,4 @@ class IdList {
 
 }  // namespace tillwright
 
-#endif  // TILLWRIGHT_WRITE_ID_LIST_H_
+#endif  // TILLWRIGHT_BANK_ID_LIST_H_
