@@ -44,6 +44,17 @@ struct TextStyle {
 [[nodiscard]] std::string CutListCsv(const Bank& bank, const std::vector<CutLine>& lines);
 [[nodiscard]] std::string HardwareCsv(const Bank& bank, const std::vector<HardwareLine>& lines);
 
+// The sheet parts of a cut list for a router or laser: DXF R12, a file for every kind of part (and
+// hand, and face that is cut into), 1 unit = 1 mm, as the part is sawn: finished size less its
+// bands. Layers: OUTLINE, then one for each operation with its depth in its name (GROOVE_D6_35MM),
+// HOLE for pulls (5 mm across), LABEL.
+struct NamedText {
+  std::string name;  // of a file
+  std::string text;
+};
+[[nodiscard]] std::vector<NamedText> PartDxfFiles(const Bank& bank,
+                                                  const std::vector<CutLine>& lines);
+
 // How the dimension `path` came about, down to lines of the spec and defaults. The path may carry
 // the `_mm` of the result's keys. Empty when there is no such dimension.
 [[nodiscard]] std::string WhyText(const Trace& trace, std::string_view path, Unit unit,

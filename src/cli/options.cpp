@@ -127,9 +127,10 @@ class Parser {
     if (row.command == Command::kStick) AddStickOptions(*sub);
     if (row.command == Command::kShop) AddSheetOptions(*sub);
     if (row.command == Command::kParts) {
-      sub->add_option("--format", options_.format,
-                      "table; csv: the cut list; hardware-csv: the hardware")
-          ->check(CLI::IsMember({"table", "csv", "hardware-csv"}))
+      sub->add_option(
+             "--format", options_.format,
+             "table; csv: the cut list; hardware-csv: the hardware; dxf: sheet parts, -o DIR")
+          ->check(CLI::IsMember({"table", "csv", "hardware-csv", "dxf"}))
           ->type_name("FORMAT");
     }
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");

@@ -56,11 +56,13 @@ add_library(tillwright_core STATIC
   src/write/csv.cpp
   src/write/cut_notes.cpp
   src/write/diagnostics_text.cpp
+  src/write/dxf.cpp
   src/write/finding_groups.cpp
   src/write/headings.cpp
   src/write/html.cpp
   src/write/json_text.cpp
   src/write/packet.cpp
+  src/write/part_dxf.cpp
   src/write/parts_csv.cpp
   src/write/parts_json.cpp
   src/write/parts_table.cpp
