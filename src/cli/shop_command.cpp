@@ -4,9 +4,13 @@
 
 #include "cli/commands.h"
 #include "tillwright/draw.h"
+#include "tillwright/parts.h"
 #include "tillwright/render.h"
+#include "tillwright/stick.h"
 #include "tillwright/write.h"
+#include "write/cut_notes.h"
 #include "write/packet.h"
+#include "write/parts_tables.h"
 
 namespace tillwright {
 namespace {
@@ -19,6 +23,8 @@ class Packet {
   ExitStatus Write() {
     Drawings();
     Sizes();
+    Parts();
+    Sticks();
     Data();
     if (!fault_.empty()) {
       return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault_,
@@ -60,7 +66,7 @@ class Packet {
       section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
     }
     PdfInfo info;
-    info.title = bank_.title.empty() ? "Drawer bank" : bank_.title;
+    info.title = Title();
     info.subject = "Dimensioned drawings";
     Add("drawings.pdf", RenderPdf(drawings.sheets, info));
     section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
@@ -75,6 +81,51 @@ class Packet {
     section.lines = {"Places are from the opening's lower left corner."};
     section.tables = BankTables(bank_);
   }
+
+  // The cut list and what to buy, on the page and as files.
+  void Parts() {
+    const PartsLists lists = MakePartsLists(program_.spec(), bank_);
+    PacketSection& cuts = Section("cuts", "Cut list");
+    cuts.lines = {"Finished sizes, length along the grain; rough where it differs."};
+    CutNotes notes;
+    for (CutTable& table : CutTables(bank_, lists.cuts, notes)) {
+      cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
+    }
+    cuts.notes = notes.Lines();
+    Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
+    cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
+    for (NamedText& part : PartDxfFiles(bank_, lists.cuts)) {
+      cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
+      Add("dxf/" + part.name, std::move(part.text));
+    }
+    PacketSection& hardware = Section("hardware", "To buy");
+    hardware.lines = {"Counts are common practice; a slide's own sheet wins."};
+    hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
+    Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
+    hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
+  }
+
+  void Sticks() {
+    program_.Progress("marking story sticks");
+    StickOptions options;
+    options.paper = program_.options().draw.paper;
+    const StickSheets sticks = DrawSticks(bank_, options, DrawingFontMetrics());
+    if (!sticks.fault.empty()) {
+      if (fault_.empty()) fault_ = sticks.fault;
+      return;
+    }
+    PdfInfo info;
+    info.title = Title();
+    info.subject = "Story sticks and templates at full scale";
+    Add("sticks.pdf", RenderPdf(sticks.sheets, info));
+    PacketSection& section = Section("sticks", "Story sticks");
+    section.lines = {
+        "Full-scale strips to glue to a batten and mark from, and drilling templates. "
+        "Print at 100 %, one-sided, all in one run, and measure the bars first."};
+    section.files = {{"sticks.pdf", std::to_string(sticks.sheets.size()) + " pages"}};
+  }
+
+  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
 
   void Data() {
     Add("spec.json", program_.text());
