@@ -37,7 +37,13 @@ add_library(tillwright_core STATIC
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
   src/nest/bounds.cpp
+  src/nest/columns.cpp
+  src/nest/completion.cpp
+  src/nest/cover_lp.cpp
+  src/nest/dive.cpp
   src/nest/greedy.cpp
+  src/nest/guillotine.cpp
+  src/nest/knapsack.cpp
   src/nest/nest.cpp
   src/nest/packing.cpp
   src/nest/search.cpp
@@ -83,7 +89,9 @@ target_include_directories(tillwright_core
   PRIVATE ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_core
   PRIVATE $<BUILD_INTERFACE:nlohmann_json::nlohmann_json> $<BUILD_INTERFACE:Boost::headers>
-          $<BUILD_INTERFACE:tillwright_flags>)
+          $<BUILD_INTERFACE:tillwright_flags> Threads::Threads)
+# The search takes four square roots at once when errno need not be set.
+set_source_files_properties(src/nest/searcher.cpp PROPERTIES COMPILE_OPTIONS -fno-math-errno)
 include(src/draw/toolkit.cmake)
 include(src/draw/views.cmake)
 include(src/draw/stick/stick.cmake)

@@ -2,7 +2,6 @@
 #ifndef TILLWRIGHT_NEST_PACKING_H_
 #define TILLWRIGHT_NEST_PACKING_H_
 
-#include <cmath>
 #include <cstdint>
 #include <vector>
 
@@ -10,13 +9,6 @@
 #include "nest/tree.h"
 
 namespace tillwright::nest {
-
-// What a leftover is worth: more when it is large in one piece. Only steers the search; square
-// roots are exact to the last bit on every machine, so the same path is taken everywhere.
-inline double Worth(std::int32_t width, std::int32_t height) {
-  const double area = static_cast<double>(width) * static_cast<double>(height);
-  return area * std::sqrt(std::sqrt(area));
-}
 
 struct SheetInWork {
   std::int32_t stock = kNone;  // kNone: not in use
@@ -32,6 +24,15 @@ struct Packing {
   [[nodiscard]] std::int32_t Sheets() const;
   [[nodiscard]] std::int64_t MissingArea(const Problem& problem) const;
 };
+
+// Boards cut by patterns, each part in turn along the board. `patterns` names a stock and the
+// counts of the parts; what goes beyond the parts' counts is left out, and what the stock does not
+// have.
+struct Pattern {
+  std::int32_t stock = 0;
+  std::vector<std::int32_t> counts;  // of each part
+};
+[[nodiscard]] Packing BoardsCutBy(const Problem& problem, const std::vector<Pattern>& patterns);
 
 }  // namespace tillwright::nest
 

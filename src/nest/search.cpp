@@ -13,6 +13,8 @@ namespace {
 constexpr std::size_t kSearchers = 2;
 constexpr std::int64_t kFirstRound = 20'000;  // work of one searcher; not worth a thread yet
 constexpr std::int64_t kLongestRound = 4'000'000;
+constexpr std::size_t kShortHistory = 30;
+constexpr std::size_t kLongHistory = 300;
 
 using Searchers = std::array<Searcher, kSearchers>;
 
@@ -32,7 +34,7 @@ void RunRound(Searchers& searchers, std::int64_t work, std::int64_t bound) {
 Packing Search(const Problem& problem, Packing start, const SearchLimits& limits) {
   std::int64_t cost = start.Cost(problem);
   if (cost <= limits.bound) return start;
-  Searchers searchers{Searcher(problem, 1), Searcher(problem, 2)};
+  Searchers searchers{Searcher(problem, 1, kShortHistory), Searcher(problem, 2, kLongHistory)};
   for (Searcher& searcher : searchers) {
     searcher.Start(start);
     searcher.Aim(cost);

@@ -1,14 +1,18 @@
 #include "nest/searcher.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <utility>
 
 namespace tillwright::nest {
 namespace {
 
-constexpr std::size_t kHistory = 100;
 constexpr std::uint32_t kSkip = 13;  // of 256: how often a place is passed over
+
+// What a leftover of an area is worth: more when it is large in one piece. Only steers the search;
+// square roots are exact to the last bit on every machine, so the same path is taken everywhere.
+inline float Worth(float area) { return area * std::sqrt(std::sqrt(area)); }
 
 std::uint32_t MeanRemoved(const Problem& problem) {
   std::int64_t parts = 0;
@@ -18,8 +22,11 @@ std::uint32_t MeanRemoved(const Problem& problem) {
 
 }  // namespace
 
-Searcher::Searcher(const Problem& problem, std::uint64_t seed)
-    : problem_(problem), random_(seed), mean_removed_(MeanRemoved(problem)) {
+Searcher::Searcher(const Problem& problem, std::uint64_t seed, std::size_t history)
+    : problem_(problem),
+      random_(seed),
+      history_(history),
+      mean_removed_(MeanRemoved(problem)) {
   least_width_ = least_height_ = std::numeric_limits<std::int32_t>::max();
   for (const Part& part : problem.parts) {
     least_width_ = std::min({least_width_, part.width, part.turn ? part.height : part.width});
@@ -27,8 +34,27 @@ Searcher::Searcher(const Problem& problem, std::uint64_t seed)
   }
 }
 
-double Searcher::LeftWorth(std::int32_t width, std::int32_t height) const {
-  return width < least_width_ || height < least_height_ ? 0 : Worth(width, height);
+float Searcher::LeftWorth(std::int32_t width, std::int32_t height) const {
+  return Worth(width >= least_width_ && height >= least_height_
+                   ? static_cast<float>(width) * static_cast<float>(height)
+                   : 0.0F);
+}
+
+void Searcher::Lefts::Clear() {
+  all_.clear();
+  widths_.clear();
+  heights_.clear();
+}
+
+void Searcher::Lefts::Add(const Left& left) {
+  const std::size_t at = all_.size();
+  all_.push_back(left);
+  if (at == widths_.size()) {
+    widths_.resize(at + kBlock);
+    heights_.resize(at + kBlock);
+  }
+  widths_[at] = left.width;
+  heights_[at] = left.height;
 }
 
 void Searcher::Start(const Packing& packing) {
@@ -57,7 +83,7 @@ void Searcher::Aim(std::int64_t goal) {
   while (cost_ >= goal_) RemoveSomething();
   Mark();
   current_ = Now();
-  history_.assign(kHistory, current_);
+  std::ranges::fill(history_, current_);
 }
 
 void Searcher::Run(std::int64_t work, std::int64_t bound) {
@@ -103,7 +129,7 @@ Searcher::Cost Searcher::Now() const {
 bool Searcher::Accept() {
   const Cost now = Now();
   Cost& old = history_[turn_];
-  turn_ = (turn_ + 1) % kHistory;
+  turn_ = (turn_ + 1) % history_.size();
   const bool accept = now.NoWorseThan(old) || now.NoWorseThan(current_);
   if (accept) current_ = now;
   if (!old.NoWorseThan(current_)) old = current_;
@@ -130,16 +156,20 @@ void Searcher::Ruin() {
   const std::uint32_t n = 1 + random_.Below(2 * mean_removed_ - 1);
   for (std::uint32_t i = 0; i < n; ++i) RemoveSomething();
   for (const std::size_t at : touched_) {
+    if (sheets_[at].work.stock != kNone && sheets_[at].work.tree.IsEmpty()) Close(at);
+  }
+  MeasureTouched();
+}
+
+void Searcher::MeasureTouched() {
+  for (const std::size_t at : touched_) {
     Sheet& sheet = sheets_[at];
     if (sheet.work.stock == kNone) continue;
-    if (sheet.work.tree.IsEmpty()) {
-      Close(at);
-      continue;
-    }
     worth_ -= sheet.worth;
     Measure(sheet);
     worth_ += sheet.worth;
   }
+  work_ += static_cast<std::int64_t>(8 * touched_.size());
 }
 
 void Searcher::Close(std::size_t at) {
@@ -178,12 +208,11 @@ void Searcher::Measure(Sheet& sheet) {
   const std::vector<Node>& nodes = sheet.work.tree.nodes();
   for (std::size_t i = 0; i < nodes.size(); ++i) {
     if (nodes[i].what != kLeftover) continue;
-    const double worth = LeftWorth(nodes[i].width, nodes[i].height);
-    if (worth > 0) {
-      sheet.lefts.push_back(
-          {nodes[i].width, nodes[i].height, 0, static_cast<std::int32_t>(i), worth});
-    }
-    sheet.worth += worth;
+    const float worth = LeftWorth(nodes[i].width, nodes[i].height);
+    if (worth <= 0) continue;
+    sheet.lefts.push_back(
+        {nodes[i].width, nodes[i].height, 0, static_cast<std::int32_t>(i), worth});
+    sheet.worth += static_cast<double>(worth);
   }
 }
 
@@ -196,56 +225,56 @@ void Searcher::Gather() {
     least_width = std::min({least_width, part.width, part.turn ? part.height : part.width});
     least_height = std::min({least_height, part.height, part.turn ? part.width : part.height});
   }
-  lefts_.clear();
+  lefts_.Clear();
   for (std::size_t i = 0; i < sheets_.size(); ++i) {
-    for (const Left& left : sheets_[i].lefts) {
+    for (Left left : sheets_[i].lefts) {
       if (left.width < least_width || left.height < least_height) continue;
-      lefts_.push_back(left);
-      lefts_.back().sheet = static_cast<std::int32_t>(i);
+      left.sheet = static_cast<std::int32_t>(i);
+      lefts_.Add(left);
     }
   }
 }
 
-void Searcher::Consider(Waiting& waiting, const Left& left, std::int32_t at, std::int32_t width,
-                        std::int32_t height, bool turned) {
-  if (width > left.width || height > left.height) return;
+void Searcher::Consider(Waiting& waiting, std::size_t at, std::int32_t width, std::int32_t height,
+                        bool turned) {
+  const Left& left = lefts_[at];
   const std::int32_t beside = left.width - width;
   const std::int32_t above = left.height - height;
-  const double columns = LeftWorth(beside, left.height) + LeftWorth(width, above);
-  const double rows = LeftWorth(left.width, above) + LeftWorth(beside, height);
+  // The four pieces that may remain: two by cutting a column off first, two by a row.
+  const std::array<std::int32_t, 4> widths{beside, width, left.width, beside};
+  const std::array<std::int32_t, 4> heights{left.height, above, above, height};
+  std::array<float, 4> worths{};
+  for (std::size_t i = 0; i < 4; ++i) worths[i] = LeftWorth(widths[i], heights[i]);
+  const float columns = worths[0] + worths[1];
+  const float rows = worths[2] + worths[3];
   ++waiting.places;
   const std::uint32_t chance = random_.Next();
   if ((chance & 255) < kSkip) return;
-  const bool by_columns = columns >= rows;
-  std::int32_t cut = by_columns ? kColumns : kRows;
-  double loss = left.worth - std::max(columns, rows);
-  if (((chance >> 8) & 255) < kSkip) {
-    cut = by_columns ? kRows : kColumns;
-    loss = left.worth - std::min(columns, rows);
-  }
+  // Either cut may be passed over too.
+  const bool by_columns = (columns >= rows) != (((chance >> 8) & 255) < kSkip);
+  const float loss = left.worth - (by_columns ? columns : rows);
   if (waiting.left != kNone && loss >= waiting.loss) return;
-  waiting.left = at;
+  waiting.left = static_cast<std::int32_t>(at);
   waiting.loss = loss;
   waiting.turned = turned;
-  waiting.first_cut = cut;
+  waiting.first_cut = by_columns ? kColumns : kRows;
 }
 
-void Searcher::LookAt(Waiting& waiting, std::int32_t at) {
-  const Left& left = lefts_[static_cast<std::size_t>(at)];
+// Looks at the leftovers from a block on.
+void Searcher::Look(Waiting& waiting, std::size_t from) {
   const Part& part = PartAt(waiting.part);
-  Consider(waiting, left, at, part.width, part.height, false);
-  if (part.turn && part.width != part.height) {
-    Consider(waiting, left, at, part.height, part.width, true);
-  }
+  lefts_.ForFitting(part.width, part.height, from,
+                    [&](std::size_t at) { Consider(waiting, at, part.width, part.height, false); });
+  if (!part.turn || part.width == part.height) return;
+  lefts_.ForFitting(part.height, part.width, from,
+                    [&](std::size_t at) { Consider(waiting, at, part.height, part.width, true); });
 }
 
 void Searcher::LookAll(Waiting& waiting) {
-  waiting.places = 0;
+  const std::int32_t before = waiting.places = 0;
   waiting.left = kNone;
-  for (std::size_t i = 0; i < lefts_.size(); ++i) {
-    LookAt(waiting, static_cast<std::int32_t>(i));
-  }
-  work_ += static_cast<std::int64_t>(lefts_.size());
+  Look(waiting, 0);
+  work_ += static_cast<std::int64_t>(lefts_.size() / 4) + 2 * (waiting.places - before);
 }
 
 // Opens a sheet for a part that has no place, if the goal allows.
@@ -274,9 +303,9 @@ bool Searcher::Open(const Part& part) {
   cost_ += stock.cost;
   Measure(sheet);
   worth_ += sheet.worth;
-  for (const Left& left : sheet.lefts) {
-    lefts_.push_back(left);
-    lefts_.back().sheet = static_cast<std::int32_t>(at);
+  for (Left left : sheet.lefts) {
+    left.sheet = static_cast<std::int32_t>(at);
+    lefts_.Add(left);
   }
   return true;
 }
@@ -292,12 +321,12 @@ void Searcher::Place(const Waiting& waiting) {
   const auto rests = tree.Insert(left.node, laid, waiting.first_cut);
   --missing_[static_cast<std::size_t>(waiting.part)];
   missing_area_ -= part.Area();
-  lefts_[static_cast<std::size_t>(waiting.left)].width = 0;
+  lefts_.Drop(static_cast<std::size_t>(waiting.left));
   for (const std::int32_t rest : rests) {
     if (rest == kNone) continue;
     const Node& node = tree.At(rest);
-    const double worth = LeftWorth(node.width, node.height);
-    if (worth > 0) lefts_.push_back({node.width, node.height, left.sheet, rest, worth});
+    const float worth = LeftWorth(node.width, node.height);
+    if (worth > 0) lefts_.Add({node.width, node.height, left.sheet, rest, worth});
   }
 }
 
@@ -309,59 +338,60 @@ void Searcher::Recreate() {
   Gather();
   for (Waiting& waiting : waiting_) LookAll(waiting);
   while (!waiting_.empty()) {
-    auto least = waiting_.begin();
-    for (auto it = least + 1; it != waiting_.end(); ++it) {
-      if (it->places < least->places ||
-          (it->places == least->places && PartAt(it->part).Area() > PartAt(least->part).Area())) {
-        least = it;
-      }
-    }
-    std::size_t known = lefts_.size();
-    std::int32_t gone = kNone;
-    if (least->left == kNone && (least->places > 0 || !Open(PartAt(least->part)))) {
-      *least = waiting_.back();
-      waiting_.pop_back();
+    // The part with the fewest places first, the larger among equals.
+    const auto least = std::ranges::min_element(waiting_, [&](const Waiting& a, const Waiting& b) {
+      return a.places != b.places ? a.places < b.places
+                                  : PartAt(a.part).Area() > PartAt(b.part).Area();
+    });
+    Settle(static_cast<std::size_t>(least - waiting_.begin()));
+  }
+  MeasureTouched();
+}
+
+// Places one of the waiting parts, opens a sheet for it, or gives it up for this time.
+void Searcher::Settle(std::size_t which) {
+  const Waiting waiting = waiting_[which];
+  const std::size_t known = lefts_.size();
+  bool done = false;
+  if (waiting.left != kNone) {
+    Place(waiting);
+    done = missing_[static_cast<std::size_t>(waiting.part)] == 0;
+  } else {
+    done = waiting.places > 0 || !Open(PartAt(waiting.part));
+  }
+  if (done) {
+    waiting_[which] = waiting_.back();
+    waiting_.pop_back();
+  }
+  if (waiting.left != kNone || !done) LookAgain(waiting.left, known);
+}
+
+// Brings what is known of the waiting parts up to date: one leftover is gone, others are new.
+void Searcher::LookAgain(std::int32_t gone, std::size_t from) {
+  const Left old = gone == kNone ? Left{} : lefts_[static_cast<std::size_t>(gone)];
+  for (Waiting& waiting : waiting_) {
+    if (gone != kNone && waiting.left == gone) {
+      LookAll(waiting);
       continue;
     }
-    if (least->left != kNone) {
-      gone = least->left;
-      const Left old = lefts_[static_cast<std::size_t>(gone)];
-      const Waiting placed = *least;
-      Place(placed);
-      if (missing_[static_cast<std::size_t>(placed.part)] == 0) {
-        *least = waiting_.back();
-        waiting_.pop_back();
+    const Part& part = PartAt(waiting.part);
+    const auto fits = [&](std::int32_t w, std::int32_t h) {
+      return w <= old.width && h <= old.height ? 1 : 0;
+    };
+    waiting.places -= fits(part.width, part.height);
+    const bool turns = part.turn && part.width != part.height;
+    if (turns) waiting.places -= fits(part.height, part.width);
+    for (std::size_t i = from; i < lefts_.size(); ++i) {
+      const Left& left = lefts_[i];
+      if (part.width <= left.width && part.height <= left.height) {
+        Consider(waiting, i, part.width, part.height, false);
       }
-      for (Waiting& waiting : waiting_) {
-        if (waiting.left == gone) {
-          LookAll(waiting);
-          continue;
-        }
-        const Part& part = PartAt(waiting.part);
-        if (part.width <= old.width && part.height <= old.height) --waiting.places;
-        if (part.turn && part.width != part.height && part.height <= old.width &&
-            part.width <= old.height) {
-          --waiting.places;
-        }
-        for (std::size_t i = known; i < lefts_.size(); ++i) {
-          LookAt(waiting, static_cast<std::int32_t>(i));
-        }
-      }
-      continue;
-    }
-    for (Waiting& waiting : waiting_) {
-      for (std::size_t i = known; i < lefts_.size(); ++i) {
-        LookAt(waiting, static_cast<std::int32_t>(i));
+      if (turns && part.height <= left.width && part.width <= left.height) {
+        Consider(waiting, i, part.height, part.width, true);
       }
     }
   }
-  for (const std::size_t at : touched_) {
-    Sheet& sheet = sheets_[at];
-    if (sheet.work.stock == kNone) continue;
-    worth_ -= sheet.worth;
-    Measure(sheet);
-    worth_ += sheet.worth;
-  }
+  work_ += static_cast<std::int64_t>(2 * waiting_.size());
 }
 
 }  // namespace tillwright::nest

@@ -2,6 +2,8 @@
 #ifndef TILLWRIGHT_NEST_SEARCHER_H_
 #define TILLWRIGHT_NEST_SEARCHER_H_
 
+#include <array>
+#include <bit>
 #include <cstdint>
 #include <vector>
 
@@ -12,7 +14,9 @@ namespace tillwright::nest {
 
 class Searcher {
  public:
-  Searcher(const Problem& problem, std::uint64_t seed);
+  // `history`: how many steps back a packing is held against (late acceptance: Burke & Bykov 2017).
+  // Short ones find soon, long ones find more.
+  Searcher(const Problem& problem, std::uint64_t seed, std::size_t history);
 
   // Starts from a packing.
   void Start(const Packing& packing);
@@ -36,7 +40,40 @@ class Searcher {
     std::int32_t height = 0;
     std::int32_t sheet = 0;
     std::int32_t node = 0;
-    double worth = 0;
+    float worth = 0;
+  };
+  // The leftovers that are looked at, with their sides in columns of their own for speed. The
+  // columns are whole blocks, filled up with zeros, which no part fits.
+  class Lefts {
+   public:
+    static constexpr std::size_t kBlock = 8;
+
+    void Clear();
+    void Add(const Left& left);
+    void Drop(std::size_t at) { widths_[at] = 0; }
+    [[nodiscard]] std::size_t size() const { return all_.size(); }
+    [[nodiscard]] const Left& operator[](std::size_t at) const { return all_[at]; }
+
+    // Calls found(at) for every leftover from `from` on, a multiple of kBlock, that a part fits.
+    template <class F>
+    void ForFitting(std::int32_t width, std::int32_t height, std::size_t from, F found) const {
+      for (std::size_t block = from; block < all_.size(); block += kBlock) {
+        const std::int32_t* const w = widths_.data() + block;
+        const std::int32_t* const h = heights_.data() + block;
+        std::array<std::uint8_t, kBlock> fits{};
+        for (std::size_t i = 0; i < kBlock; ++i) {
+          fits[i] = static_cast<std::uint8_t>((w[i] >= width) & (h[i] >= height));
+        }
+        for (auto bits = std::bit_cast<std::uint64_t>(fits); bits != 0; bits &= bits - 1) {
+          found(block + static_cast<std::size_t>(std::countr_zero(bits)) / 8);
+        }
+      }
+    }
+
+   private:
+    std::vector<Left> all_;
+    std::vector<std::int32_t> widths_;
+    std::vector<std::int32_t> heights_;
   };
   struct Sheet {
     SheetInWork work;
@@ -56,7 +93,7 @@ class Searcher {
     std::int32_t part = 0;
     std::int32_t places = 0;
     std::int32_t left = kNone;  // of the best place
-    double loss = 0;
+    float loss = 0;
     bool turned = false;
     std::int32_t first_cut = kColumns;
   };
@@ -68,10 +105,13 @@ class Searcher {
   void Close(std::size_t sheet);
   void Recreate();
   void Gather();
-  void LookAt(Waiting& waiting, std::int32_t left);
+  void Look(Waiting& waiting, std::size_t from);
   void LookAll(Waiting& waiting);
-  void Consider(Waiting& waiting, const Left& left, std::int32_t at, std::int32_t width,
-                std::int32_t height, bool turned);
+  void Consider(Waiting& waiting, std::size_t at, std::int32_t width, std::int32_t height,
+                bool turned);
+  void Settle(std::size_t waiting);
+  void LookAgain(std::int32_t gone, std::size_t from);
+  void MeasureTouched();
   bool Open(const Part& part);
   void Place(const Waiting& waiting);
   void Measure(Sheet& sheet);
@@ -79,7 +119,7 @@ class Searcher {
   void Undo();
   bool Accept();
   [[nodiscard]] Cost Now() const;
-  [[nodiscard]] double LeftWorth(std::int32_t width, std::int32_t height) const;
+  [[nodiscard]] float LeftWorth(std::int32_t width, std::int32_t height) const;
   [[nodiscard]] const Stock& StockOf(std::int32_t stock) const {
     return problem_.stock[static_cast<std::size_t>(stock)];
   }
@@ -102,7 +142,7 @@ class Searcher {
   Packing best_;
   std::int64_t best_cost_ = 0;
 
-  std::vector<Left> lefts_;
+  Lefts lefts_;
   std::vector<Waiting> waiting_;
   std::vector<std::size_t> touched_;
   std::vector<Sheet> backup_;
