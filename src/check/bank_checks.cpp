@@ -14,13 +14,14 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 23> kCodes{
+constexpr std::array<std::string_view, 34> kCodes{
     "closure",      "gap",          "overlay",      "meet",           "out-of-line", "graduation",
     "support",      "box-width",    "box-height",   "box-depth",      "least-height", "slide-depth",
     "slide-box",    "slide-clearance", "side-thickness", "bottom-fit", "groove-depth",
     "groove-under", "groove-joint", "rabbet-depth", "front-screw",    "slide-screw",
-    "pocket-screw"};
-static_assert(kCodes.size() == static_cast<std::size_t>(CheckCode::kPocketScrew) + 1);
+    "pocket-screw", "gap-tolerance", "gap-season",  "gap-measured",   "gap-taper",   "cover",
+    "moisture",     "limits",       "box-measured", "depth-measured", "shims",       "refit"};
+static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
 
 // How far a side-mount slide's space may exceed its rule: +1/32 in, -0 (common practice).
 constexpr Default kClearanceOver{Length::Inches(1, 32), defaults::TenthMm(8)};

@@ -10,7 +10,7 @@
 
 namespace tillwright {
 
-enum class Command { kSize, kDraw, kWhy, kNew, kSchema };
+enum class Command { kSize, kCheck, kDraw, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {

@@ -2,7 +2,7 @@
 configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
 
 set(tillwright_headers
-  bank check diagnostic draw keys length length_text rational read sheet solve spec text_metrics
+  bank check diagnostic draw gap_check keys length length_text rational read sheet solve spec text_metrics
   trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
@@ -14,6 +14,7 @@ add_library(tillwright_core STATIC
   src/length/rational.cpp
   src/spec/box_rules.cpp
   src/spec/materials.cpp
+  src/spec/species.cpp
   src/spec/words.cpp
   src/bank/bank.cpp
   src/bank/trace.cpp
@@ -23,7 +24,18 @@ add_library(tillwright_core STATIC
   src/solve/parts.cpp
   src/solve/pulls.cpp
   src/solve/solve.cpp
+  src/check/advice.cpp
   src/check/bank_checks.cpp
+  src/check/chance.cpp
+  src/check/change.cpp
+  src/check/gap_check.cpp
+  src/check/gap_findings.cpp
+  src/check/given_layout.cpp
+  src/check/real_opening.cpp
+  src/check/refit.cpp
+  src/check/shims.cpp
+  src/check/stack.cpp
+  src/check/wood.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
@@ -33,9 +45,12 @@ add_library(tillwright_core STATIC
   src/read/object_reader.cpp
   src/read/read_spec.cpp
   src/write/bank_tables.cpp
+  src/write/check_tables.cpp
   src/write/diagnostics_text.cpp
+  src/write/gap_keys.cpp
   src/write/id_list.cpp
   src/write/json_text.cpp
+  src/write/page_text.cpp
   src/write/parts_table.cpp
   src/write/result_json.cpp
   src/write/result_tables.cpp
@@ -59,7 +74,7 @@ include(src/render/render.cmake)
 
 add_library(tillwright_app STATIC
   src/cli/app.cpp
-  src/cli/draw_command.cpp
+  src/cli/check_command.cpp src/cli/draw_command.cpp
   src/cli/files.cpp
   src/cli/options.cpp
   src/cli/program.cpp

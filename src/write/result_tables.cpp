@@ -1,137 +1,24 @@
-#include <algorithm>
-
 #include "tillwright/write.h"
 #include "write/bank_tables.h"
-#include "write/cautions.h"
-#include "write/id_list.h"
+#include "write/page_text.h"
 #include "write/parts_table.h"
-#include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
-namespace {
-
-class Tables {
- public:
-  Tables(const Bank& bank, const std::vector<Finding>& findings, TextStyle style)
-      : bank_(bank), findings_(findings), style_(style) {}
-
-  std::string Run() {
-    Head();
-    for (const BankTable& section : BankTables(bank_)) {
-      Heading(section.heading, section.remark);
-      out_ += section.table.ToText();
-    }
-    Parts();
-    Checks();
-    Cautions();
-    return std::move(out_);
-  }
-
- private:
-  std::string In(Length length) const { return FormatLength(length, bank_.units); }
-
-  void Heading(std::string_view text, std::string_view remark = {}) {
-    out_ += '\n';
-    if (style_.color) out_ += "\x1b[1m";
-    out_ += text;
-    if (style_.color) out_ += "\x1b[0m";
-    if (!remark.empty()) {
-      out_ += "  (";
-      out_ += remark;
-      out_ += ')';
-    }
-    out_ += '\n';
-  }
-  // `head`, `head_width` characters wide, then text in lines that fit the page, indented after the
-  // first.
-  void Wrapped(const std::string& head, std::size_t head_width, const std::string& text,
-               std::size_t indent) {
-    out_ += head;
-    bool first = true;
-    for (const std::string& line : WrapText(text, kTableWidth - indent, head_width - indent)) {
-      if (!first) out_.append(indent, ' ');
-      first = false;
-      out_ += line + "\n";
-    }
-  }
-
-  void Head() {
-    out_ += bank_.title.empty() ? "Drawer bank" : Shortened(Printable(bank_.title), kTableWidth);
-    out_ += '\n';
-    out_ += bank_.units == Unit::kInch ? "Inches" : "Millimetres";
-    out_ += ", parts cut to " + In(bank_.round) +
-            ". Places are from the opening's lower left corner.\n";
-    if (bank_.casework) {
-      const CaseBuild& c = *bank_.casework;
-      out_ += "Case     " + In(c.width) + " wide, " + In(c.height) + " high, " + In(c.depth) +
-              " deep\n";
-    }
-    out_ += "Opening  " + In(bank_.opening_width) + " wide, " + In(bank_.opening_height) +
-            " high, " + In(bank_.opening_depth) + " deep\n";
-  }
-
-  void Parts() {
-    const std::string table = PartsTable(bank_);
-    if (table.empty()) return;
-    Heading("Parts", "finished sizes, length along the grain");
-    out_ += table;
-  }
-
-  // --- Checks -----------------------------------------------------------------------------------
-
-  void Checks() {
-    const auto count = [&](Level level, const std::string& one) {
-      const auto n = std::ranges::count(findings_, level, &Finding::level);
-      return std::to_string(n) + " " + one + (n == 1 || level == Level::kPass ? "" : "s");
-    };
-    Heading("Checks");
-    for (const Level level : {Level::kFail, Level::kWarn, Level::kNote}) Those(level);
-    out_ += "  " + count(Level::kPass, "pass") + ", " + count(Level::kNote, "note") + ", " +
-            count(Level::kWarn, "warning") + ", " + count(Level::kFail, "failure") + "\n";
-  }
-
-  // Findings of one level, those that say the same together.
-  void Those(Level level) {
-    std::vector<std::pair<const Finding*, IdList>> said;
-    for (const Finding& finding : findings_) {
-      if (finding.level != level) continue;
-      auto same = std::ranges::find_if(said, [&](const auto& other) {
-        return other.first->code == finding.code && other.first->message == finding.message;
-      });
-      if (same == said.end()) same = said.insert(same, {&finding, {}});
-      same->second.Add(finding.subject);
-    }
-    for (const auto& [finding, subjects] : said) {
-      std::string head =
-          "  " + std::string(ToText(level)) + "  " + std::string(ToText(finding->code)) + "  ";
-      const std::size_t width = head.size();
-      if (style_.color) head = Coloured(level) + head + "\x1b[0m";
-      Wrapped(head, width, subjects.ToText() + ": " + Printable(finding->message), 8);
-    }
-  }
-
-  static std::string Coloured(Level level) {
-    return level == Level::kFail ? "\x1b[31m" : level == Level::kWarn ? "\x1b[33m" : "\x1b[36m";
-  }
-
-  void Cautions() {
-    Heading("Before you cut");
-    for (const std::string_view caution : kCautions) {
-      Wrapped("  ", 2, std::string(caution), 2);
-    }
-  }
-
-  const Bank& bank_;
-  const std::vector<Finding>& findings_;
-  TextStyle style_;
-  std::string out_;
-};
-
-}  // namespace
 
 std::string ResultTables(const Bank& bank, const std::vector<Finding>& findings, TextStyle style) {
-  return Tables(bank, findings, style).Run();
+  PageText page(style);
+  page.Head(bank);
+  for (const BankTable& section : BankTables(bank)) {
+    page.Heading(section.heading, section.remark);
+    page.Put(section.table.ToText());
+  }
+  if (const std::string parts = PartsTable(bank); !parts.empty()) {
+    page.Heading("Parts", "finished sizes, length along the grain");
+    page.Put(parts);
+  }
+  page.Checks(findings);
+  page.Cautions();
+  return page.Take();
 }
 
 }  // namespace tillwright

@@ -169,7 +169,7 @@ INSTANTIATE_TEST_SUITE_P(Checks, CheckTable, ::testing::ValuesIn(Cases()),
 
 // Every code of a check is produced by some row of the table or by a test below.
 TEST(Checks, EveryCodeHasARow) {
-  for (int i = 0; i <= static_cast<int>(CheckCode::kPocketScrew); ++i) {
+  for (int i = 0; i <= static_cast<int>(kLastOfBank); ++i) {
     const auto code = static_cast<CheckCode>(i);
     const bool elsewhere = code == kOutOfLine || code == kBoxWidth;
     const bool has_row =

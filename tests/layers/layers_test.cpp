@@ -47,7 +47,8 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"diagnostic", "diag"},    {"length", "length"},     {"length_text", "length"},
     {"rational", "length"},    {"spec", "spec"},         {"words", "spec"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
-    {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
+    {"check", "check"},        {"gap_check", "check"},
+    {"sheet", "draw"},        {"draw", "draw"},
     {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
 };

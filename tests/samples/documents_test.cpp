@@ -176,7 +176,7 @@ TEST(Reference, TellsEveryChoice) {
 
 TEST(Reference, TellsEveryCheckAndEveryDiagnostic) {
   const std::string text = Reference();
-  for (int i = 0; i <= static_cast<int>(CheckCode::kPocketScrew); ++i) {
+  for (int i = 0; i <= static_cast<int>(kLastCheckCode); ++i) {
     const std::string code(ToText(static_cast<CheckCode>(i)));
     EXPECT_THAT(text, HasSubstr("| `" + code + "` |"));
   }
