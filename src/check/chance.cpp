@@ -12,9 +12,11 @@ namespace tillwright {
 namespace {
 
 constexpr std::uint64_t kSeed = 1950;
-constexpr double kThrows = 1.2e6;  // normal numbers for the whole simulation
-constexpr int kFewestSamples = 500;
-constexpr int kMostSamples = 200'000;
+// Thrown until the standard error is this small, or so many normal numbers are used up.
+constexpr double kErrorWanted = 0.0005;
+constexpr std::size_t kMostNumbers = 1'500'000;
+constexpr int kFewestSamples = 200;
+constexpr int kBatch = 1000;
 
 using Kind = Contributor::Kind;
 
@@ -103,34 +105,40 @@ class Reckoner {
     }
   }
 
-  void Simulate(const std::vector<const RandomGap*>& together, Chance& chance) const {
+  void Simulate(const std::vector<const RandomGap*>& together, Chance& chance) {
     Twister random(kSeed);
-    std::vector<double> drawn(variables_.size());
-    std::vector<int> drawn_in(variables_.size(), -1);  // the sample it was drawn for
-    std::size_t terms = 0;
-    for (const RandomGap* gap : together) terms += gap->terms.size();
-    chance.samples = std::clamp(static_cast<int>(kThrows / static_cast<double>(terms)),
-                                kFewestSamples, kMostSamples);
+    drawn_.resize(variables_.size());
+    drawn_in_.assign(variables_.size(), -1);
+    std::size_t numbers = 0;
+    for (const RandomGap* gap : together) numbers += gap->terms.size();
+    const auto most = static_cast<int>(kMostNumbers / std::max<std::size_t>(numbers, 1));
+    const int batch = std::min(kBatch, std::max(most, kFewestSamples));
+    const double exact = chance.value;
     int kept = 0;
-    for (int sample = 0; sample < chance.samples; ++sample) {
-      kept += std::ranges::all_of(together, [&](const RandomGap* gap) {
-        double value = gap->nominal;
-        for (const Term& term : gap->terms) {
-          const auto at = static_cast<std::size_t>(term.variable);
-          if (drawn_in[at] != sample) {
-            drawn_in[at] = sample;
-            drawn[at] = random.Normal();
-          }
-          value += term.sigma * drawn[at];
+    do {
+      for (int i = 0; i < batch; ++i) kept += Keeps(together, chance.samples++, random) ? 1 : 0;
+      const double n = chance.samples;
+      const double share = kept / n;
+      const double variance = std::max(share * (1 - share), 1 / n);  // no miss is not certainty
+      chance.error = exact * std::sqrt(variance / n);
+      chance.value = exact * share;
+    } while (chance.error > kErrorWanted && chance.samples + batch <= most);
+  }
+
+  // One throw: whether every gap keeps its limits.
+  bool Keeps(const std::vector<const RandomGap*>& together, int sample, Twister& random) {
+    return std::ranges::all_of(together, [&](const RandomGap* gap) {
+      double value = gap->nominal;
+      for (const Term& term : gap->terms) {
+        const auto at = static_cast<std::size_t>(term.variable);
+        if (drawn_in_[at] != sample) {
+          drawn_in_[at] = sample;
+          drawn_[at] = random.Normal();
         }
-        return value >= low_ && value <= high_;
-      });
-    }
-    const double n = chance.samples;
-    const double share = kept / n;
-    const double variance = std::max(share * (1 - share), 1 / n);  // none missed is not certainty
-    chance.error = chance.value * std::sqrt(variance / n);
-    chance.value *= share;
+        value += term.sigma * drawn_[at];
+      }
+      return value >= low_ && value <= high_;
+    });
   }
 
   const GapCheck& check_;
@@ -139,6 +147,8 @@ class Reckoner {
   std::vector<RandomGap> gaps_;
   std::vector<int> parent_;
   std::vector<int> sharers_;
+  std::vector<double> drawn_;
+  std::vector<int> drawn_in_;  // the sample that each was drawn for
 };
 
 double Below(double x, double sigma) { return 0.5 * std::erfc(-x / (sigma * std::sqrt(2.0))); }

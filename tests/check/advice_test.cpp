@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "support/files.h"
 #include "support/gap_checks.h"
 #include "support/random_spec.h"
 
@@ -10,8 +11,6 @@ namespace tillwright {
 namespace {
 
 using testing::Checked;
-using testing::L;
-using testing::LevelOf;
 using testing::MustCheck;
 using testing::MustRead;
 using testing::Random;
@@ -60,6 +59,8 @@ TEST(Advice, OfEveryCodeIsSaidAndWorks) {
                 CheckCode::kGapTolerance, "tolerance.cut: "},
            Case{"damp summer",
                 R"("fronts": {"style": "inset", "material": "oak"}, "season": {"made": 6, "humid": 13})",
+                CheckCode::kGapSeason, "fronts.cut: quarter"},
+           Case{"fronts made too dry", R"("fronts": {"gap": "1/16", "material": "cherry"}, "season": {})",
                 CheckCode::kGapSeason, "gap: "},
            Case{"a season beyond all limits",
                 R"("fronts": {"style": "inset", "material": "beech"}, "season": {"made": 9, "dry": 3, "humid": 18})",
@@ -88,7 +89,6 @@ TEST(Advice, OfEveryCodeIsSaidAndWorks) {
        }) {
     const Checked c = MustCheck(R"({"opening": {"width": 16, "height": 24, "depth": 22},
         "drawers": [{}, {}, {}], )" + std::string(row.keys) + "}");
-    ASSERT_EQ(LevelOf(c.check, row.code, ""), LevelOf(c.check, row.code, ""));
     bool said = false;
     for (const Finding& finding : c.check.findings) {
       said = said || (finding.code == row.code && finding.level == Level::kFail &&
@@ -119,13 +119,13 @@ TEST(Advice, ThereIsNoneWhenNothingFails) {
 
 // Random layouts with random troubles: wherever a verdict fails, its advice passes.
 TEST(Advice, OfRandomTroublesWorks) {
-  const auto seed = std::random_device()();
+  const std::uint32_t seed = testing::TestSeed();
   SCOPED_TRACE("seed " + std::to_string(seed));
   Random random(seed);
   int failing = 0;
   for (std::uint32_t i = 0; i < 300; ++i) {
     Spec spec =
-        MustRead(testing::RandomSpec(static_cast<std::uint32_t>(seed) + i, Unit::kInch).Text());
+        MustRead(testing::RandomSpec(seed + i, Unit::kInch).Text());
     if (!SolveBank(spec).ok()) continue;
     const auto length = [&](int low, int high) {
       return Entry<Length>(Length::Inches(random.Int(low, high), 128), Place{});
