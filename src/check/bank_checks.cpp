@@ -15,12 +15,14 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 26> kCodes{
+constexpr std::array<std::string_view, 37> kCodes{
     "closure",      "gap",          "overlay",      "meet",           "out-of-line", "graduation",
     "support",      "box-width",    "box-height",   "box-depth",      "least-height", "slide-depth",
     "slide-box",    "slide-clearance", "side-thickness", "bottom-fit", "groove-depth",
     "groove-under", "groove-joint", "rabbet-depth", "front-screw",    "slide-screw",
-    "pocket-screw", "bottom-sag",   "slide-load",   "tipping"};
+    "pocket-screw", "bottom-sag",   "slide-load",   "tipping",        "gap-tolerance", "gap-season",
+    "gap-measured", "gap-taper",    "cover",        "moisture",       "limits",      "box-measured",
+    "depth-measured", "shims",      "refit"};
 static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
 
 // How far a side-mount slide's space may exceed its rule: +1/32 in, -0 (common practice).

@@ -45,6 +45,10 @@ inline constexpr Default kAllowanceLength{In(1), Mm(25)};  // solid wood, rough
 inline constexpr Default kAllowanceWidth{In(1, 4), Mm(6)};
 inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
 inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
+// How true a maker works, plus or minus.
+inline constexpr Default kCutTolerance{In(1, 64), TenthMm(4)};
+inline constexpr Default kPlaceTolerance{In(1, 64), TenthMm(4)};
+inline constexpr Default kOpeningTolerance{In(1, 32), TenthMm(8)};
 
 // The rules of one type of slide (model: what a slide's own sheet would say).
 struct SlideDefaults {

@@ -70,7 +70,7 @@ void TextTable::AppendRow(std::string& out, const std::vector<std::string>& row,
   for (std::size_t i = 0; i < row.size(); ++i) {
     cells.push_back(columns_[i].gives ? WrapText(row[i], std::max<std::size_t>(widths[i], 1))
                                       : std::vector<std::string>{row[i]});
-    lines = std::max(lines, cells.back().size());
+    if (widths[i] > 0) lines = std::max(lines, cells.back().size());
   }
   for (std::size_t n = 0; n < lines; ++n) {
     std::string line(kIndent, ' ');
