@@ -134,6 +134,7 @@ struct SpecChange {
     kOpeningDepth,
     kExact,          // the exact size of one front along its split
     kNotMeasured,    // what was measured of one front and box is dropped: they are made anew
+    kLeast,          // limits.least
     kGreatest        // limits.greatest
   } key = Key::kGap;
   std::vector<int> node;  // kGap: from the layout's root, child by child

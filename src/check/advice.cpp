@@ -17,7 +17,7 @@ namespace {
 
 using Key = SpecChange::Key;
 
-constexpr int kRounds = 16;  // each changes one kind of thing, solves and looks again
+constexpr int kRounds = 20;  // each changes one kind of thing, solves and looks again
 constexpr Default kStep{Length::Inches(1, 64), defaults::TenthMm(1)};
 constexpr Default kRoomBetweenLimits{Length::Inches(1, 16), Length::Millimeters(2)};
 
@@ -57,8 +57,16 @@ class Adviser {
 
   // The changes, or none when no set of them was found.
   std::vector<SpecChange> Run() {
+    std::vector<SpecChange> solvable;
     for (round_ = 0; round_ < kRounds; ++round_) {
-      if (!Try()) return {};
+      if (!Try()) {
+        // Sizes that are given leave no room for wider gaps.
+        if (stays_) return {};
+        stays_ = true;
+        changes_ = solvable;
+        if (!Try()) return {};
+      }
+      solvable = changes_;
       if (!Improve()) return Passes() ? std::move(changes_) : std::vector<SpecChange>();
     }
     return Try() && Passes() ? std::move(changes_) : std::vector<SpecChange>();
@@ -212,6 +220,7 @@ class Adviser {
   }
 
   bool Move(const Control& control, const Group& group) {
+    if (stays_ || round_ >= kRounds * 3 / 4) return Narrow(group, 0);
     const bool worst = group.least <= group.most;
     const double least = worst ? group.least : group.likely_least;
     const double most = worst ? group.most : group.likely_most;
@@ -276,8 +285,20 @@ class Adviser {
                           (stack.measured != HalfLength::Of(stack.nominal));
     if (measured && DropMeasured(stack)) return true;
     if (tolerance > 0 && tightened_ < kRounds / 4) return Tighten();
-    const Length more = CeilTo(Length::Picometers(std::llround(excess * 1e9)), step_);
-    return Change(Key::kGreatest, now_.check.greatest + more + step_);
+    return Allow(group, excess);
+  }
+
+  // When nothing else is left: limits that what comes out keeps.
+  bool Allow(const Group& group, double excess) {
+    const auto steps = [&](double mm) {
+      return CeilTo(Length::Picometers(std::llround(std::max(mm, 0.0) * 1e9)), step_);
+    };
+    if (stays_ && group.likely_least > 0) {
+      return Change(Key::kLeast,
+                    Max(Length(), now_.check.least - steps(group.likely_least) - step_));
+    }
+    return Change(Key::kGreatest, now_.check.greatest +
+                                      steps(std::max(excess, -group.likely_most)) + step_);
   }
 
   bool Steadier() {
@@ -322,6 +343,7 @@ class Adviser {
   Attempt now_;
   std::vector<SpecChange> changes_;
   bool refitted_ = false, paneled_ = false, covered_ = false;
+  bool stays_ = false;  // gaps cannot be moved
   int tightened_ = 0;
 };
 

@@ -40,6 +40,7 @@ class Changer {
         return Opening(&OpeningSpec::depth, &CaseSpec::depth, bank_.opening_depth, change.to);
       case Key::kExact: return Exact(change);
       case Key::kNotMeasured: return NotMeasured(change);
+      case Key::kLeast: spec_.limits.least = Typed(change.to); return;
       case Key::kGreatest: spec_.limits.greatest = Typed(change.to); return;
     }
   }
@@ -102,6 +103,7 @@ std::string KeyText(const Spec& spec, const Bank& bank, const SpecChange& change
     case Key::kOpeningDepth: return what + "depth";
     case Key::kExact: return id() + ".exact";
     case Key::kNotMeasured: return "measured sizes of " + id();
+    case Key::kLeast: return "limits.least";
     case Key::kGreatest: break;
   }
   return "limits.greatest";
