@@ -22,10 +22,7 @@ class FrontDrawing {
  public:
   FrontDrawing(const Bank& bank, const Scale& scale, const ViewOptions& options,
                const TextMetrics& metrics)
-      : bank_(bank),
-        options_(options),
-        metrics_(metrics),
-        mark_(ChooseSectionPlane(bank).x) {
+      : bank_(bank), options_(options), metrics_(metrics), mark_(ChooseSectionPlane(bank).x) {
     view_.name = "front";
     view_.title = "FRONT ELEVATION";
     view_.scale = scale;
@@ -102,8 +99,8 @@ class FrontDrawing {
     if (!c.raise.IsZero()) line(Length(), -c.bottom, right, -c.bottom);
     if (!c.top_none) line(Length(), bank_.opening_height, right, bank_.opening_height);
     const auto beyond = [&](Length y, Pen pen) {
-      group.primitives.push_back(LineOf({view_.outline.left - 4, Map().Y(y)},
-                                        {view_.outline.right + 4, Map().Y(y)}, pen));
+      group.primitives.push_back(
+          LineOf({view_.outline.left - 4, Map().Y(y)}, {view_.outline.right + 4, Map().Y(y)}, pen));
     };
     beyond(floor, Pen::kGround);
     if (c.top_none) beyond(top, Pen::kOutline);
@@ -118,8 +115,7 @@ class FrontDrawing {
     if (IsOverlay()) group.primitives.push_back(BoxFill(face, Tone::kPaper));
     const double least = std::min(face.Width(), face.Height());
     const bool clogs = least < 2 * StyleOf(Pen::kFront).width;
-    group.primitives.push_back(clogs ? BoxFill(face, Tone::kInk)
-                                     : InsetOutline(face, Pen::kFront));
+    group.primitives.push_back(clogs ? BoxFill(face, Tone::kInk) : InsetOutline(face, Pen::kFront));
     for (const PaperPoint at : CrossesOn(space)) AddCross(group, at);
     const int used = AddLabels(group, space, arrangements_[SizeClass(space)]);
     if (used == kNoArrangement) has_unnumbered_ = true;
@@ -169,8 +165,8 @@ class FrontDrawing {
     const PaperBox room{std::max(face.left, opening.left + 0.6), std::max(face.top, opening.top),
                         std::min(face.right, opening.right - 0.6),
                         std::min(face.bottom, opening.bottom)};
-    const bool most = IsOverlay() && room.Width() > 0.85 * face.Width() &&
-                      room.Height() > 0.85 * face.Height();
+    const bool most =
+        IsOverlay() && room.Width() > 0.85 * face.Width() && room.Height() > 0.85 * face.Height();
     return most ? room : face;
   }
 
@@ -281,9 +277,9 @@ class FrontDrawing {
     AddTiers(left, Edge::kLeft);
     const PaperBox beside = AddDimensionStack(group, left, DimensionStyle(), metrics_);
     const PaperBox right = DrawRight(group);
-    DimensionStack below{.side = PaperSide::kBelow,
-                         .edge = std::max({box.bottom + kMarkStrip, beside.bottom - 4,
-                                           right.bottom - 4})};
+    DimensionStack below{
+        .side = PaperSide::kBelow,
+        .edge = std::max({box.bottom + kMarkStrip, beside.bottom - 4, right.bottom - 4})};
     AddTiers(below, Edge::kBottom);
     AddStarts(below, box.bottom);
     AddDimensionStack(group, below, DimensionStyle(), metrics_);
@@ -320,10 +316,11 @@ class FrontDrawing {
     return AddDimensionStack(group, right, DimensionStyle(), metrics_);
   }
 
+  // Where numbers do not fit the fronts they stand here instead: which front is which matters more.
   PaperBox DrawHeights(SheetGroup& group, const SizeChain& chain) const {
+    if (has_unnumbered_) return DrawNumbers(group, chain);
     const std::string datum = bank_.casework ? "floor." : "";
-    const Length below =
-        bank_.casework ? bank_.casework->bottom + bank_.casework->raise : Length();
+    const Length below = bank_.casework ? bank_.casework->bottom + bank_.casework->raise : Length();
     OrdinateColumn column{.side = PaperSide::kRight,
                           .edge = view_.outline.right,
                           .heading = bank_.casework ? "FROM CASE BASE" : "FROM OPENING"};
@@ -339,10 +336,8 @@ class FrontDrawing {
     }
     constexpr double kEach = 5.2;  // mm, of a stacked fraction and its clearance
     const double need = kEach * static_cast<double>(column.ordinates.size());
-    if (need <= view_.outline.Height() + kColumnSpare) {
-      return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
-    }
-    return has_unnumbered_ ? DrawNumbers(group, chain) : EmptyBox();
+    if (need > view_.outline.Height() + kColumnSpare) return EmptyBox();
+    return AddOrdinateColumn(group, column, DimensionStyle(), metrics_);
   }
 
   // Numbers of fronts beside them, so many as there is room for, the first and the last always.

@@ -118,6 +118,8 @@ class BankDrawing {
     for (std::size_t i = from; i < plans_.size(); ++i) {
       if (plans_[i].Place(views, kind)) return;
     }
+    // Only the last: to try all would take long, and what was found there would seldom be worth it.
+    if (plans_.size() > from && plans_.back().PlaceByMoving(views, kind)) return;
     plans_.emplace_back(paper_, turn);
     if (!plans_.back().Place(views, kind) && fault_.empty()) {
       fault_ = "a view of the " + kind + " does not fit the paper";
@@ -275,18 +277,52 @@ class BankDrawing {
     }
   }
 
-  // The whole piece, and one drawer taken apart.
+  // The whole piece, and one drawer taken apart: beside the last details if there is room for both,
+  // else on paper of their own.
   void Overview() {
     if (!Wants("overview")) return;
-    const std::size_t from = plans_.size();
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    const std::vector<std::string> details{"details"};
+    if (!plans_.empty() && plans_.back().kinds() == details) {
+      const std::size_t last = plans_.size() - 1;
+      SheetPlan before = plans_.back();
+      PutOverviews(last, 0.6 * modest);
+      if (plans_.size() == last + 1) return;
+      plans_.resize(last, before);
+      plans_.push_back(std::move(before));
+    }
+    PutOverviews(plans_.size(), modest / 2);
+  }
+
+  // The drawer goes beside the piece at the scale `least` or larger, else alone.
+  void PutOverviews(std::size_t from, double least) {
     PutAlone("overview", from, {{SharedSheet(2, 1)}, {SharedSheet(1, 1)}},
              [&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
     const std::optional<std::size_t> drawer = DrawerOfPlan();
     if (!drawer) return;
+    const auto apart = [&](const Scale& s) {
+      return DrawerExploded(bank_, *drawer, s, shown_, metrics_);
+    };
+    if (PutOnLast("overview", least, apart)) return;
     const double modest = ModestScale(bank_.units).paper_per_mm;
-    PutAlone("overview", from,
-             {{plans_.back().FreeRooms(), 1, modest / 2}, {SharedSheet(1, 1), modest}},
-             [&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
+    PutAlone("overview", from, {{SharedSheet(1, 1), modest}}, apart);
+  }
+
+  // One view at the largest scale at which the last sheet has room for it, `least` or more.
+  template <class MakeView>
+  bool PutOnLast(const std::string& kind, double least, MakeView make_view) {
+    PieceSize size;
+    const Rooms sheet = SharedSheet(1, 1);
+    for (const Scale& scale : ScaleSeries(bank_.units)) {
+      if (scale.paper_per_mm < least) break;
+      if (!size.MayFit(scale, sheet)) continue;
+      Views views;
+      views.push_back(make_view(scale));
+      size.Learn(views, scale);
+      SheetPlan& last = plans_.back();
+      if (last.Place(views, kind) || last.PlaceByMoving(views, kind)) return true;
+    }
+    return false;
   }
 
   // Small parts share a sheet; one that would become too small on its share gets more room.
