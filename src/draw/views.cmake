@@ -8,6 +8,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/dimension_paths.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/front_sizes.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_bank.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_drawer.cpp
@@ -30,6 +31,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/sheets_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_pack.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_title.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp
