@@ -47,6 +47,7 @@ add_library(tillwright_core STATIC
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
+  src/check/movement_checks.cpp
   src/check/real_opening.cpp
   src/check/refit.cpp
   src/check/shims.cpp
