@@ -63,7 +63,7 @@ class Pager {
     for (const Stick& stick : out_.sticks) {
       for (const StickMark& mark : stick.marks) page_.longest = Max(page_.longest, mark.at);
     }
-    SetWords(page_, metrics_);
+    WordsFor(page_);
     for (std::size_t i = 0; options_.sticks && i < out_.sticks.size(); ++i) AddStick(i);
     if (options_.templates) AddTemplates();
     if (open_.empty() && out_.fault.empty()) out_.fault = "there is nothing to draw";
@@ -86,6 +86,15 @@ class Pager {
     page_.width = roll && options_.roll_width > 0 ? options_.roll_width : kWidest;
     page_.height = roll ? options_.max_length : kLongestAlone;
     fits_width_ = !(roll && options_.roll_width > 0);
+  }
+
+  // Words for a page that may become as wide as it needs are reckoned for the least width, where
+  // they take the most room.
+  void WordsFor(StickPage& page) const {
+    const double width = page.width;
+    if (fits_width_) page.width = kLeastWidth;
+    SetWords(page, metrics_);
+    page.width = width;
   }
 
   [[nodiscard]] PieceRoom Room() const {
