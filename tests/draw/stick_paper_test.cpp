@@ -2,6 +2,7 @@
 //
 // Vector: from the PDF's own drawing commands, unpacked by qpdf, within 0.02 mm. Raster: as
 // pdftoppm (poppler) draws it at 600 dpi, within one pixel.
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -20,6 +21,9 @@
 
 namespace tillwright::testing {
 namespace {
+
+using ::testing::IsEmpty;
+using ::testing::Not;
 
 constexpr double kVectorLimit = 0.02;  // mm
 constexpr double kHairline = 10;       // mm, how long a mark is
@@ -65,40 +69,60 @@ class PieceReader {
   const StickPiece& piece_;
 };
 
-void ExpectMarksAsDrawn(const StickSheets& sheets, const std::vector<DrawnPage>& pages,
-                        double stretch) {
-  for (const StickPiece& piece : sheets.pieces) {
-    const Stick& stick = sheets.sticks[piece.stick];
-    const PieceReader reader(pages.at(piece.sheet), piece);
+// Marks that are not drawn where they belong, and lines that are no marks.
+class MisplacedMarks {
+ public:
+  MisplacedMarks(const StickSheets& sheets, const std::vector<DrawnPage>& pages, double stretch)
+      : sheets_(sheets), pages_(pages), stretch_(stretch) {}
+
+  std::vector<std::string> Find() {
+    for (const StickPiece& piece : sheets_.pieces) Look(piece);
+    return std::move(faults_);
+  }
+
+ private:
+  void Look(const StickPiece& piece) {
+    const Stick& stick = sheets_.sticks[piece.stick];
+    const PieceReader reader(pages_.at(piece.sheet), piece);
     const std::optional<double> base = reader.BaseLine();
-    ASSERT_TRUE(base) << stick.title << ": no base line";
+    if (!base) return faults_.push_back(stick.title + ": no base line");
     std::vector<double> lines = reader.LevelLines(kHairline);
-    std::vector<double> wanted;
-    for (const StickMark& mark : stick.marks) {
-      if (mark.lane == piece.lane) {
-        wanted.push_back(ToMillimeters(mark.at - piece.from) * stretch);
-      }
-    }
-    const auto near = [](double a) {
-      return [a](double b) { return std::abs(a - b) <= kVectorLimit; };
-    };
     for (double& y : lines) y = (y - *base) * piece.toward_end;
-    const double length = ToMillimeters(piece.to - piece.from) * stretch;
     const bool last = stick.End(piece.lane) <= piece.to;
+    const double length = At(piece, piece.to) + (last ? 0 : kOverlap);
     std::erase_if(lines, [&](double at) {  // of pieces above and below
-      return at < -kVectorLimit || at > length + (last ? 0 : kOverlap) + kVectorLimit;
+      return at < -kVectorLimit || at > length + kVectorLimit;
     });
     for (const std::size_t i : piece.marks) {
-      const double at = ToMillimeters(stick.marks[i].at - piece.from) * stretch;
-      EXPECT_TRUE(std::ranges::any_of(lines, near(at)))
-          << stick.title << ": " << stick.marks[i].Name() << " is not drawn at " << at << " mm";
+      const double at = At(piece, stick.marks[i].at);
+      if (!IsNearOne(lines, at)) {
+        faults_.push_back(stick.title + ": " + stick.marks[i].Name() + " is not at " +
+                          std::to_string(at) + " mm");
+      }
+    }
+    std::vector<double> marks;
+    for (const StickMark& mark : stick.marks) {
+      if (mark.lane == piece.lane) marks.push_back(At(piece, mark.at));
     }
     for (const double at : lines) {
-      EXPECT_TRUE(std::ranges::any_of(wanted, near(at)))
-          << stick.title << ": a line that is no mark at " << at << " mm";
+      if (!IsNearOne(marks, at)) {
+        faults_.push_back(stick.title + ": no mark is at " + std::to_string(at) + " mm");
+      }
     }
   }
-}
+
+  [[nodiscard]] double At(const StickPiece& piece, Length at) const {
+    return ToMillimeters(at - piece.from) * stretch_;
+  }
+  static bool IsNearOne(const std::vector<double>& places, double at) {
+    return std::ranges::any_of(places, [at](double a) { return std::abs(a - at) <= kVectorLimit; });
+  }
+
+  const StickSheets& sheets_;
+  const std::vector<DrawnPage>& pages_;
+  double stretch_;
+  std::vector<std::string> faults_;
+};
 
 std::string PdfOf(const StickSheets& sheets) {
   const Rendered pdf = RenderPdf(sheets.sheets, {});
@@ -112,7 +136,7 @@ void ExpectTrueOnPaper(const BankCase& c, const StickOptions& options) {
   ASSERT_EQ(sheets.fault, "");
   const std::vector<DrawnPage> pages = ReadPages(Unpacked(PdfOf(sheets)));
   ASSERT_EQ(pages.size(), sheets.sheets.size());
-  ExpectMarksAsDrawn(sheets, pages, options.correct_y);
+  EXPECT_THAT(MisplacedMarks(sheets, pages, options.correct_y).Find(), IsEmpty());
 }
 
 TEST(StickPaperTest, EveryMarkIsInItsPlaceInThePdf) {
@@ -133,6 +157,14 @@ TEST(StickPaperTest, EveryMarkIsInItsPlaceOnRollsAndTurned) {
     options.datum_up = true;
     ExpectTrueOnPaper(c, options);
   }
+}
+
+// What the test would say of a stick that is one part in a thousand too long.
+TEST(StickPaperTest, AStickOffScaleIsFound) {
+  TILLWRIGHT_NEEDS_TOOL("qpdf");
+  const StickSheets sheets = DrawSticks(CuratedBanks().front().bank, {}, DrawingFontMetrics());
+  const std::vector<DrawnPage> pages = ReadPages(Unpacked(PdfOf(sheets)));
+  EXPECT_THAT(MisplacedMarks(sheets, pages, 1.001).Find(), Not(IsEmpty()));
 }
 
 // A printer that makes 149.6 mm of 150 gets 150 / 149.6 of everything.

@@ -9,5 +9,6 @@ tillwright_add_tests(tillwright_stick_tests
     ${CMAKE_CURRENT_LIST_DIR}/stick_marks_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/stick_paper_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/stick_reading.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/stick_template_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/view_cases.cpp
     ${CMAKE_CURRENT_LIST_DIR}/../render/tools.cpp)
