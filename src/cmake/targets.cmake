@@ -2,10 +2,8 @@
 configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
 
 set(tillwright_headers
-  bank check diagnostic draw keys length length_text parts rational read sheet solve spec text_metrics
-  bank check diagnostic draw keys length length_text nest rational read sheet solve spec text_metrics
-  bank check diagnostic draw keys length length_text rational read sheet solve spec stick text_metrics
-  trace words write)
+  bank check diagnostic draw keys length length_text nest parts rational read sheet solve spec stick
+  stock text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 
@@ -36,10 +34,12 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_plan.cpp
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
   src/nest/cover_lp.cpp
+  src/nest/cuts.cpp
   src/nest/dive.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
@@ -58,6 +58,7 @@ add_library(tillwright_core STATIC
   src/read/locate.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
+  src/read/stock_reader.cpp
   src/write/bank_tables.cpp
   src/write/csv.cpp
   src/write/cut_notes.cpp
@@ -76,6 +77,8 @@ add_library(tillwright_core STATIC
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp
+  src/write/stock_json.cpp
+  src/write/stock_text.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp
   src/write/why_text.cpp
@@ -105,7 +108,7 @@ add_library(tillwright_app STATIC
   src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
-  src/cli/size_command.cpp
+  src/cli/size_command.cpp src/cli/stock_command.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
   src/cli/why_command.cpp)
