@@ -4,6 +4,8 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 set(tillwright_headers
   bank check diagnostic draw gap_check keys length length_text nest parts rational read sheet
   solve spec stick text_metrics trace words write)
+  bank check diagnostic draw keys length length_text nest parts rational read sheet solve spec stick
+  stock text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 
@@ -12,10 +14,34 @@ add_library(tillwright_core STATIC
   src/length/length_scan.cpp
   src/length/length_text.cpp
   src/length/rational.cpp
+  src/spec/box_rules.cpp
+  src/spec/mass.cpp
+  src/spec/materials.cpp
+  src/spec/words.cpp
+  src/bank/bank.cpp
+  src/bank/id_list.cpp
+  src/bank/trace.cpp
+  src/solve/apportion.cpp
+  src/solve/gaps.cpp
+  src/solve/layout_errors.cpp
+  src/solve/parts.cpp
+  src/solve/pulls.cpp
+  src/solve/solve.cpp
+  src/check/bank_checks.cpp
+  src/check/strength_checks.cpp
+  src/stock/cut_list.cpp
+  src/stock/hardware.cpp
+  src/stock/hardware_rules.cpp
+  src/stock/part_kinds.cpp
+  src/stock/part_names.cpp
+  src/stock/part_seats.cpp
+  src/stock/part_shape.cpp
+  src/stock/stock_plan.cpp
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
   src/nest/cover_lp.cpp
+  src/nest/cuts.cpp
   src/nest/dive.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
@@ -69,6 +95,7 @@ add_library(tillwright_core STATIC
   src/read/locate.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
+  src/read/stock_reader.cpp
   src/write/bank_tables.cpp
   src/write/check_tables.cpp
   src/write/csv.cpp
@@ -89,6 +116,8 @@ add_library(tillwright_core STATIC
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp
+  src/write/stock_json.cpp
+  src/write/stock_text.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp
   src/write/why_text.cpp
@@ -119,7 +148,7 @@ add_library(tillwright_app STATIC
   src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
-  src/cli/size_command.cpp
+  src/cli/size_command.cpp src/cli/stock_command.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
   src/cli/why_command.cpp)
