@@ -116,6 +116,11 @@ class Parser {
       if (folder) output->required();
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
+    if (row.command == Command::kCheck) {
+      sub->add_option("--sheet", options_.sheet,
+                      "Also write the fitting sheet, as SVG and PDF, into this folder")
+          ->type_name("DIR");
+    }
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
   }
 

@@ -19,6 +19,7 @@ struct Options {
   std::string output;           // -o: a path, "-" or empty
   std::string path;             // why: the dimension
   std::string format = "svg";   // draw
+  std::string sheet;            // check: the folder for the fitting sheet
   DrawOptions draw;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;

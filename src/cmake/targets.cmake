@@ -28,6 +28,7 @@ add_library(tillwright_core STATIC
   src/check/bank_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
+  src/check/figures.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
