@@ -10,9 +10,9 @@
 namespace tillwright {
 namespace {
 
-constexpr double kPanelWidth = 46;   // mm, at most
-constexpr double kPanelHeight = 56;  // mm, at most
-constexpr double kBetween = 8;       // mm, from panel to panel
+constexpr double kBetween = 7;       // mm, from panel to panel
+constexpr double kTitle = 4.5;       // mm, from a panel to the baseline of its title
+constexpr double kRowStep = 9;       // mm, from one row of panels to the next
 constexpr double kWantedGap = 1.8;   // mm, that a usual gap is drawn
 
 enum class State : std::uint8_t { kTrue, kDry, kHumid, kWorst };
@@ -25,8 +25,9 @@ struct Sides {
 
 class EvennessDrawing {
  public:
-  EvennessDrawing(const Bank& bank, const GapCheck& check, const TextMetrics& metrics)
-      : bank_(bank), check_(check), metrics_(metrics) {
+  EvennessDrawing(const Bank& bank, const GapCheck& check, const EvennessLayout& layout,
+                  const TextMetrics& metrics)
+      : bank_(bank), check_(check), layout_(layout), metrics_(metrics) {
     view_.name = "evenness";
     view_.title = "EVENNESS";
     view_.scale.name = "";
@@ -64,7 +65,7 @@ class EvennessDrawing {
     }
     width_ = right - left_;
     height_ = top - bottom_;
-    small_ = std::min(kPanelWidth / width_, kPanelHeight / height_);
+    small_ = std::min(layout_.width / width_, layout_.height / height_);
     const double usual = UsualGap();
     if (usual <= 0) return;
     // No front loses more than half of its size to its gaps.
@@ -95,11 +96,15 @@ class EvennessDrawing {
   // --- One panel ------------------------------------------------------------------------------------
 
   PaperBox On(double x1, double y1, double x2, double y2) const {
-    return {at_ + (x1 - left_) * small_, (height_ - (y2 - bottom_)) * small_,
-            at_ + (x2 - left_) * small_, (height_ - (y1 - bottom_)) * small_};
+    return {at_ + (x1 - left_) * small_, down_ + (height_ - (y2 - bottom_)) * small_,
+            at_ + (x2 - left_) * small_, down_ + (height_ - (y1 - bottom_)) * small_};
   }
 
   void Panel(State state, const std::string& title) {
+    if (panels_ > 0 && panels_ % layout_.across == 0) {
+      at_ = 0;
+      down_ += height_ * small_ + kRowStep;
+    }
     SheetGroup& group = AddViewGroup(view_, "panel-" + std::to_string(++panels_), title, 0);
     const double w = ToMillimeters(bank_.opening_width);
     const double h = ToMillimeters(bank_.opening_height);
@@ -117,7 +122,7 @@ class EvennessDrawing {
     Faults(group, state);
     const LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold,
                            .level = TextLevel::kBaseline};
-    const Label label = MakePlainLabel(metrics_, title, style, {at_, height_ * small_ + 4.5});
+    const Label label = MakePlainLabel(metrics_, title, style, {at_, down_ + height_ * small_ + kTitle});
     const double wide = std::max(width_ * small_, label.box.Width());
     group.primitives.emplace_back(label);
     at_ += wide + kBetween;
@@ -203,24 +208,26 @@ class EvennessDrawing {
     const std::string times = std::to_string(static_cast<int>(times_));
     group.primitives.emplace_back(MakePlainLabel(
         metrics_, "Gaps drawn " + times + " times as wide. Black: outside its limits.", style,
-        {0, height_ * small_ + 8.5}));
+        {0, down_ + height_ * small_ + 2 * kTitle}));
   }
 
   const Bank& bank_;
   const GapCheck& check_;
+  EvennessLayout layout_;
   const TextMetrics& metrics_;
   View view_;
   double left_ = 0, bottom_ = 0, width_ = 1, height_ = 1;  // mm of the piece
   double small_ = 1;  // paper millimetres a millimetre of the piece
   double times_ = 1;
-  double at_ = 0;     // where the next panel begins
+  double at_ = 0, down_ = 0;  // where the next panel begins
   int panels_ = 0;
 };
 
 }  // namespace
 
-View EvennessView(const Bank& bank, const GapCheck& check, const TextMetrics& metrics) {
-  return EvennessDrawing(bank, check, metrics).Draw();
+View EvennessView(const Bank& bank, const GapCheck& check, const EvennessLayout& layout,
+                  const TextMetrics& metrics) {
+  return EvennessDrawing(bank, check, layout, metrics).Draw();
 }
 
 }  // namespace tillwright

@@ -25,10 +25,17 @@ namespace tillwright {
                                              const GapCheck& check, double height,
                                              const TextMetrics& metrics);
 
-// Small pictures of the bank side by side, gaps exaggerated: true, dry, humid, worst. Gaps outside
-// their limits are black.
+// How the small pictures stand: each at most so large, so many beside one another.
+struct EvennessLayout {
+  double width = 46;   // mm
+  double height = 56;  // mm
+  int across = 4;
+};
+
+// Small pictures of the bank, gaps exaggerated: true, dry, humid, worst. Gaps outside their limits
+// are black.
 [[nodiscard]] View EvennessView(const Bank& bank, const GapCheck& check,
-                                const TextMetrics& metrics);
+                                const EvennessLayout& layout, const TextMetrics& metrics);
 
 }  // namespace tillwright
 

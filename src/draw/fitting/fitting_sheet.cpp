@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 
 #include "draw/fitting/fitting.h"
 #include "draw/sheets.h"
@@ -32,23 +33,26 @@ class FittingSheets {
   bool OnePage() {
     for (const Scale& scale : ScaleSeries(bank_.units)) {
       const View elevation = FittingElevation(bank_, check_, scale, metrics_);
-      if (elevation.outline.Width() < kSmallest || elevation.outline.Height() < kSmallest) break;
-      for (const Orientation turn : {Orientation::kLandscape, Orientation::kPortrait}) {
-        SheetPlan plan(paper_, turn);
-        if (!Fits(plan, elevation, turn)) continue;
-        plans_.push_back(std::move(plan));
-        return true;
+      if (std::max(elevation.outline.Width(), elevation.outline.Height()) < kSmallest) break;
+      for (const EvennessLayout& layout : kEvenness) {
+        for (const Orientation turn : {Orientation::kLandscape, Orientation::kPortrait}) {
+          SheetPlan plan(paper_, turn);
+          if (!Fits(plan, elevation, layout, turn)) continue;
+          plans_.push_back(std::move(plan));
+          return true;
+        }
       }
     }
     return false;
   }
 
-  bool Fits(SheetPlan& plan, const View& elevation, Orientation turn) const {
+  bool Fits(SheetPlan& plan, const View& elevation, const EvennessLayout& layout,
+            Orientation turn) const {
     if (!Put(plan, elevation)) return false;
     for (const View& view : Tables(turn)) {
       if (!Put(plan, view)) return false;
     }
-    return Put(plan, EvennessView(bank_, check_, metrics_));
+    return Put(plan, EvennessView(bank_, check_, layout, metrics_));
   }
 
   std::vector<View> Tables(Orientation turn) const {
@@ -70,7 +74,7 @@ class FittingSheets {
       views.push_back(std::move(elevation));
       break;
     }
-    views.push_back(EvennessView(bank_, check_, metrics_));
+    views.push_back(EvennessView(bank_, check_, kEvenness.front(), metrics_));
     std::vector<View> tables = Tables(kTurn);
     std::ranges::rotate(tables, tables.end() - 1);  // what to measure, before the long table
     views.insert(views.end(), tables.begin(), tables.end());
@@ -96,7 +100,11 @@ class FittingSheets {
     return block;
   }
 
-  static constexpr double kSmallest = 20;  // mm, of an elevation with numbers on it
+  static constexpr double kSmallest = 60;  // mm, of an elevation with numbers on it
+  // From the most legible down.
+  static constexpr std::array kEvenness{
+      EvennessLayout{46, 56, 4}, EvennessLayout{46, 56, 2}, EvennessLayout{36, 44, 4},
+      EvennessLayout{36, 44, 2}, EvennessLayout{30, 34, 4}, EvennessLayout{30, 34, 2}};
 
   const Spec& spec_;
   const Bank& bank_;

@@ -10,7 +10,7 @@ namespace tillwright {
 namespace {
 
 constexpr double kRow = 5.4;      // mm, from row to row
-constexpr double kLine = 3.2;     // mm, from line to line of one row
+constexpr double kLine = 4.4;     // mm, from line to line of one row
 constexpr double kCap = 1.9;      // mm
 constexpr double kHead = 1.5;     // mm
 constexpr double kPad = 1.2;      // mm, beside a text
@@ -25,13 +25,17 @@ class FittingTableDrawing {
   FittingTableDrawing(const Spec& spec, const Bank& bank, const GapCheck& check, double height,
                       const TextMetrics& metrics)
       : spec_(spec), bank_(bank), check_(check), height_(height), metrics_(metrics) {
-    columns_ = {{"NO.", 8}, {"BETWEEN", 33}, {"PLANNED", 14}, {"LEAST \u2013 GREATEST", 31}};
+    columns_ = {{"NO.", 12}, {"BETWEEN", 33}, {"PLANNED", 16}, {"LEAST \u2013 GREATEST", 31}};
     if (!spec.spacers.empty()) columns_.push_back({"SPACERS", 31});
     columns_.push_back({"MEASURED", 19});
   }
 
   std::vector<View> Draw() {
-    for (std::size_t i = 0; i < check_.stacks.size(); ++i) Row(check_.stacks[i], i + 1);
+    for (std::size_t i = 0; i < check_.stacks.size();) {
+      const std::size_t last = LastAlike(i);
+      Row(i, last);
+      i = last + 1;
+    }
     for (View& view : views_) view.box = view.outline = Bounds(view.groups.front());
     views_.push_back(Blanks());
     return std::move(views_);
@@ -75,9 +79,42 @@ class FittingTableDrawing {
     Line(0, Width(), Pen::kCell);
   }
 
+  // Gaps that lie one after another along an edge and are alike in every figure share a row; gaps
+  // between fronts above one another do so only in a bank with very many.
+  std::size_t LastAlike(std::size_t first) const {
+    constexpr std::size_t kMany = 24;
+    const StackUp& one = check_.stacks[first];
+    if (one.axis == Axis::kY && !one.is_overlap && check_.stacks.size() < kMany) return first;
+    std::size_t last = first;
+    while (last + 1 < check_.stacks.size() && Alike(one, check_.stacks[last + 1])) ++last;
+    return last;
+  }
+
+  bool Alike(const StackUp& a, const StackUp& b) const {
+    if (a.is_overlap != b.is_overlap || a.axis != b.axis || a.nominal != b.nominal ||
+        a.spread != b.spread) {
+      return false;
+    }
+    const auto i = static_cast<std::size_t>(a.index);
+    const auto j = static_cast<std::size_t>(b.index);
+    if (a.is_overlap) return bank_.overlaps[i].edge == bank_.overlaps[j].edge;
+    return bank_.gaps[i].at == bank_.gaps[j].at;
+  }
+
+  std::string NumberText(std::size_t first, std::size_t last) const {
+    return std::to_string(first + 1) + (last > first ? "\u2013" + std::to_string(last + 1) : "");
+  }
+
+  std::string SubjectText(std::size_t first, std::size_t last) const {
+    std::string text = SubjectOf(bank_, check_.stacks[first]);
+    if (last > first) text += " \u2026 " + SubjectOf(bank_, check_.stacks[last]);
+    return text;
+  }
+
   std::string Range(const StackUp& stack) const {
     const double nominal = ToMillimeters(stack.nominal);
     const double spread = stack.spread.Millimeters();
+    if (stack.spread.halves == 0) return AboutText(nominal, bank_.units);
     return AboutText(nominal - spread, bank_.units) + " \u2013 " +
            AboutText(nominal + spread, bank_.units);
   }
@@ -92,9 +129,11 @@ class FittingTableDrawing {
     return text.empty() ? "none" : text;
   }
 
-  void Row(const StackUp& stack, std::size_t number) {
-    std::vector<std::string> cells{std::to_string(number), SubjectOf(bank_, stack),
-                                   FormatLength(stack.nominal, bank_.units), Range(stack)};
+  void Row(std::size_t first, std::size_t last_alike) {
+    const StackUp& stack = check_.stacks[first];
+    std::vector<std::string> cells{NumberText(first, last_alike), SubjectText(first, last_alike),
+                                   AboutText(ToMillimeters(stack.nominal), bank_.units),
+                                   Range(stack)};
     if (!spec_.spacers.empty()) cells.push_back(Pieces(stack));
     std::vector<std::vector<std::string>> lines;
     std::size_t most = 1;
@@ -153,7 +192,8 @@ class FittingTableDrawing {
     }
     for (const MeasuredCell& cell : check_.cells) {
       if (lines.size() > 7) break;  // the table of the check has them all
-      if (cell.shim_left <= Length() && cell.shim_right <= Length()) continue;
+      constexpr Length kSeen = Length::Picometers(200'000'000);  // 0.2 mm
+      if (cell.shim_left < kSeen && cell.shim_right < kSeen) continue;
       lines.push_back(ToText(bank_.spaces[static_cast<std::size_t>(cell.space)].id) +
                       ": shims behind slides " +
                       AboutText(ToMillimeters(cell.shim_left), bank_.units) + ", " +

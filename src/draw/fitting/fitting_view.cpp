@@ -1,7 +1,7 @@
 #include <algorithm>
+#include <cmath>
 #include <string>
 
-#include "draw/annotation.h"
 #include "draw/fitting/fitting.h"
 #include "draw/rich_text.h"
 #include "draw/view_tools.h"
@@ -9,7 +9,7 @@
 namespace tillwright {
 namespace {
 
-constexpr double kBalloon = 2.3;  // mm, radius
+constexpr double kBalloon = 2.5;  // mm, radius
 constexpr double kOutside = 4.5;  // mm, from an outer edge to the centre of its balloon
 
 class FittingDrawing {
@@ -107,11 +107,24 @@ class FittingDrawing {
       const PaperBox box = Grow({at.x, at.y, at.x, at.y}, kBalloon);
       const auto meets = [&](const PaperBox& other) { return Overlaps(Grow(box, 0.8), other); };
       if (std::ranges::any_of(taken_, meets)) continue;
-      AddBalloon(group, at, kBalloon, text, metrics_);
+      Balloon(group, at, text);
       taken_.push_back(box);
       return true;
     }
     return false;
+  }
+
+  // A number in a disc, small enough that even four digits keep clear of its edge.
+  void Balloon(SheetGroup& group, PaperPoint at, const std::string& text) const {
+    group.primitives.push_back(Circle{at, kBalloon, Pen::kLeader, Tone::kPaper});
+    LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold,
+                     .anchor = TextAnchor::kCentre};
+    const double room = 2 * kBalloon - 1.4;
+    while (style.cap_height > 1 &&
+           std::hypot(MeasureLabel(metrics_, text, style).width, style.cap_height) > room) {
+      style.cap_height -= 0.1;
+    }
+    group.primitives.emplace_back(MakePlainLabel(metrics_, text, style, at));
   }
 
   PaperPoint PlaceOf(const StackUp& stack, double along) const {
