@@ -38,6 +38,7 @@ struct Front {
   std::string material;
   Grain grain = Grain::kHorizontal;
   std::vector<PullHole> pulls;  // left to right; empty when no pulls are given
+  Length pull_centers;          // between the two holes of a pull; zero: knobs, one hole each
 };
 
 // How a box is made: the spec's keys with the defaults filled in.
@@ -183,6 +184,7 @@ struct CaseBuild {
   Length raise;
   CaseJoint joint = CaseJoint::kButt;
   Length joint_depth;
+  CaseFixing fixing = CaseFixing::kPocketScrews;
   BackFit back = BackFit::kRabbet;
   Length back_thickness;  // zero when there is none
   Length back_lap, back_inset, back_depth, back_play;

@@ -43,6 +43,9 @@ enum class CheckCode : std::uint8_t {
   kFrontScrew,      // screws through the front end stay inside the front
   kSlideScrew,      // slide screws are shorter than the side is thick
   kPocketScrew,     // pocket screws suit the stock
+  kBottomSag,       // a bottom that carries its load (an estimate)
+  kSlideLoad,       // slides rated for what they carry (an estimate)
+  kTipping,         // the case stands with its drawers open (an estimate)
   // Of the gap check (gap_check.h):
   kGapTolerance,    // cut and set as truly as said, every gap keeps its limits
   kGapSeason,       // … and in the dry and the humid season
@@ -56,10 +59,17 @@ enum class CheckCode : std::uint8_t {
   kShims,           // the spacers on hand set the gaps
   kRefit            // what is made already can be kept
 };
-inline constexpr CheckCode kLastOfBank = CheckCode::kPocketScrew;
+inline constexpr CheckCode kLastOfBank = CheckCode::kTipping;
 inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
 // "slide-clearance"
 [[nodiscard]] std::string_view ToText(CheckCode code);
+
+// A figure that is no length, and what it is held against.
+struct Measure {
+  double value = 0;
+  std::optional<double> limit;
+  std::string_view unit;  // "kg", "N m"
+};
 
 struct Finding {
   CheckCode code = CheckCode::kClosure;
@@ -68,6 +78,7 @@ struct Finding {
   std::string message;   // one sentence; a failing one says what to change and by how much
   std::optional<Length> value, limit;
   std::string_view source;
+  std::optional<Measure> measure{};  // of findings that are not about a length
 };
 
 // Every check on a bank, in the order of CheckCode within each subject's group.

@@ -15,6 +15,7 @@
 
 #include <span>
 #include <string>
+#include <string_view>
 
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
@@ -36,7 +37,14 @@ struct Rendered {
 // browsers snap to them and would otherwise print off scale; @page inside the file names the true
 // paper. Text is drawn as outlines with one transparent text element over each label, for search,
 // copy and screen readers. On screens that ask for dark colours the drawing turns light on dark.
-[[nodiscard]] Rendered RenderSvg(const Sheet& sheet);
+//
+// In a page (kInPage) there is no prolog, no paper and no fixed size: the element goes into an HTML
+// body as it is and takes the width that the page's style gives it. Sheets of one page need names of
+// their own, since ids begin with them.
+// The page's own style sheet must then hold SvgPageStyle(), which turns colours over on dark screens.
+enum class SvgUse { kFile, kInPage };
+[[nodiscard]] std::string_view SvgPageStyle();
+[[nodiscard]] Rendered RenderSvg(const Sheet& sheet, SvgUse use = SvgUse::kFile);
 
 struct PdfInfo {
   std::string title{};

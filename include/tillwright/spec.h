@@ -52,6 +52,7 @@ enum class CornerJoint : std::uint8_t {
 enum class BottomFit : std::uint8_t { kGroove, kRabbet, kApplied };
 enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric };
 enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet };
+enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
 enum class Setting : std::uint8_t { kSpaced, kCentred };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
@@ -64,8 +65,8 @@ inline constexpr std::array kEdges{Edge::kTop, Edge::kBottom, Edge::kLeft, Edge:
 // One edge of an overlay: a length, flush with the case's outer face, or short of it by a reveal.
 struct OverlayEdge {
   enum class Kind : std::uint8_t { kLength, kFlush, kReveal } kind = Kind::kLength;
-  Entry<Length> length;       // the overlay or the reveal
-  bool from_single = true;    // one overlay typed for all edges, or the default
+  Entry<Length> length;     // the overlay or the reveal
+  bool from_single = true;  // one overlay typed for all edges, or the default
 };
 
 struct OpeningSpec {
@@ -75,6 +76,7 @@ struct OpeningSpec {
 struct CaseJointSpec {
   Entry<CaseJoint> type;
   Entry<Length> depth;
+  Entry<CaseFixing> fixing;
 };
 
 struct BackSpec {
@@ -107,9 +109,9 @@ struct PullSpec {
 struct FrontsSpec {
   Entry<FrontStyle> style;
   Entry<Length> thickness, gap;
-  std::array<OverlayEdge, 4> overlay;   // by Edge; meaningful for overlay fronts
-  std::array<Entry<Length>, 4> edge;    // by Edge; meaningful for inset fronts
-  Place overlay_place, edge_place;      // of the whole key
+  std::array<OverlayEdge, 4> overlay;  // by Edge; meaningful for overlay fronts
+  std::array<Entry<Length>, 4> edge;   // by Edge; meaningful for inset fronts
+  Place overlay_place, edge_place;     // of the whole key
   bool overlay_typed = false, edge_typed = false;
   Entry<std::string> material;
   Entry<Grain> grain;
@@ -134,6 +136,7 @@ struct SlideSpec {
   Place lengths_place;
   bool lengths_typed = false;
   Entry<Length> clearance, deduct, side_max, behind, line;
+  Entry<std::string> rating;  // what a pair carries, as a weight (ParseMass)
 };
 
 struct StockSpec {  // a side or an end
@@ -166,6 +169,17 @@ struct BoxSpec {
 
 struct ScrewSpec {  // lengths of the screws the maker means to use
   Entry<Length> front, slide, pocket;
+};
+
+struct AllowanceSpec {  // what solid parts are sawn larger than their finished size
+  Entry<Length> length, width;
+};
+
+struct EdgeBandSpec {  // on the edges of sheet parts that are seen
+  bool typed = false;
+  Entry<Length> thickness;  // zero: too thin to be reckoned
+  Entry<std::string> material;
+  Entry<bool> fronts{true}, casework{true}, boxes{false};
 };
 
 struct GraduateSpec {
@@ -269,6 +283,8 @@ struct Spec {
   SlideSpec slides;
   BoxSpec box;
   ScrewSpec screws;
+  AllowanceSpec allowance;
+  EdgeBandSpec edge_band;
   Entry<Length> grid;
   LayoutNode layout;  // a plain list of drawers is one node of rows
   std::vector<LeafSpec> leaves;

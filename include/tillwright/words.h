@@ -36,6 +36,8 @@ std::span<const std::string_view> Words<Graduation>();
 template <>
 std::span<const std::string_view> Words<CaseJoint>();
 template <>
+std::span<const std::string_view> Words<CaseFixing>();
+template <>
 std::span<const std::string_view> Words<BackFit>();
 template <>
 std::span<const std::string_view> Words<Setting>();

@@ -1,4 +1,5 @@
-// Writing results as text: JSON for programs, tables for the shop, and why a dimension is what it is.
+// Writing results as text: JSON for programs, tables for the shop, and why a dimension is what it
+// is.
 #ifndef TILLWRIGHT_WRITE_H_
 #define TILLWRIGHT_WRITE_H_
 
@@ -8,14 +9,15 @@
 
 #include "tillwright/bank.h"
 #include "tillwright/check.h"
+#include "tillwright/parts.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/read.h"
 #include "tillwright/trace.h"
 
 namespace tillwright {
 
-// The result as JSON, "tillwright-result/1" (specs/README.md lists its keys): lengths are decimals of
-// a millimetre, exact to the picometre, under keys that end in _mm. Ends with a newline.
+// The result as JSON, "tillwright-result/1" (specs/README.md lists its keys): lengths are decimals
+// of a millimetre, exact to the picometre, under keys that end in _mm. Ends with a newline.
 [[nodiscard]] std::string ResultJson(const Bank& bank, const std::vector<Finding>& findings);
 
 // How text is dressed for the place it goes to.
@@ -41,6 +43,25 @@ struct TextStyle {
 // The same as JSON: { "errors": [ … ] }.
 [[nodiscard]] std::string DiagnosticsJson(const Diagnostics& diagnostics, std::string_view file,
                                           std::string_view text);
+
+// The cut list and the hardware: as tables; as JSON, "tillwright-parts/1"; each as CSV (RFC 4180:
+// UTF-8, CRLF, a header row; lengths as decimal millimetres and inches and as text with a unit
+// mark, and no cell that a spreadsheet would take for a formula).
+[[nodiscard]] std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style);
+[[nodiscard]] std::string PartsJson(const Bank& bank, const PartsLists& lists);
+[[nodiscard]] std::string CutListCsv(const Bank& bank, const std::vector<CutLine>& lines);
+[[nodiscard]] std::string HardwareCsv(const Bank& bank, const std::vector<HardwareLine>& lines);
+
+// The sheet parts of a cut list for a router or laser: DXF R12, a file for every kind of part (and
+// hand, and face that is cut into), 1 unit = 1 mm, as the part is sawn: finished size less its
+// bands. Layers: OUTLINE, then one for each operation with its depth in its name (GROOVE_D6_35MM),
+// HOLE for pulls (5 mm across), LABEL.
+struct NamedText {
+  std::string name;  // of a file
+  std::string text;
+};
+[[nodiscard]] std::vector<NamedText> PartDxfFiles(const Bank& bank,
+                                                  const std::vector<CutLine>& lines);
 
 // How the dimension `path` came about, down to lines of the spec and defaults. The path may carry
 // the `_mm` of the result's keys. Empty when there is no such dimension.

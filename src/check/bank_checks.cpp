@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "check/strength_checks.h"
 #include "spec/box_rules.h"
 #include "spec/defaults.h"
 #include "tillwright/check.h"
@@ -14,13 +15,14 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 34> kCodes{
+constexpr std::array<std::string_view, 37> kCodes{
     "closure",      "gap",          "overlay",      "meet",           "out-of-line", "graduation",
     "support",      "box-width",    "box-height",   "box-depth",      "least-height", "slide-depth",
     "slide-box",    "slide-clearance", "side-thickness", "bottom-fit", "groove-depth",
     "groove-under", "groove-joint", "rabbet-depth", "front-screw",    "slide-screw",
-    "pocket-screw", "gap-tolerance", "gap-season",  "gap-measured",   "gap-taper",   "cover",
-    "moisture",     "limits",       "box-measured", "depth-measured", "shims",       "refit"};
+    "pocket-screw", "bottom-sag",   "slide-load",   "tipping",        "gap-tolerance", "gap-season",
+    "gap-measured", "gap-taper",    "cover",        "moisture",       "limits",      "box-measured",
+    "depth-measured", "shims",      "refit"};
 static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
 
 // How far a side-mount slide's space may exceed its rule: +1/32 in, -0 (common practice).
@@ -416,7 +418,7 @@ class Checks {
     }
     if (build.joint == CaseJoint::kDado) Groove(id, "a dado", build.joint_depth, build.side);
     if (build.joint == CaseJoint::kRabbet) Rabbet(id, "a rabbet", build.joint_depth, build.side);
-    if (build.joint == CaseJoint::kButt) PocketScrews(build, id);
+    if (build.fixing == CaseFixing::kPocketScrews) PocketScrews(build, id);
   }
 
   void PocketScrews(const CaseBuild& build, const std::string& id) {
@@ -452,7 +454,9 @@ std::string_view ToText(Level level) { return kLevels[static_cast<std::size_t>(l
 std::string_view ToText(CheckCode code) { return kCodes[static_cast<std::size_t>(code)]; }
 
 std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
-  return Checks(spec, bank).Run();
+  std::vector<Finding> findings = Checks(spec, bank).Run();
+  AddStrengthChecks(spec, bank, findings);
+  return findings;
 }
 
 bool HasFailure(const std::vector<Finding>& findings) {

@@ -19,6 +19,12 @@ ExitStatus Act(Program& program) {
       return CheckCommand(program);
     case Command::kDraw:
       return DrawCommand(program);
+    case Command::kStick:
+      return StickCommand(program);
+    case Command::kShop:
+      return ShopCommand(program);
+    case Command::kParts:
+      return PartsCommand(program);
     case Command::kWhy:
       return WhyCommand(program);
   }

@@ -2,7 +2,9 @@
 #ifndef TILLWRIGHT_CLI_APP_H_
 #define TILLWRIGHT_CLI_APP_H_
 
+#include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/files.h"
@@ -27,6 +29,8 @@ struct Console {
   bool err_is_terminal = false;
   bool in_is_terminal = false;
   bool no_color = false;  // NO_COLOR is set and not empty, or TERM is "dumb"
+  // Told what is being done; shown only where someone waits. May be empty.
+  std::function<void(std::string_view)> progress;
 };
 
 // Runs one command. `args` are without the program's name.

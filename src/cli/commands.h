@@ -9,6 +9,9 @@ namespace tillwright {
 ExitStatus SizeCommand(Program& program);
 ExitStatus CheckCommand(Program& program);
 ExitStatus DrawCommand(Program& program);
+ExitStatus ShopCommand(Program& program);
+ExitStatus PartsCommand(Program& program);
+ExitStatus StickCommand(Program& program);
 ExitStatus WhyCommand(Program& program);
 
 }  // namespace tillwright

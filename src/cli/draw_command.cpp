@@ -19,7 +19,8 @@ void RenderAll(const Options& options, const Bank& bank, const Drawings& drawing
     for (const Sheet& sheet : drawings.views) add(sheet.name + ".svg", RenderSvg(sheet));
   }
   for (const Sheet& sheet : drawings.sheets) {
-    add(sheet.name + "." + options.format, png ? RenderPng(sheet, kPreviewDpi) : RenderSvg(sheet));
+    add(sheet.name + (png ? ".png" : ".svg"),
+        png ? RenderPng(sheet, kPreviewDpi) : RenderSvg(sheet));
   }
 }
 

@@ -9,6 +9,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <filesystem>
+#include <set>
 #include <system_error>
 
 namespace tillwright {
@@ -70,16 +71,20 @@ mode_t ModeFor(const std::string& path) {
   return 0666U & ~mask;
 }
 
-void SyncFolder(const fs::path& file) {
-  const fs::path folder = file.has_parent_path() ? file.parent_path() : fs::path(".");
-  const Descriptor fd(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (fd.get() >= 0) ::fsync(fd.get());  // a rename that is not yet durable is no failure
+std::string FolderOf(const fs::path& file) {
+  return file.has_parent_path() ? file.parent_path().string() : ".";
+}
+
+// 0 or the error.
+int Sync(const std::string& path, int flags) {
+  const Descriptor fd(::open(path.c_str(), flags | O_CLOEXEC));
+  return fd.get() >= 0 && ::fsync(fd.get()) == 0 ? 0 : errno;
 }
 
 // One file on its way: written beside its target, then renamed, or taken away again.
 struct Staged {
   std::string target;
-  std::string temporary;  // empty: written through (a device or a pipe)
+  std::string temporary;
 };
 
 FileResult Problem(const std::string& path, int error) { return {false, path, Words(error)}; }
@@ -109,11 +114,28 @@ FileResult Stage(const FileToWrite& file, std::vector<Staged>& staged) {
   Descriptor fd(::mkostemp(pattern.data(), O_CLOEXEC));
   if (fd.get() < 0) return Problem(file.path, errno);
   staged.push_back({target.string(), pattern});
-  if (!WriteWhole(fd.get(), file.bytes) || ::fchmod(fd.get(), ModeFor(target.string())) != 0 ||
-      ::fsync(fd.get()) != 0 || fd.Close() != 0) {
+  if (!WriteWhole(fd.get(), file.bytes) || ::fchmod(fd.get(), ModeFor(target.string())) != 0) {
     return Problem(file.path, errno);
   }
+  ::sync_file_range(fd.get(), 0, 0, SYNC_FILE_RANGE_WRITE);  // a head start, no more
+  if (fd.Close() != 0) return Problem(file.path, errno);
   return {};
+}
+
+// Waits until what was staged is on the disk. Only once everything is written: the disk then takes
+// the many small files of one set together.
+FileResult SyncAll(const std::vector<Staged>& staged) {
+  for (const Staged& file : staged) {
+    if (const int error = Sync(file.temporary, O_RDONLY)) return Problem(file.target, error);
+  }
+  return {};
+}
+
+// Makes renames durable, each folder once. One that is not yet durable is no failure.
+void SyncFolders(const std::vector<Staged>& staged) {
+  std::set<std::string> folders;
+  for (const Staged& file : staged) folders.insert(FolderOf(file.target));
+  for (const std::string& folder : folders) Sync(folder, O_RDONLY | O_DIRECTORY);
 }
 
 }  // namespace
@@ -137,16 +159,16 @@ FileResult SystemFiles::WriteAll(const std::vector<FileToWrite>& files) {
     result = IsSpecial(file.path) ? WriteThrough(file) : Stage(file, staged);
     if (!result.ok) break;
   }
+  if (result.ok) result = SyncAll(staged);
   for (const Staged& file : staged) {
     if (!result.ok) {
       ::unlink(file.temporary.c_str());
     } else if (::rename(file.temporary.c_str(), file.target.c_str()) != 0) {
       result = Problem(file.target, errno);
       ::unlink(file.temporary.c_str());
-    } else {
-      SyncFolder(file.target);
     }
   }
+  SyncFolders(staged);
   return result;
 }
 

@@ -2,9 +2,12 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <chrono>
 #include <cstdlib>
 #include <exception>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "cli/app.h"
 
@@ -30,14 +33,45 @@ bool WriteOut(int fd, std::string_view text) {
   return true;
 }
 
+// One line on a terminal that says what is going on, once a run takes longer than a second.
+class ProgressLine {
+ public:
+  void Show(std::string_view what) {
+    constexpr std::chrono::seconds kPatience{1};
+    if (std::chrono::steady_clock::now() - start_ < kPatience) return;
+    WriteOut(STDERR_FILENO, kClear);
+    WriteOut(STDERR_FILENO, what);
+    WriteOut(STDERR_FILENO, " …");
+    shown_ = true;
+  }
+  ~ProgressLine() {
+    if (shown_) WriteOut(STDERR_FILENO, kClear);
+  }
+
+ private:
+  static constexpr std::string_view kClear = "\r\x1b[K";
+  std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+  bool shown_ = false;
+};
+
+ExitStatus RunShowingProgress(const std::vector<std::string>& args, Console& console) {
+  tillwright::SystemFiles files;
+  ProgressLine line;
+  if (console.err_is_terminal) {
+    console.progress = [&line](std::string_view what) { line.Show(what); };
+  }
+  const ExitStatus status = tillwright::Run(args, console, files);
+  console.progress = nullptr;
+  return status;
+}
+
 int Main(int argc, char** argv) {
   Console console;
   console.out_is_terminal = ::isatty(STDOUT_FILENO) == 1;
   console.err_is_terminal = ::isatty(STDERR_FILENO) == 1;
   console.in_is_terminal = ::isatty(STDIN_FILENO) == 1;
   console.no_color = IsSet("NO_COLOR", {}) || IsSet("TERM", "dumb");
-  tillwright::SystemFiles files;
-  ExitStatus status = tillwright::Run({argv + (argc > 0 ? 1 : 0), argv + argc}, console, files);
+  ExitStatus status = RunShowingProgress({argv + (argc > 0 ? 1 : 0), argv + argc}, console);
   WriteOut(STDERR_FILENO, console.err);
   if (!WriteOut(STDOUT_FILENO, console.out)) {
     WriteOut(STDERR_FILENO, "tillwright: error: standard output cannot be written\n");

@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 
+#include "cli/stick_options.h"
 #include "tillwright/keys.h"
 #include "tillwright/version.h"
 #include "write/utf8_width.h"
@@ -45,6 +46,14 @@ constexpr CommandRow kCommands[] = {
      "tillwright check specs/finishing-tool-chest.json", true, true, true},
     {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
+    {Command::kStick, "stick", "Print story sticks and templates at full scale",
+     "tillwright stick specs/sewing-frame-pedestal.json -o sticks.pdf", true, true, true},
+    {Command::kShop, "shop",
+     "Write the whole packet for one job into a folder, with a page to open",
+     "tillwright shop specs/sewing-frame-pedestal.json -o packet", true, true, true},
+    {Command::kParts, "parts", "Print the cut list and the hardware",
+     "tillwright parts specs/sewing-frame-pedestal.json --format csv -o cuts.csv", true, true,
+     true},
     {Command::kWhy, "why", "Tell how one dimension came about",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
     {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
@@ -85,6 +94,8 @@ class Parser {
       if (!app_.get_subcommand(row.name)->parsed()) continue;
       options_.command = row.command;
       options_.draw.all_sizes = sizes_ != "key";
+      options_.stick.templates = templates_ != "without";
+      options_.stick.sticks = templates_ != "only";
       options_.color = color_ == "always"  ? ColorChoice::kAlways
                        : color_ == "never" ? ColorChoice::kNever
                                            : ColorChoice::kAuto;
@@ -108,14 +119,23 @@ class Parser {
           ->type_name("");
     }
     if (row.takes_output) {
-      const bool folder = row.command == Command::kDraw;
+      const bool folder = row.command == Command::kDraw || row.command == Command::kShop;
       CLI::Option* output =
           sub->add_option("-o,--output", options_.output,
                           folder ? "The folder to write into" : "The file to write, or - for here");
       output->type_name(folder ? "DIR" : "FILE");
-      if (folder) output->required();
+      if (folder || row.command == Command::kStick) output->required();
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
+    if (row.command == Command::kStick) AddStickOptions(*sub);
+    if (row.command == Command::kShop) AddSheetOptions(*sub);
+    if (row.command == Command::kParts) {
+      sub->add_option(
+             "--format", options_.format,
+             "table; csv: the cut list; hardware-csv: the hardware; dxf: sheet parts, -o DIR")
+          ->check(CLI::IsMember({"table", "csv", "hardware-csv", "dxf"}))
+          ->type_name("FORMAT");
+    }
     if (row.command == Command::kCheck) {
       sub->add_option("--sheet", options_.sheet,
                       "Also write the fitting sheet, as SVG and PDF, into this folder")
@@ -135,9 +155,6 @@ class Parser {
         ->check(CLI::IsMember(Texts(ViewNames())))
         ->allow_extra_args(false)
         ->type_name("VIEW");
-    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
-        ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
-        ->type_name("PAPER");
     sub.add_option("--scale", draw.scale,
                    "Of elevation, section and plan, such as 1:8 (the largest that fits)")
         ->check([](const std::string& text) {
@@ -148,7 +165,64 @@ class Parser {
         ->check(CLI::IsMember({"all", "key"}))
         ->type_name("WHICH");
     sub.add_flag("--hidden", draw.hidden_boxes, "Show the boxes behind the fronts");
+    AddSheetOptions(sub);
+  }
+
+  // What every command that makes sheets takes.
+  void AddSheetOptions(CLI::App& sub) {
+    DrawOptions& draw = options_.draw;
+    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
+        ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
+        ->type_name("PAPER");
     sub.add_option("--date", draw.date, "A date for the title block, as typed")->type_name("DATE");
+  }
+
+  void AddStickOptions(CLI::App& sub) {
+    StickOptions& stick = options_.stick;
+    sub.add_option("--format", options_.format,
+                   "pdf: one file of all pages; svg: a file a stick into the folder -o, or, with "
+                   "--paper, a file a page")
+        ->check(CLI::IsMember({"pdf", "svg"}))
+        ->type_name("FORMAT");
+    sub.add_option("--paper", stick.paper,
+                   "A4, A3, Letter, Tabloid or roll (Letter for inches, else A4)")
+        ->transform(CLI::IsMember(Texts(StickPaperNames()), CLI::ignore_case))
+        ->type_name("PAPER");
+    AddRead(sub, "--roll-width", "Width of the roll, as 24in or 610 (mm)", "LENGTH", ReadRollWidth);
+    AddRead(sub, "--max-length", "Longest page of a roll, at most 200in", "LENGTH", ReadMaxLength);
+    AddRead(sub, "--margin", "What the printer leaves free at each edge (10 mm)", "LENGTH",
+            ReadMargin);
+    AddRead(sub, "--correct", "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars makes up for a printer",
+            "BARS", ReadCorrection);
+    AddRead(sub, "--screws", "Rows of slide screws, SETBACK:PITCH (--mark screws: 37:32 mm)", "ROW",
+            ReadScrews);
+    sub.add_option_function<std::vector<std::string>>(
+           "--mark",
+           [&stick](const std::vector<std::string>& words) {
+             for (const std::string& word : words) ReadStickMark(word, stick);
+           },
+           "case, box, front: these lanes only; datum-up, mirror: how they lie; in, mm, both: "
+           "units; screws: rows along the slides; several with commas")
+        ->check(CLI::IsMember(StickMarkWords()))
+        ->delimiter(',')
+        ->allow_extra_args(false)
+        ->type_name("WORDS");
+    sub.add_option("--templates", templates_, "Drilling and groove templates: with, without, only")
+        ->check(CLI::IsMember({"with", "without", "only"}))
+        ->type_name("WHICH");
+  }
+
+  // An option whose text one of our own readers takes.
+  void AddRead(CLI::App& sub, const char* name, const char* about, const char* type,
+               std::string (*read)(std::string_view, StickOptions&)) {
+    sub.add_option_function<std::string>(
+           name,
+           [this, name, read](const std::string& text) {
+             const std::string fault = read(text, options_.stick);
+             if (!fault.empty()) throw CLI::ValidationError(name, fault);
+           },
+           about)
+        ->type_name(type);
   }
 
   static std::vector<std::string> Texts(std::span<const std::string_view> words) {
@@ -208,6 +282,7 @@ class Parser {
   Options options_;
   std::string color_ = "auto";
   std::string sizes_ = "all";
+  std::string templates_ = "with";
 };
 
 }  // namespace

@@ -7,10 +7,11 @@
 #include <vector>
 
 #include "tillwright/draw.h"
+#include "tillwright/stick.h"
 
 namespace tillwright {
 
-enum class Command { kSize, kCheck, kDraw, kWhy, kNew, kSchema };
+enum class Command { kSize, kCheck, kDraw, kStick, kParts, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
@@ -18,9 +19,10 @@ struct Options {
   std::string spec;             // a path, or "-"
   std::string output;           // -o: a path, "-" or empty
   std::string path;             // why: the dimension
-  std::string format = "svg";   // draw
+  std::string format;           // draw, stick, parts: the first of theirs unless given
   std::string sheet;            // check: the folder for the fitting sheet
   DrawOptions draw;
+  StickOptions stick;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;
 };

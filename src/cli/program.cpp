@@ -77,7 +77,7 @@ ExitStatus Program::Emit(std::string text, ExitStatus status) {
   return Write({{options_.output, std::move(text)}}, status);
 }
 
-ExitStatus Program::Write(const std::vector<FileToWrite>& files, ExitStatus status) {
+std::optional<ExitStatus> Program::WriteQuietly(const std::vector<FileToWrite>& files) {
   for (const FileToWrite& file : files) {
     if (options_.spec != "-" && files_.Same(file.path, options_.spec)) {
       return Failed(DiagnosticCode::kFileWrite, "the output would overwrite the spec",
@@ -85,14 +85,25 @@ ExitStatus Program::Write(const std::vector<FileToWrite>& files, ExitStatus stat
     }
   }
   const FileResult written = files_.WriteAll(files);
-  if (!written.ok) {
-    return Failed(DiagnosticCode::kFileWrite,
-                  "\"" + written.text + "\" cannot be written: " + written.problem,
-                  "choose another place with -o", ExitStatus::kFile);
-  }
-  if (!options_.json) {
-    for (const FileToWrite& file : files) console_.err += "wrote " + Printable(file.path) + "\n";
-  }
+  if (written.ok) return std::nullopt;
+  return Failed(DiagnosticCode::kFileWrite,
+                "\"" + written.text + "\" cannot be written: " + written.problem,
+                "choose another place with -o", ExitStatus::kFile);
+}
+
+ExitStatus Program::Write(const std::vector<FileToWrite>& files, ExitStatus status) {
+  if (const std::optional<ExitStatus> failed = WriteQuietly(files)) return *failed;
+  if (options_.json) return status;
+  for (const FileToWrite& file : files) console_.err += "wrote " + Printable(file.path) + "\n";
+  return status;
+}
+
+ExitStatus Program::WriteFolder(const std::vector<FileToWrite>& files, std::string_view first,
+                                ExitStatus status) {
+  if (const std::optional<ExitStatus> failed = WriteQuietly(files)) return *failed;
+  if (options_.json) return status;
+  console_.err += "wrote " + Printable(options_.output + "/" + std::string(first)) + " and " +
+                  std::to_string(files.size() - 1) + " other files\n";
   return status;
 }
 

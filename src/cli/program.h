@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/app.h"
@@ -43,9 +44,19 @@ class Program {
   ExitStatus Emit(std::string text, ExitStatus status);
   // All of the files or none; never over the spec.
   ExitStatus Write(const std::vector<FileToWrite>& files, ExitStatus status);
+  // The same for a folder of many files: names only `first`, the one to open.
+  ExitStatus WriteFolder(const std::vector<FileToWrite>& files, std::string_view first,
+                         ExitStatus status);
+
+  // Says what is being done, where someone waits at a terminal.
+  void Progress(std::string_view what) {
+    if (console_.progress) console_.progress(what);
+  }
 
  private:
   std::optional<ExitStatus> ReadText();
+  // A status when they were not written, and why is said.
+  std::optional<ExitStatus> WriteQuietly(const std::vector<FileToWrite>& files);
 
   const Options& options_;
   Console& console_;

@@ -2,6 +2,8 @@
 # it. "samples" makes all, "sample_texts" and "sample_drawings" their share.
 set(tillwright_samples_root ${CMAKE_CURRENT_LIST_DIR}/../..)
 file(STRINGS ${CMAKE_CURRENT_LIST_DIR}/sample_commands.txt tillwright_sample_lines REGEX "^[a-z]")
+set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS
+  ${CMAKE_CURRENT_LIST_DIR}/sample_commands.txt)
 file(GLOB tillwright_sample_specs CONFIGURE_DEPENDS
   RELATIVE ${tillwright_samples_root} ${tillwright_samples_root}/specs/*.json)
 list(REMOVE_ITEM tillwright_sample_specs specs/schema.json)

@@ -4,7 +4,7 @@
 #include <charconv>
 #include <span>
 
-#include "draw/part_sheet_seats.h"
+#include "stock/part_seats.h"
 #include "tillwright/words.h"
 
 namespace tillwright {

@@ -40,9 +40,9 @@ class BankDrawing {
     MeasureOut();
     Collect();
     // What stands out of the case hides what is inside, whatever their order within: cut at z = 0.
-    AddLayer(inside_);
+    AddLayer(inside_, true);
     if (!bank_.casework) AddOpening();
-    AddLayer(outside_);
+    AddLayer(outside_, false);
     view_.outline = picture_.Covered();
     AddNames();
     AddTitle();
@@ -116,7 +116,7 @@ class BankDrawing {
     }
   }
 
-  void AddLayer(const std::vector<Ink>& layer) {
+  void AddLayer(const std::vector<Ink>& layer, bool inside) {
     std::vector<Cuboid> boxes;
     for (const Ink& ink : layer) boxes.push_back(ink.box);
     std::vector<std::size_t> order(boxes.size());
@@ -128,7 +128,7 @@ class BankDrawing {
     for (const std::size_t i : order) {
       const Ink& ink = layer[i];
       const std::size_t place = picture_.Add(ink.box);
-      if (ink.space >= 0) fronts_.push_back({ink.space, place});
+      if (ink.space >= 0) fronts_.push_back({ink.space, place, inside});
       AddCuboid(Group(ink.id, ink.title, 0), ink.box, axes_, ink.pen);
     }
   }
@@ -162,6 +162,7 @@ class BankDrawing {
   struct FrontPlace {
     int space = 0;
     std::size_t box = 0;  // in the picture
+    bool inside = false;  // the opening, whose rim is drawn over it
   };
 
   // On the fronts where they fit; else beside the picture, every so many when there are too many.
@@ -218,7 +219,7 @@ class BankDrawing {
     for (const double cap : {2.6, 2.0, 1.6}) {
       bold.cap_height = cap;
       const Label id = MakePlainLabel(metrics_, ToText(space.id), bold, middle);
-      if (!picture_.HasRoom(front.box, id.box) || OnOpening(id.box)) continue;
+      if (!picture_.HasRoom(front.box, id.box) || OnOpening(front, id.box)) continue;
       if (!NameBelow(group, front, bold)) group.primitives.emplace_back(id);
       return true;
     }
@@ -236,18 +237,18 @@ class BankDrawing {
     const Label id = MakePlainLabel(metrics_, ToText(space.id), bold, {middle.x, middle.y - 2.2});
     const Label name = MakePlainLabel(metrics_, space.name, plain, {middle.x, middle.y + 2.2});
     const PaperBox both = Join(id.box, name.box);
-    if (!picture_.HasRoom(front.box, both) || OnOpening(both)) return false;
+    if (!picture_.HasRoom(front.box, both) || OnOpening(front, both)) return false;
     group.primitives.emplace_back(id);
     group.primitives.emplace_back(name);
     return true;
   }
 
   // Whether the rim of the opening, which is drawn over fronts inside it, comes near a label.
-  bool OnOpening(const PaperBox& box) const {
+  bool OnOpening(const FrontPlace& front, const PaperBox& box) const {
     constexpr double kClear = 0.6;  // mm
-    return std::ranges::any_of(opening_lines_, [&](const PaperSegment& line) {
-      return Crosses(line, Grow(box, kClear));
-    });
+    return front.inside && std::ranges::any_of(opening_lines_, [&](const PaperSegment& line) {
+             return Crosses(line, Grow(box, kClear));
+           });
   }
 
   // Whether a segment enters a box: what is left of it after cutting at each of the four sides.

@@ -5,8 +5,8 @@
 
 #include <vector>
 
-#include "draw/part_sheet_shape.h"
 #include "draw/scale.h"
+#include "stock/part_shape.h"
 #include "tillwright/sheet.h"
 
 namespace tillwright {

@@ -3,38 +3,13 @@
 #include <array>
 #include <set>
 
-#include "draw/part_sheet_seats.h"
+#include "stock/part_names.h"
+#include "stock/part_seats.h"
 
 namespace tillwright {
 namespace {
 
-// A letter and a number: D12.
-using Id = std::pair<char, int>;
-
-std::string Name(Id id) { return id.first + std::to_string(id.second); }
-
-// "D1–D3, D5".
-std::string RunTogether(const std::set<Id>& ids) {
-  std::string out;
-  for (auto at = ids.begin(); at != ids.end();) {
-    const Id first = *at;
-    Id last = first;
-    for (++at; at != ids.end() && *at == Id{last.first, last.second + 1}; ++at) last = *at;
-    if (!out.empty()) out += ", ";
-    out += Name(first);
-    if (last == first) continue;
-    out += last.second == first.second + 1 ? ", " : "\u2013";
-    out += Name(last);
-  }
-  return out;
-}
-
 const Part& Drawn(const Bank& bank, const PartKind& kind) { return bank.parts[kind.parts.front()]; }
-
-bool IsOfCase(PartRole role) {
-  return role == PartRole::kCaseSide || role == PartRole::kCaseBottom ||
-         role == PartRole::kCaseTop || role == PartRole::kCaseBack;
-}
 
 std::string_view JointName(CutKind kind) {
   switch (kind) {
@@ -99,16 +74,6 @@ std::string UpperCase(std::string_view text) {
   return out;
 }
 
-std::string PartKindIds(const Bank& bank, const PartKind& kind) {
-  if (IsOfCase(Drawn(bank, kind).role)) return "";
-  std::set<Id> ids;
-  for (const std::size_t index : kind.parts) {
-    const std::string id = PartFor(bank, bank.parts[index]);
-    ids.emplace(id[0], std::stoi(id.substr(1)));
-  }
-  return RunTogether(ids);
-}
-
 std::string PartKindRole(const Bank& bank, const PartKind& kind) {
   return UpperCase(ToText(Drawn(bank, kind).role));
 }
@@ -154,13 +119,13 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
   const Part& part = Drawn(bank, kind);
   const std::vector<Seat> seats = SeatsIn(bank, part);
   if (seats.empty()) return {};
-  std::array<std::set<Id>, 2> ids;  // by face
+  std::array<std::set<NumberedId>, 2> ids;  // by face
   for (const Seat& seat : seats) {
     const Divider& member = bank.dividers[static_cast<std::size_t>(seat.member)];
     ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
   }
   const bool side = part.role == PartRole::kCaseSide;
-  const auto whom = [&](const std::set<Id>& face) {
+  const auto whom = [&](const std::set<NumberedId>& face) {
     // Alike parts of different numbers take members of different numbers.
     if (kind.parts.size() == 1) return RunTogether(face);
     return std::string(face.begin()->first == 'V' ? "partitions" : "dividers");

@@ -13,10 +13,6 @@ namespace tillwright {
 // a to z made large.
 [[nodiscard]] std::string UpperCase(std::string_view text);
 
-// What the parts are for, runs of numbers drawn together: "D1–D3, D5", "H1"; empty for
-// a part of the case.
-[[nodiscard]] std::string PartKindIds(const Bank& bank, const PartKind& kind);
-
 // "BOX SIDE", "FRONT".
 [[nodiscard]] std::string PartKindRole(const Bank& bank, const PartKind& kind);
 

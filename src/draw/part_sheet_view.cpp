@@ -48,8 +48,7 @@ class PartDrawing {
 
   View Draw() {
     view_.name = NameOf();
-    view_.title = PartKindRole(bank_, kind_);
-    if (const std::string ids = PartKindIds(bank_, kind_); !ids.empty()) view_.title += " " + ids;
+    view_.title = UpperCase(PartKindLabel(bank_, kind_));
     view_.scale = map_.scale;
     view_.map = map_;
     Cluster face = Face();
@@ -230,7 +229,7 @@ class PartDrawing {
         WrapText(metrics_, PartKindIds(bank_, kind_), NoteStyle(), width);
     std::string title = PartKindRole(bank_, kind_);
     if (ids.size() == 1 && ids[0].size() <= 18) {
-      title += "  " + ids[0];
+      title = view_.title;
       ids.clear();
     }
     const double left = view_.box.left;

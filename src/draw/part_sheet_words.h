@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "draw/part_sheet_shape.h"
 #include "draw/scale.h"
+#include "stock/part_shape.h"
 #include "tillwright/text_metrics.h"
 
 namespace tillwright {

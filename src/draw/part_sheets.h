@@ -12,22 +12,10 @@
 #ifndef TILLWRIGHT_DRAW_PART_SHEETS_H_
 #define TILLWRIGHT_DRAW_PART_SHEETS_H_
 
-#include <cstddef>
-#include <vector>
-
 #include "draw/view.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
-
-// Parts that are made alike: same role, sizes, grain, material, cuts and holes.
-struct PartKind {
-  std::vector<std::size_t> parts;  // indices into Bank::parts, ascending; the first is drawn
-  int count = 0;                   // pieces in all
-  int mirrored = 0;                // of which are the mirror image of what is drawn
-};
-
-// Every part of the bank in exactly one kind, kinds in the order of their first parts.
-[[nodiscard]] std::vector<PartKind> PartKinds(const Bank& bank);
 
 // The view's name is "part-" and the drawn part's id with dashes for dots; its title the ids, as
 // far as they are few, and the role.

@@ -184,9 +184,21 @@ class PlanDrawing {
     out.primitives.push_back(MakePlainLabel(metrics_, id_, bold, {middle, y}));
     if (space_.name.empty() || room < 14 || inside_.Height() < 22) return;
     LabelStyle plain{.cap_height = 2.2, .anchor = TextAnchor::kCentre};
+    const std::vector<std::string> lines = NameLines(plain, room);
     plain.max_width = room;
-    y += 5.2;
-    out.primitives.push_back(MakePlainLabel(metrics_, space_.name, plain, {middle, y}));
+    double pitch = 5.2;
+    for (const std::string& line : lines) {
+      y += pitch;
+      pitch = 3.9;
+      out.primitives.push_back(MakePlainLabel(metrics_, line, plain, {middle, y}));
+    }
+  }
+
+  // The drawer's name in at most two lines; what is over will be cut off at the end of the second.
+  [[nodiscard]] std::vector<std::string> NameLines(const LabelStyle& style, double room) const {
+    std::vector<std::string> lines = WrapText(metrics_, space_.name, style, room);
+    for (; lines.size() > 2; lines.erase(lines.begin() + 2)) lines[1] += ' ' + lines[2];
+    return lines;
   }
 
   // What the drawing shows but does not say: slide, corner, bottom; from the rear to the front.

@@ -2,6 +2,7 @@
 #ifndef TILLWRIGHT_DRAW_SCALE_H_
 #define TILLWRIGHT_DRAW_SCALE_H_
 
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -20,12 +21,22 @@ struct Scale {
 // 1:1 1:2 1:5 1:10 … for millimetres (ISO 5455); both from memory. Fits anything up to 100 m.
 [[nodiscard]] std::span<const Scale> ScaleSeries(Unit unit);
 
+// The scale of the series below which small joinery is hard to read: 1:8, or 1:10 (common practice,
+// no source).
+[[nodiscard]] const Scale& ModestScale(Unit unit);
+
+// The scale that a text such as "1:8" names, of whole numbers from 1 to 10000. `text` must outlive
+// it.
+[[nodiscard]] std::optional<Scale> ParseScale(std::string_view text);
+
 // Maps a place of a view (right and up from the view's zero, exact) to paper.
 struct PaperMap {
   PaperPoint zero;  // where the view's zero lies on paper
   Scale scale;
 
-  [[nodiscard]] double Size(Length length) const { return ToMillimeters(length) * scale.paper_per_mm; }
+  [[nodiscard]] double Size(Length length) const {
+    return ToMillimeters(length) * scale.paper_per_mm;
+  }
   [[nodiscard]] double X(Length x) const { return zero.x + Size(x); }
   [[nodiscard]] double Y(Length y) const { return zero.y - Size(y); }
   [[nodiscard]] PaperPoint At(Length x, Length y) const { return {X(x), Y(y)}; }

@@ -1,7 +1,6 @@
 // Everything that is drawn of a bank, view by view and sheet by sheet.
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 #include "draw/details.h"
 #include "draw/overview.h"
@@ -10,6 +9,7 @@
 #include "draw/sheets_fit.h"
 #include "draw/sheets_marks.h"
 #include "draw/sheets_table.h"
+#include "draw/sheets_title.h"
 #include "draw/side_plane.h"
 #include "draw/view_tools.h"
 
@@ -20,25 +20,6 @@ constexpr std::array<std::string_view, 6> kViews{"front",   "side",  "plan",
                                                  "details", "parts", "overview"};
 constexpr std::array<std::string_view, 4> kPapers{"A4", "A3", "Letter", "Tabloid"};
 constexpr std::array kPaperKinds{Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
-
-
-// A whole number from 1 to 10000, or 0.
-int ScaleNumber(std::string_view text) {
-  int number = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool whole = error == std::errc() && end == text.data() + text.size();
-  return whole && number >= 1 && number <= 10000 ? number : 0;
-}
-
-// The scale that a text names. `text` must outlive it.
-std::optional<Scale> ParseScale(std::string_view text) {
-  const std::size_t colon = text.find(':');
-  if (colon == std::string_view::npos) return std::nullopt;
-  const int paper = ScaleNumber(text.substr(0, colon));
-  const int piece = ScaleNumber(text.substr(colon + 1));
-  if (paper == 0 || piece == 0) return std::nullopt;
-  return Scale{static_cast<double>(paper) / piece, text};
-}
 
 class BankDrawing {
  public:
@@ -63,8 +44,12 @@ class BankDrawing {
     out.fault = fault_;
     if (!fault_.empty()) return out;
     for (std::size_t i = 0; i < plans_.size(); ++i) {
-      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, Title()));
-      out.sheets.push_back(plans_[i].Finished(BlockOf(i), "sheet-" + std::to_string(i + 1), metrics_));
+      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, TitleOf(bank_)));
+      TitleBlock block = TitleOf(bank_, plans_[i]);
+      block.date = options_.date;
+      block.sheet = static_cast<int>(i) + 1;
+      block.sheets = static_cast<int>(plans_.size());
+      out.sheets.push_back(plans_[i].Finished(block, "sheet-" + std::to_string(i + 1), metrics_));
     }
     return out;
   }
@@ -77,10 +62,9 @@ class BankDrawing {
   }
 
   bool Wants(std::string_view view) const {
-    return options_.views.empty() || std::ranges::find(options_.views, view) != options_.views.end();
+    return options_.views.empty() ||
+           std::ranges::find(options_.views, view) != options_.views.end();
   }
-
-  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
 
   // The scale that was asked for, or the whole series.
   std::span<const Scale> Scales() const {
@@ -100,7 +84,7 @@ class BankDrawing {
   }
 
   // A wide sheet divided so many times along both sides.
-  std::array<Room, 1> SharedSheet(int across, int down) const {
+  Rooms SharedSheet(int across, int down) const {
     Room room = WholeSheet(Orientation::kLandscape);
     room.width = (room.width - kBetweenViews * (across - 1)) / across;
     room.height = (room.height - kBetweenViews * (down - 1)) / down;
@@ -117,6 +101,8 @@ class BankDrawing {
     for (std::size_t i = from; i < plans_.size(); ++i) {
       if (plans_[i].Place(views, kind)) return;
     }
+    // Only the last: to try all would take long, and what was found there would seldom be worth it.
+    if (plans_.size() > from && plans_.back().PlaceByMoving(views, kind)) return;
     plans_.emplace_back(paper_, turn);
     if (!plans_.back().Place(views, kind) && fault_.empty()) {
       fault_ = "a view of the " + kind + " does not fit the paper";
@@ -125,20 +111,25 @@ class BankDrawing {
 
   // --- Elevation and section --------------------------------------------------------------------
 
-  Views PairAt(const Scale& scale, bool heights) const {
+  View SideAt(const Scale& scale) const {
+    View side = SideSection(bank_, scale, shown_, metrics_);
+    AddMarks(side, DetailParent::kSide);
+    return side;
+  }
+
+  // The elevation with the section beside it, or what of them is wanted.
+  Views PairAt(const Scale& scale, bool heights, std::optional<View> side) const {
     Views views;
     ViewOptions shown = shown_;
     shown.heights = heights;
     if (Wants("front")) views.push_back(FrontElevation(bank_, scale, shown, metrics_));
-    if (!Wants("side")) return views;
-    View side = SideSection(bank_, scale, shown, metrics_);
-    AddMarks(side, DetailParent::kSide);
+    if (!side) return views;
     if (!views.empty()) {
-      Shift(side, views.front().box.right + kBetweenViews - side.box.left,
-            views.front().datum_y - side.datum_y);
-      AlignTitles(views.front(), side);
+      Shift(*side, views.front().box.right + kBetweenViews - side->box.left,
+            views.front().datum_y - side->datum_y);
+      AlignTitles(views.front(), *side);
     }
-    views.push_back(std::move(side));
+    views.push_back(*std::move(side));
     return views;
   }
 
@@ -163,10 +154,15 @@ class BankDrawing {
   // Heights beside the elevation are left out where that allows a larger scale.
   std::optional<Fitted> LargestPair() const {
     const std::array<Room, 2> rooms = Sheets();
+    PieceSize size;
     for (const Scale& scale : Scales()) {
+      if (!size.MayFit(scale, rooms)) continue;
+      std::optional<View> side;
+      if (Wants("side")) side = SideAt(scale);
       for (const bool heights : {true, false}) {
-        const auto make = [&](const Scale& s) { return PairAt(s, heights); };
-        if (auto pair = LargestFitting(std::span(&scale, 1), rooms, make)) return pair;
+        Views views = PairAt(scale, heights, side);
+        size.Learn(views, scale);
+        if (auto pair = FitInto(rooms, std::move(views))) return pair;
       }
     }
     return std::nullopt;
@@ -264,92 +260,99 @@ class BankDrawing {
     }
   }
 
-  // The whole piece, and one drawer taken apart.
+  // The whole piece, and one drawer taken apart: beside the last details if there is room for both,
+  // else on paper of their own.
   void Overview() {
     if (!Wants("overview")) return;
-    const std::size_t from = plans_.size();
-    const auto put = [&](auto make_view) {
-      const auto make = [&](const Scale& s) {
-        Views views;
-        views.push_back(make_view(s));
-        return views;
-      };
-      const std::span<const Scale> series = ScaleSeries(bank_.units);
-      std::optional<Fitted> found = LargestFitting(series, SharedSheet(2, 1), make);
-      if (!found) found = LargestFitting(series, SharedSheet(1, 1), make);
-      if (!found) found = Fitted{make(series.back()), Orientation::kLandscape};
-      Put(std::move(found->views), "overview", Orientation::kLandscape, from);
-    };
-    put([&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
-    const std::optional<std::size_t> drawer = DrawerOfPlan();
-    if (!drawer) return;
-    put([&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    const std::vector<std::string> details{"details"};
+    if (!plans_.empty() && plans_.back().kinds() == details) {
+      const std::size_t last = plans_.size() - 1;
+      SheetPlan before = plans_.back();
+      PutOverviews(last, 0.6 * modest);
+      if (plans_.size() == last + 1) return;
+      plans_.resize(last, before);
+      plans_.push_back(std::move(before));
+    }
+    PutOverviews(plans_.size(), modest / 2);
   }
 
+  // The drawer goes beside the piece at the scale `least` or larger, else alone.
+  void PutOverviews(std::size_t from, double least) {
+    PutAlone("overview", from, {{SharedSheet(2, 1)}, {SharedSheet(1, 1)}},
+             [&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
+    const std::optional<std::size_t> drawer = DrawerOfPlan();
+    if (!drawer) return;
+    const auto apart = [&](const Scale& s) {
+      return DrawerExploded(bank_, *drawer, s, shown_, metrics_);
+    };
+    if (PutOnLast("overview", least, apart)) return;
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    PutAlone("overview", from, {{SharedSheet(1, 1), modest}}, apart);
+  }
+
+  // One view at the largest scale at which the last sheet has room for it, `least` or more.
+  template <class MakeView>
+  bool PutOnLast(const std::string& kind, double least, MakeView make_view) {
+    PieceSize size;
+    const Rooms sheet = SharedSheet(1, 1);
+    for (const Scale& scale : ScaleSeries(bank_.units)) {
+      if (scale.paper_per_mm < least) break;
+      if (!size.MayFit(scale, sheet)) continue;
+      Views views;
+      views.push_back(make_view(scale));
+      size.Learn(views, scale);
+      SheetPlan& last = plans_.back();
+      if (last.Place(views, kind) || last.PlaceByMoving(views, kind)) return true;
+    }
+    return false;
+  }
+
+  // Small parts share a sheet; one that would become too small on its share gets more room.
   void Parts() {
     if (!Wants("parts")) return;
     const std::size_t from = plans_.size();
-    const std::span<const Scale> series = ScaleSeries(bank_.units);
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    Rooms halves = SharedSheet(2, 1);
+    halves.push_back(SharedSheet(1, 2).front());
+    const std::vector<Try> tries{
+        {SharedSheet(2, 2), 1, modest}, {halves, modest, modest / 2}, {SharedSheet(1, 1), modest}};
     for (const PartKind& kind : PartKinds(bank_)) {
-      const auto make = [&](const Scale& s) {
-        Views views;
-        views.push_back(PartView(bank_, kind, s, shown_, metrics_));
-        return views;
-      };
-      std::optional<Fitted> part = LargestFitting(series, SharedSheet(2, 2), make);
-      if (!part) part = LargestFitting(series, SharedSheet(1, 1), make);
-      if (!part) part = Fitted{make(series.back()), Orientation::kLandscape};
-      Put(std::move(part->views), "parts", Orientation::kLandscape, from);
+      PutAlone("parts", from, tries,
+               [&](const Scale& s) { return PartView(bank_, kind, s, shown_, metrics_); });
     }
   }
 
-  // --- Title blocks -----------------------------------------------------------------------------
+  // Rooms for a view, the largest scale to try there, and the scale that needs no larger room.
+  struct Try {
+    Rooms rooms;
+    double most = 1;
+    double enough = 0;
+  };
 
-  TitleBlock BlockOf(std::size_t i) const {
-    TitleBlock block;
-    block.title = Title();
-    std::vector<std::string> kinds = plans_[i].kinds();
-    if (kinds.size() > 2) std::erase(kinds, "sizes");
-    block.view = Joined(kinds);
-    block.view[0] = static_cast<char>(block.view[0] - 'a' + 'A');
-    block.scale = ScalesOn(plans_[i]);
-    block.units = bank_.units == Unit::kInch ? "inch" : "millimeter";
-    block.material = Materials();
-    block.date = options_.date;
-    block.sheet = static_cast<int>(i) + 1;
-    block.sheets = static_cast<int>(plans_.size());
-    block.projection = Projection::kThirdAngle;
-    return block;
-  }
-
-  static std::string Joined(const std::vector<std::string>& words) {
-    std::string text;
-    for (const std::string& word : words) {
-      if (!text.empty()) text += ", ";
-      text += word;
+  // One view, in the first rooms that allow a scale that is enough, else in those that allow the
+  // largest.
+  template <class MakeView>
+  void PutAlone(const std::string& kind, std::size_t from, const std::vector<Try>& tries,
+                MakeView make_view) {
+    const auto make = [&](const Scale& scale) {
+      Views views;
+      views.push_back(make_view(scale));
+      return views;
+    };
+    const std::span<const Scale> series = ScaleSeries(bank_.units);
+    std::optional<Fitted> best;
+    for (const Try& next : tries) {
+      const auto at =
+          std::ranges::find_if(series, [&](const Scale& s) { return s.paper_per_mm <= next.most; });
+      auto found = LargestFitting({at, series.end()}, next.rooms, make);
+      if (found && (!best || ScaleOf(*found) > ScaleOf(*best))) best = std::move(found);
+      if (best && ScaleOf(*best) >= next.enough) break;
     }
-    return text;
+    if (!best) best = Fitted{make(series.back()), Orientation::kLandscape};
+    Put(std::move(best->views), kind, best->orientation, from);
   }
-
-  static std::string ScalesOn(const SheetPlan& plan) {
-    std::vector<std::string> names;
-    for (const View& view : plan.views()) {
-      std::string name(view.scale.name);
-      if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-    }
-    return names.size() > 3 ? "as noted" : Joined(names);
-  }
-
-  // The fronts' materials, as far as they are told.
-  std::string Materials() const {
-    std::vector<std::string> names;
-    for (const Space& space : bank_.spaces) {
-      const std::string& name = space.front.material;
-      if (!space.HasFront() || name.empty() || names.size() > 3) continue;
-      if (std::ranges::find(names, name) == names.end()) names.push_back(name);
-    }
-    return names.empty() ? std::string() : "Fronts " + Joined(names);
-  }
+  static double ScaleOf(const Fitted& fitted) { return fitted.views.front().scale.paper_per_mm; }
 
   const Bank& bank_;
   const DrawOptions& options_;

@@ -7,19 +7,11 @@
 #include <span>
 #include <vector>
 
+#include "draw/sheets.h"
 #include "draw/title_block.h"
 #include "draw/view.h"
 
 namespace tillwright {
-
-using Views = std::vector<View>;
-
-// Where views might go.
-struct Room {
-  Orientation orientation = Orientation::kLandscape;
-  double width = 0;  // mm
-  double height = 0;
-};
 
 struct Fitted {
   Views views;
@@ -32,29 +24,48 @@ struct Fitted {
   return box;
 }
 
-// Builds views with `make(scale)` from the largest scale down until they fit one of the rooms, the
-// first that does. What the piece itself measures at one scale tells which others are not worth
-// building.
+// What the piece itself measures, as soon as it was drawn once: tells which scales are not worth
+// drawing it at.
+class PieceSize {
+ public:
+  [[nodiscard]] bool MayFit(const Scale& scale, std::span<const Room> rooms) const {
+    return std::ranges::any_of(rooms, [&](const Room& room) {
+      return width_ * scale.paper_per_mm <= room.width &&
+             height_ * scale.paper_per_mm <= room.height;
+    });
+  }
+  void Learn(const Views& views, const Scale& scale) {
+    PaperBox outline = EmptyBox();
+    for (const View& view : views) outline = Join(outline, view.outline);
+    width_ = outline.Width() / scale.paper_per_mm;
+    height_ = outline.Height() / scale.paper_per_mm;
+  }
+
+ private:
+  double width_ = 0;  // mm
+  double height_ = 0;
+};
+
+// The views in the first room that holds them, or nothing.
+[[nodiscard]] inline std::optional<Fitted> FitInto(std::span<const Room> rooms, Views views) {
+  const PaperBox box = Covered(views);
+  for (const Room& room : rooms) {
+    if (box.Width() > room.width || box.Height() > room.height) continue;
+    return Fitted{std::move(views), room.orientation};
+  }
+  return std::nullopt;
+}
+
+// Builds views with `make(scale)` from the largest scale down until they fit one of the rooms.
 template <class Make>
 std::optional<Fitted> LargestFitting(std::span<const Scale> scales, std::span<const Room> rooms,
                                      Make make) {
-  double width = 0;  // of the outlines, mm on paper at full size
-  double height = 0;
+  PieceSize size;
   for (const Scale& scale : scales) {
-    const auto may_fit = [&](const Room& room) {
-      return width * scale.paper_per_mm <= room.width && height * scale.paper_per_mm <= room.height;
-    };
-    if (std::ranges::none_of(rooms, may_fit)) continue;
+    if (!size.MayFit(scale, rooms)) continue;
     Views views = make(scale);
-    const PaperBox box = Covered(views);
-    for (const Room& room : rooms) {
-      if (box.Width() > room.width || box.Height() > room.height) continue;
-      return Fitted{std::move(views), room.orientation};
-    }
-    PaperBox outline = EmptyBox();
-    for (const View& view : views) outline = Join(outline, view.outline);
-    width = outline.Width() / scale.paper_per_mm;
-    height = outline.Height() / scale.paper_per_mm;
+    size.Learn(views, scale);
+    if (auto fitted = FitInto(rooms, std::move(views))) return fitted;
   }
   return std::nullopt;
 }

@@ -2,6 +2,8 @@
 #ifndef TILLWRIGHT_DRAW_SHEETS_PACK_H_
 #define TILLWRIGHT_DRAW_SHEETS_PACK_H_
 
+#include <array>
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -9,8 +11,14 @@
 
 namespace tillwright {
 
-// The free space of one sheet. Boxes are placed from the upper left; each cuts the rectangle it is
-// put into in two. Between boxes `gap` mm stay free.
+// Which of several boxes is placed first: the highest, the widest, the one with the longest
+// outline.
+enum class PackOrder : std::uint8_t { kHeight, kWidth, kOutline };
+inline constexpr std::array kPackOrders{PackOrder::kHeight, PackOrder::kWidth, PackOrder::kOutline};
+
+// The free space of one sheet, as all the rectangles in it that cannot be made larger; they
+// overlap. Boxes are placed from the upper left, each where it fits tightest. Between boxes `gap`
+// mm stay free.
 class SheetPacker {
  public:
   SheetPacker(const PaperBox& space, double gap) : gap_(gap), free_{space} {}
@@ -18,7 +26,14 @@ class SheetPacker {
   // Where the box's upper left corner goes, or nothing when no free rectangle holds it.
   std::optional<PaperPoint> Place(double width, double height);
 
+  // Where boxes of these sizes go, all of them, placed in that order; nothing when one finds no
+  // place.
+  std::optional<std::vector<PaperPoint>> PlaceAll(const std::vector<PaperBox>& boxes,
+                                                  PackOrder order);
+
  private:
+  void Take(const PaperBox& taken);
+
   double gap_;
   std::vector<PaperBox> free_;
 };

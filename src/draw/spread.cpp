@@ -64,4 +64,21 @@ std::vector<double> Spread(std::span<const SpreadItem> items, double clearance) 
   return places;
 }
 
+std::vector<double> SpreadWithin(std::span<const SpreadItem> items, double clearance, double low,
+                                 double high) {
+  std::vector<double> places = Spread(items, clearance);
+  const std::vector<std::size_t> order = OrderByWish(items);
+  double least = low;  // where the next item may begin
+  for (const std::size_t i : order) {
+    places[i] = std::max(places[i], least + items[i].size / 2);
+    least = places[i] + items[i].size / 2 + clearance;
+  }
+  double most = high;  // where the item before may end
+  for (auto i = order.rbegin(); i != order.rend(); ++i) {
+    places[*i] = std::min(places[*i], most - items[*i].size / 2);
+    most = places[*i] - items[*i].size / 2 - clearance;
+  }
+  return places;
+}
+
 }  // namespace tillwright

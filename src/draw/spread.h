@@ -28,6 +28,11 @@ struct SpreadItem {
 // Centres of the items, in the order of `items`. Items with equal wishes keep their order.
 [[nodiscard]] std::vector<double> Spread(std::span<const SpreadItem> items, double clearance);
 
+// The same with every item between `low` and `high`: the least movement there too, for bounds only
+// clip it. REQUIRES: the items and their clearances together fit; otherwise they run past `high`.
+[[nodiscard]] std::vector<double> SpreadWithin(std::span<const SpreadItem> items, double clearance,
+                                               double low, double high);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_SPREAD_H_

@@ -12,6 +12,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/front_sizes.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_bank.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_drawer.cpp
@@ -19,10 +20,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/overview_parts.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_faces.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_kinds.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_notes.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_seats.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/part_sheet_shape.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/part_sheet_words.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_box.cpp
@@ -37,6 +35,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/sheets_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_pack.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_title.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp

@@ -23,6 +23,9 @@ constexpr std::array kSpecKeys{
     KeyRow{"slides", "slides", "What the drawers run on.", kNone},
     KeyRow{"box", "box", "How the drawer boxes are made.", kNone},
     KeyRow{"screws", "screws", "Lengths of the screws at hand, to be checked.", kNone},
+    KeyRow{"allowance", "allowance", "What solid parts are sawn larger than finished.",
+           "1 by 1/4 in, or 25 by 6 mm"},
+    KeyRow{"edge_band", "edge-band", "Bands on the edges of sheet parts that are seen.", "none"},
     KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
     KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
            "none, but where drawers need something to stand on"},
@@ -67,6 +70,8 @@ constexpr std::array kCaseJointKeys{
     KeyRow{"type", "choice:case-joint", "The joint.", "butt"},
     KeyRow{"depth", "length", "How deep a dado or rabbet goes into the sides.",
            "a third of the side, down to the shop increment"},
+    KeyRow{"fixing", "choice:case-fixing", "What holds the joints of the case.",
+           "pocket-screws in butt joints, else glue"},
 };
 
 constexpr std::array kCaseBackKeys{
@@ -145,6 +150,7 @@ constexpr std::array kSlidesKeys{
            "1/2 in (13 mm); undermount 3/4 in (19 mm)"},
     KeyRow{"line", "length-or-zero", "Height of the slide line above the box's lower edge.",
            "side-mount 7/8 in (22 mm), others 0"},
+    KeyRow{"rating", "weight", "What a pair of the slides carries.", kNone},
 };
 
 constexpr std::array kBoxKeys{
@@ -188,6 +194,19 @@ constexpr std::array kScrewKeys{
     KeyRow{"front", "length", "From inside the box through its front end into the front.", kNone},
     KeyRow{"slide", "length", "From the slide into the box side.", kNone},
     KeyRow{"pocket", "length", "Pocket screws that join the case.", kNone},
+};
+
+constexpr std::array kAllowanceKeys{
+    KeyRow{"length", "length-or-zero", "Along the grain.", "1 in, or 25 mm"},
+    KeyRow{"width", "length-or-zero", "Across the grain.", "1/4 in, or 6 mm"},
+};
+
+constexpr std::array kEdgeBandKeys{
+    KeyRow{"thickness", "length-or-zero", "Thickness: parts are sawn smaller by it.", "0"},
+    KeyRow{"material", "text", "What it is made of.", kNone},
+    KeyRow{"fronts", "flag", "On all edges of the fronts.", "true"},
+    KeyRow{"case", "flag", "On the front edges of the case, its dividers and partitions.", "true"},
+    KeyRow{"boxes", "flag", "On the upper edges of the boxes.", "false"},
 };
 
 constexpr std::array kGraduateKeys{
@@ -335,6 +354,8 @@ constexpr std::array kObjects{
     ObjectRow{"corner", "The corner joint of the boxes.", kCornerKeys},
     ObjectRow{"bottom", "The bottom of the boxes.", kBottomKeys},
     ObjectRow{"screws", "Lengths of screws.", kScrewKeys},
+    ObjectRow{"allowance", "What solid parts are sawn larger than finished.", kAllowanceKeys},
+    ObjectRow{"edge-band", "Bands on the edges of sheet parts that are seen.", kEdgeBandKeys},
     ObjectRow{"graduate", "How fronts share a length.", kGraduateKeys},
     ObjectRow{"drawer", "One drawer.", kDrawerKeys},
     ObjectRow{"blank", "A fixed false front.", kBlankKeys},

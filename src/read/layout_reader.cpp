@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "spec/mass.h"
+
 namespace tillwright {
 namespace {
 
@@ -354,6 +356,22 @@ void RefuseBeside(ObjectReader& top, std::string_view key) {
               "move it into \"layout\"");
 }
 
+// Unlike a load, which was any text before weights were reckoned with, a rating must be a weight.
+void ReadRating(ObjectReader& object, Entry<std::string>& out) {
+  const JsonValue* value = object.Find("rating");
+  if (value == nullptr) return;
+  const bool fine =
+      value->kind == JsonValue::Kind::kNumber || value->kind == JsonValue::Kind::kString;
+  if (!fine) {
+    return ReportWrongType(object.context(), *value, "a weight such as \"75 lb\" or \"35 kg\"");
+  }
+  if (!ParseMass(value->text, Unit::kInch)) {
+    return ReportError(object.context().diagnostics, DiagnosticCode::kNumberSyntax, value->place,
+                       "expected a weight above zero", "write it like \"75 lb\" or \"35 kg\"");
+  }
+  out = {value->text, value->place};
+}
+
 }  // namespace
 
 void ReadPull(ObjectReader& object, PullSpec& out) {
@@ -382,6 +400,7 @@ void ReadSlides(ObjectReader& object, SlideSpec& out) {
   object.LengthOf("side_max", Sign::kPositive, out.side_max);
   object.LengthOf("behind", Sign::kZeroOrMore, out.behind);
   object.LengthOf("line", Sign::kZeroOrMore, out.line);
+  ReadRating(object, out.rating);
 }
 
 void ReadBox(ObjectReader& object, BoxSpec& out) {

@@ -34,6 +34,11 @@ class SpecReader {
       o.LengthOf("slide", Sign::kPositive, spec.screws.slide);
       o.LengthOf("pocket", Sign::kPositive, spec.screws.pocket);
     });
+    Object("allowance", [&](ObjectReader& o) {
+      o.LengthOf("length", Sign::kZeroOrMore, spec.allowance.length);
+      o.LengthOf("width", Sign::kZeroOrMore, spec.allowance.width);
+    });
+    ReadEdgeBand(spec.edge_band);
     top_.LengthOf("grid", Sign::kPositive, spec.grid);
     ReadLayout(top_, spec);
     ReadCheckInputs(top_, spec);
@@ -46,6 +51,19 @@ class SpecReader {
       ObjectReader reader(context_, *value, key);
       if (reader.ok()) read(reader);
     }
+  }
+
+  void ReadEdgeBand(EdgeBandSpec& out) {
+    const JsonValue* value = top_.Find("edge_band");
+    if (value == nullptr) return;
+    ObjectReader band(context_, *value, "edge-band");
+    if (!band.ok()) return;
+    out.typed = true;
+    band.LengthOf("thickness", Sign::kZeroOrMore, out.thickness);
+    band.Text("material", out.material);
+    band.Flag("fronts", out.fronts);
+    band.Flag("case", out.casework);
+    band.Flag("boxes", out.boxes);
   }
 
   // The unit first: every bare number depends on it.
@@ -94,6 +112,7 @@ class SpecReader {
       ObjectReader joint(context_, *value, "case-joint");
       joint.Choice("type", out.joint.type);
       joint.LengthOf("depth", Sign::kPositive, out.joint.depth);
+      joint.Choice("fixing", out.joint.fixing);
     }
     if (const JsonValue* value = o.Find("back")) ReadBack(*value, out.back);
   }

@@ -103,7 +103,8 @@ int CssPixels(double mm) { return static_cast<int>(std::floor(mm * 96 / 25.4 + 1
 
 class SvgWriter {
  public:
-  explicit SvgWriter(const Sheet& sheet) : sheet_(sheet), prefix_(NameToken(sheet.name)) {
+  SvgWriter(const Sheet& sheet, SvgUse use)
+      : sheet_(sheet), use_(use), prefix_(NameToken(sheet.name)) {
     if (prefix_.empty() || (prefix_[0] >= '0' && prefix_[0] <= '9') || prefix_[0] == '-') {
       prefix_ = "s" + prefix_;
     }
@@ -418,20 +419,34 @@ class SvgWriter {
   void WriteHead(std::string& out) const {
     const int width = CssPixels(sheet_.width);
     const int height = CssPixels(sheet_.height);
+    const bool file = use_ == SvgUse::kFile;
+    if (file) {
+      out +=
+          "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+          "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
+          "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n";
+    }
     out +=
-        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-        "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" "
-        "\"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd\">\n"
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" "
-        "version=\"1.1\" width=\"";
-    out += std::to_string(width) + "\" height=\"" + std::to_string(height) + "\" viewBox=\"0 0 ";
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" ";
+    if (file) {
+      out += "version=\"1.1\" width=\"" + std::to_string(width) + "\" height=\"" +
+             std::to_string(height) + "\" ";
+    } else {
+      out += "role=\"img\" ";
+    }
+    out += "viewBox=\"0 0 ";
     AppendFine(out, width * 25.4 / 96);
     out += ' ';
     AppendFine(out, height * 25.4 / 96);
     out += "\">\n";
     AppendElement(out, "title", sheet_.title.empty() ? sheet_.name : sheet_.title);
     if (!sheet_.description.empty()) AppendElement(out, "desc", sheet_.description);
-    out += "\n<style type=\"text/css\">@page{size:";
+    out += '\n';
+    if (file) WriteStyle(out);
+  }
+
+  void WriteStyle(std::string& out) const {
+    out += "<style type=\"text/css\">@page{size:";
     AppendPaper(out, sheet_.width);
     out += "mm ";
     AppendPaper(out, sheet_.height);
@@ -452,6 +467,7 @@ class SvgWriter {
   }
 
   const Sheet& sheet_;
+  SvgUse use_;
   std::string prefix_;
   std::string body_;
   PaperPoint at_;
@@ -461,10 +477,12 @@ class SvgWriter {
 
 }  // namespace
 
-Rendered RenderSvg(const Sheet& sheet) {
+std::string_view SvgPageStyle() { return kStyle; }
+
+Rendered RenderSvg(const Sheet& sheet, SvgUse use) {
   Rendered rendered;
   rendered.fault = FaultOf(sheet);
-  if (rendered.ok()) rendered.bytes = SvgWriter(sheet).Write();
+  if (rendered.ok()) rendered.bytes = SvgWriter(sheet, use).Write();
   return rendered;
 }
 

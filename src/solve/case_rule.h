@@ -76,6 +76,8 @@ typename T::Number MemberEntry(Context<T>& context, CaseBuild& build,
   T& t = context.trace;
   const CaseJointSpec& joint = context.spec.casework->joint;
   build.joint = joint.type.value;  // butt unless typed
+  build.fixing = joint.fixing.value;
+  if (!joint.fixing.typed && build.joint != CaseJoint::kButt) build.fixing = CaseFixing::kGlue;
   if (build.joint == CaseJoint::kButt) return t.Zero();
   const auto depth = joint.depth.typed ? t.Given("case.joint.depth", joint.depth)
                                        : FloorTo(PartBelow(side, 3), context.round);

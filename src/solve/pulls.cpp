@@ -42,6 +42,7 @@ class PullRule {
     const bool two = pull_.count.typed ? pull_.count.value == 2
                                        : r.width > defaults::kTwoPulls.In(unit_);
     if (!FitsUpright() || !FitsAcross(centers, two)) return;
+    front_.pull_centers = centers;
     const Length y =
         pull_.down.typed ? r.Top() - pull_.down.value : r.y + HalfBelow(r.height);
     if (!two) return AddPull(r.x + HalfBelow(r.width), y, centers, front_.pulls);

@@ -58,6 +58,8 @@ class Merge {
     rules_.side_max = pick(&SlideSpec::side_max, defaults::kSideMax);
     rules_.behind = pick(&SlideSpec::behind, fallback.behind);
     rules_.line = pick(&SlideSpec::line, fallback.line);
+    const Entry<std::string>& rating = Merged(own.rating, bank.rating, same_slide_);
+    if (rating.typed) rules_.rating = &rating.value;
     rules_.slide_length = Merged(own.length, bank.length, same_slide_ && !own.length_auto);
     if (own.lengths_typed) {
       rules_.series = &own.lengths;

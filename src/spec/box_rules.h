@@ -31,6 +31,7 @@ struct BoxRules {
   const std::string* side_material = nullptr;
   const std::string* end_material = nullptr;
   const std::string* bottom_material = nullptr;
+  const std::string* rating = nullptr;  // of the slides, as typed
 };
 
 // The bank's rules. The result points into `spec`.

@@ -41,6 +41,8 @@ inline constexpr Default kBoxSide{In(1, 2), Mm(12)};
 inline constexpr Default kBottomThickness{In(1, 4), Mm(6)};
 inline constexpr Default kGrooveDepth{In(1, 4), Mm(6)};
 inline constexpr Default kPlay{In(1, 32), TenthMm(8)};
+inline constexpr Default kAllowanceLength{In(1), Mm(25)};  // solid wood, rough
+inline constexpr Default kAllowanceWidth{In(1, 4), Mm(6)};
 inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
 inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
 // How true a maker works, plus or minus.

@@ -20,6 +20,7 @@ constexpr std::array kCornerJoint{"butt"sv,
 constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
 constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv};
+constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
 constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};
 constexpr std::array kSawnCut{"flat"sv, "quarter"sv};
@@ -59,6 +60,10 @@ std::span<const std::string_view> Words<Graduation>() {
 template <>
 std::span<const std::string_view> Words<CaseJoint>() {
   return kCaseJoint;
+}
+template <>
+std::span<const std::string_view> Words<CaseFixing>() {
+  return kCaseFixing;
 }
 template <>
 std::span<const std::string_view> Words<BackFit>() {

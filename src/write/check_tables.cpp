@@ -1,10 +1,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/id_list.h"
 #include "check/figures.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
-#include "write/id_list.h"
 #include "write/page_text.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"

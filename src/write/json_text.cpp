@@ -2,6 +2,8 @@
 
 #include <array>
 #include <charconv>
+#include <cmath>
+#include <cstdlib>
 
 #include "draw/utf8.h"
 #include "tillwright/length_text.h"
@@ -116,6 +118,17 @@ JsonText& JsonText::Null() { return Raw("null"); }
 JsonText& JsonText::Millimeters(Length value) {
   Separate();
   AppendMillimeters(out_, value);
+  return *this;
+}
+
+JsonText& JsonText::Decimal(double value) {
+  Separate();
+  const long long thousandths = std::llround(value * 1000);
+  if (thousandths < 0) out_ += '-';
+  out_ += std::to_string(std::abs(thousandths) / 1000);
+  std::string digits = std::to_string(1000 + std::abs(thousandths) % 1000);
+  while (digits.back() == '0') digits.pop_back();
+  if (digits.size() > 1) out_ += "." + digits.substr(1);
   return *this;
 }
 

@@ -28,6 +28,7 @@ class JsonText {
   JsonText& Flag(bool value);
   JsonText& Null();
   JsonText& Millimeters(Length value);
+  JsonText& Decimal(double value);  // to the thousandth
   JsonText& Raw(std::string_view json);  // already JSON
 
   // A key and its value.

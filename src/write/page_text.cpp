@@ -4,7 +4,7 @@
 
 #include "tillwright/length_text.h"
 #include "write/cautions.h"
-#include "write/id_list.h"
+#include "write/finding_groups.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
 
@@ -17,13 +17,17 @@ std::string Coloured(Level level) {
 
 }  // namespace
 
+void PageText::Title(const Bank& bank, std::string_view remark) {
+  out_ += bank.title.empty() ? "Drawer bank" : Shortened(Printable(bank.title), kTableWidth);
+  out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimetres";
+  out_ += ", parts cut to " + FormatLength(bank.round, bank.units) + ".";
+  out_ += remark;
+  out_ += '\n';
+}
+
 void PageText::Head(const Bank& bank) {
   const auto in = [&](Length length) { return FormatLength(length, bank.units); };
-  out_ += bank.title.empty() ? "Drawer bank" : Shortened(Printable(bank.title), kTableWidth);
-  out_ += '\n';
-  out_ += bank.units == Unit::kInch ? "Inches" : "Millimetres";
-  out_ += ", parts cut to " + in(bank.round) +
-          ". Places are from the opening's lower left corner.\n";
+  Title(bank, " Places are from the opening's lower left corner.");
   if (bank.casework) {
     const CaseBuild& c = *bank.casework;
     out_ += "Case     " + in(c.width) + " wide, " + in(c.height) + " high, " + in(c.depth) +
@@ -69,21 +73,12 @@ void PageText::Checks(const std::vector<Finding>& findings) {
 }
 
 void PageText::Those(const std::vector<Finding>& findings, Level level) {
-  std::vector<std::pair<const Finding*, IdList>> said;
-  for (const Finding& finding : findings) {
-    if (finding.level != level) continue;
-    auto same = std::ranges::find_if(said, [&](const auto& other) {
-      return other.first->code == finding.code && other.first->message == finding.message;
-    });
-    if (same == said.end()) same = said.insert(same, {&finding, {}});
-    same->second.Add(finding.subject);
-  }
-  for (const auto& [finding, subjects] : said) {
-    std::string head =
-        "  " + std::string(ToText(level)) + "  " + std::string(ToText(finding->code)) + "  ";
+  for (const FindingGroup& group : FindingGroups(findings, level)) {
+    std::string head = "  " + std::string(ToText(level)) + "  " +
+                       std::string(ToText(group.finding->code)) + "  ";
     const std::size_t width = head.size();
     if (style_.color) head = Coloured(level) + head + "\x1b[0m";
-    Wrapped(head, width, subjects.ToText() + ": " + Printable(finding->message), 8);
+    Wrapped(head, width, group.subjects.ToText() + ": " + Printable(group.finding->message), 8);
   }
 }
 

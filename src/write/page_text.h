@@ -16,7 +16,9 @@ class PageText {
  public:
   explicit PageText(TextStyle style) : style_(style) {}
 
-  // Title, unit, and the sizes of case and opening.
+  // The title and the unit, each on a line.
+  void Title(const Bank& bank, std::string_view remark = {});
+  // The same, and the sizes of case and opening.
   void Head(const Bank& bank);
   void Heading(std::string_view text, std::string_view remark = {});
   // `head`, `head_width` characters wide, then text in lines that fit the page, indented after the

@@ -2,6 +2,7 @@
 #include "tillwright/write.h"
 #include "write/gap_keys.h"
 #include "write/json_text.h"
+#include "write/part_keys.h"
 
 namespace tillwright {
 namespace {
@@ -169,13 +170,8 @@ class ResultWriter {
     json_.Millimeters("length_mm", part.length).Millimeters("width_mm", part.width);
     json_.Millimeters("thickness_mm", part.thickness);
     json_.Text("material", part.material).Text("grain", Word(part.grain));
-    json_.Open("cuts", '[');
-    for (const Cut& cut : part.cuts) {
-      json_.Open('{').Text("kind", ToText(cut.kind)).Text("face", "inside");
-      json_.Text("from", ToText(cut.from)).Millimeters("offset_mm", cut.offset);
-      json_.Millimeters("width_mm", cut.width).Millimeters("depth_mm", cut.depth).Close();
-    }
-    json_.Close().Close();
+    AddCutKeys(json_, part.cuts);
+    json_.Close();
   }
 
   void Checks(const std::vector<Finding>& findings) {
@@ -185,9 +181,16 @@ class ResultWriter {
       json_.Text("subject", finding.subject).Text("message", finding.message);
       Figure("value", finding.value);
       Figure("limit", finding.limit);
+      if (finding.measure) Weigh(*finding.measure);
       json_.Text("source", finding.source).Close();
     }
     json_.Close();
+  }
+
+  void Weigh(const Measure& measure) {
+    json_.Open("measure", '{').Key("value").Decimal(measure.value);
+    if (measure.limit) json_.Key("limit").Decimal(*measure.limit);
+    json_.Text("unit", measure.unit).Close();
   }
 
   // Figures of checks are millimetres too.

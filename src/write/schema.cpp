@@ -68,6 +68,11 @@ Json SimpleDefinitions() {
   Json d = Json::object();
   d["text"] = TypeOf({"string"});
   d["text-or-number"] = TypeOf({"string", "number"});
+  Json weight = TypeOf({"string"});
+  weight["pattern"] = "^ *[0-9]+(\\.[0-9]+)? *([A-Za-z]+)? *$";
+  Json bare_weight = TypeOf({"number"});
+  bare_weight["exclusiveMinimum"] = 0;
+  d["weight"] = AnyOf({bare_weight, weight});
   d["flag"] = TypeOf({"boolean"});
   d["length"] = LengthDefinition(
       "A length above zero; without a unit it is in the spec's \"units\".", false, false);
@@ -112,6 +117,7 @@ void AddChoices(Json& d) {
   d["choice:bottom-fit"] = Choice<BottomFit>();
   d["choice:graduation"] = Choice<Graduation>();
   d["choice:case-joint"] = Choice<CaseJoint>();
+  d["choice:case-fixing"] = Choice<CaseFixing>();
   d["choice:back-fit"] = Choice<BackFit>();
   d["choice:setting"] = Choice<Setting>();
   d["choice:sawn"] = Choice<SawnCut>();
@@ -120,8 +126,9 @@ void AddChoices(Json& d) {
 
 Json Property(const KeyRow& row) {
   constexpr std::string_view kList = "list:";
-  Json value = Described(std::string(row.about) +
-                         (row.fallback.empty() ? "" : " Default: " + std::string(row.fallback) + "."));
+  Json value =
+      Described(std::string(row.about) +
+                (row.fallback.empty() ? "" : " Default: " + std::string(row.fallback) + "."));
   if (row.type.starts_with(kList)) {
     value["type"] = "array";
     value["items"] = Ref(row.type.substr(kList.size()));

@@ -25,6 +25,8 @@ class TextTable {
   // REQUIRES: as many cells as columns.
   void Row(std::vector<std::string> cells) { rows_.push_back(std::move(cells)); }
   [[nodiscard]] bool empty() const { return rows_.empty(); }
+  [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
+  [[nodiscard]] const std::vector<std::vector<std::string>>& rows() const { return rows_; }
 
   // The table, every line indented by two and ending in a newline, at most kTableWidth wide.
   // Columns with nothing in them are left out. The first column names the rows.

@@ -1,10 +1,21 @@
 # Benchmarks (Google Benchmark). Never part of the tests: times depend on the machine.
 find_package(benchmark REQUIRED)
-add_executable(tillwright_bench tests/bench/solve_bench.cpp tests/bench/draw_bench.cpp tests/bench/check_bench.cpp)
+add_executable(tillwright_bench
+  tests/bench/check_bench.cpp tests/bench/draw_bench.cpp tests/bench/process_bench.cpp
+  tests/bench/solve_bench.cpp)
 target_include_directories(tillwright_bench PRIVATE ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_bench
   PRIVATE tillwright_cairo benchmark::benchmark_main tillwright_flags)
+target_compile_definitions(tillwright_bench PRIVATE
+  TILLWRIGHT_PROGRAM="$<TARGET_FILE:tillwright_cli>")
+add_dependencies(tillwright_bench tillwright_cli)
 
 # A program that links the same libraries and does nothing, to weigh start-up against.
 add_executable(tillwright_start tests/bench/start.cpp)
 target_link_libraries(tillwright_start PRIVATE tillwright_app)
+
+# nest_bench FOLDER [--turn]: sheets, bounds and times over a folder of open instances.
+add_executable(nest_bench tests/bench/nest_bench.cpp
+  tests/nest/instances.cpp tests/nest/layout_check.cpp)
+target_include_directories(nest_bench PRIVATE ${PROJECT_SOURCE_DIR}/tests)
+target_link_libraries(nest_bench PRIVATE tillwright_core tillwright_flags)

@@ -7,9 +7,9 @@
 #include "draw/dimension_paths.h"
 #include "draw/part_cases.h"
 #include "draw/part_sheet_notes.h"
-#include "draw/part_sheet_seats.h"
-#include "draw/part_sheet_shape.h"
 #include "draw/part_sheets.h"
+#include "stock/part_seats.h"
+#include "stock/part_shape.h"
 #include "support/files.h"
 #include "support/specs.h"
 

@@ -4,8 +4,8 @@
 #include <algorithm>
 
 #include "draw/part_cases.h"
-#include "draw/part_sheet_seats.h"
 #include "draw/part_sheets.h"
+#include "stock/part_seats.h"
 #include "support/files.h"
 #include "support/specs.h"
 #include "tillwright/render.h"

@@ -33,24 +33,27 @@ const std::map<std::string, Names, std::less<>> kMayInclude{
     {"bank", {"diag", "length", "spec"}},
     {"solve", {"diag", "length", "spec", "bank"}},
     {"check", {"diag", "length", "spec", "bank", "solve"}},
-    {"stock", {"diag", "length", "spec", "bank", "solve", "check"}},
-    {"draw", {"diag", "length", "spec", "bank", "check", "stock"}},
+    {"nest", {"diag", "length"}},
+    {"stock", {"diag", "length", "spec", "bank", "solve", "check", "nest"}},
+    {"draw", {"diag", "length", "spec", "bank", "check", "nest", "stock"}},
     {"render", {"diag", "length", "draw"}},
     {"read", {"diag", "length", "spec"}},
-    {"write", {"diag", "length", "spec", "bank", "check", "stock", "draw", "read"}},
+    {"write", {"diag", "length", "spec", "bank", "check", "nest", "stock", "draw", "read"}},
     {"cli",
-     {"diag", "length", "spec", "bank", "solve", "check", "stock", "draw", "render", "read", "write"}},
+     {"diag", "length", "spec", "bank", "solve", "check", "nest", "stock", "draw", "render", "read",
+      "write"}},
 };
 
 // Which layer a public header belongs to.
 const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"diagnostic", "diag"},    {"length", "length"},     {"length_text", "length"},
-    {"rational", "length"},    {"spec", "spec"},         {"words", "spec"},
+    {"rational", "length"},    {"nest", "nest"},    {"spec", "spec"},         {"words", "spec"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
-    {"check", "check"},        {"gap_check", "check"},
-    {"sheet", "draw"},        {"draw", "draw"},
-    {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
+    {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
+    {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
+    {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
+    {"parts", "stock"},
 };
 
 struct Guest {
@@ -87,9 +90,9 @@ const std::vector<Guest> kGuests{
     {"locale", {}},
     {"clocale", {}},
     {"random", {}},
-    {"chrono", {}},
+    {"chrono", {"src/cli/"}},
     {"ctime", {}},
-    {"thread", {}},
+    {"thread", {"src/nest/search.cpp"}},
     {"future", {}},
     {"mutex", {}},
     {"ranges", {}},

@@ -42,6 +42,22 @@ struct GreyPicture {
 // Transparent pixels show white. Empty when the bytes are not a PNG.
 [[nodiscard]] GreyPicture DecodePng(const std::string& bytes);
 
+// The centre of darkness within 0.9 mm of where a line should be, mm; `grey(i)` is the pixel i of a
+// row or column of `size` pixels.
+template <class Grey>
+[[nodiscard]] double CentreOfLine(double expected, double dpi, unsigned size, const Grey& grey) {
+  const auto from = static_cast<unsigned>((expected - 0.9) * dpi / 25.4);
+  const auto to = static_cast<unsigned>((expected + 0.9) * dpi / 25.4);
+  double mass = 0;
+  double moment = 0;
+  for (unsigned i = from; i <= to && i < size; ++i) {
+    const double dark = 255.0 - grey(i);
+    mass += dark;
+    moment += dark * (i + 0.5);
+  }
+  return moment / mass * 25.4 / dpi;
+}
+
 }  // namespace tillwright
 
 #define TILLWRIGHT_NEEDS_TOOL(name) \

@@ -29,32 +29,19 @@ Sheet RulerSheet() {
   return sheet;
 }
 
-// The centre of darkness within 1 mm of where a line should be, mm.
-double Centroid(double expected, unsigned size, const auto& grey) {
-  const auto from = static_cast<unsigned>((expected - 1) * kDpi / 25.4);
-  const auto to = static_cast<unsigned>((expected + 1) * kDpi / 25.4);
-  double mass = 0;
-  double moment = 0;
-  for (unsigned i = from; i <= to && i < size; ++i) {
-    const double dark = 255.0 - grey(i);
-    mass += dark;
-    moment += dark * (i + 0.5);
-  }
-  return moment / mass * 25.4 / kDpi;
-}
-
 void ExpectTrueScale(const std::string& png) {
   const GreyPicture picture = DecodePng(png);
   ASSERT_GT(picture.width, 7000U);
   const auto row = static_cast<unsigned>(15 * kDpi / 25.4);
   for (const double x : kPlaces) {
-    const double found = Centroid(x, picture.width, [&](unsigned i) { return picture.At(i, row); });
+    const double found =
+        CentreOfLine(x, kDpi, picture.width, [&](unsigned i) { return picture.At(i, row); });
     EXPECT_NEAR(found, x, kLimit);
   }
   const auto column = static_cast<unsigned>(30 * kDpi / 25.4);
   for (const double y : {4.0, 26.0}) {
     const double found =
-        Centroid(y, picture.height, [&](unsigned i) { return picture.At(column, i); });
+        CentreOfLine(y, kDpi, picture.height, [&](unsigned i) { return picture.At(column, i); });
     EXPECT_NEAR(found, y, kLimit);
   }
 }

@@ -168,6 +168,7 @@ TEST(Reference, TellsEveryChoice) {
   ExpectWords<BottomFit>();
   ExpectWords<Graduation>();
   ExpectWords<CaseJoint>();
+  ExpectWords<CaseFixing>();
   ExpectWords<BackFit>();
   ExpectWords<Setting>();
   ExpectWords<SawnCut>();

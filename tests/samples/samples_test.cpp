@@ -70,7 +70,7 @@ TEST(Samples, TheSchemaIsWhatTheProgramPrints) {
 
 TEST(Samples, TablesFitOneHundredColumns) {
   for (const fs::path& spec : CuratedSpecs()) {
-    for (const char* end : {".txt", "-check.txt"}) {
+    for (const char* end : {".txt", "/check.txt"}) {
       const fs::path table = SourcePath("output-samples") / (spec.stem().string() + end);
       for (const std::string& line : LinesOf(ReadFile(table))) {
         const auto characters = std::ranges::count_if(

@@ -5,5 +5,6 @@ tillwright_add_tests(tillwright_spec_tests
   SOURCES
     ${CMAKE_CURRENT_LIST_DIR}/box_rules_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/diagnostic_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/mass_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/materials_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/words_test.cpp)

@@ -5,6 +5,7 @@ tillwright_add_tests(tillwright_write_tests
   SOURCES
     ${CMAKE_CURRENT_LIST_DIR}/diagnostics_text_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/json_text_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/packet_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/result_json_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/result_tables_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/schema_test.cpp

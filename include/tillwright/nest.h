@@ -1,0 +1,90 @@
+// Nesting: laying rectangular parts out on sheets or boards by cuts from edge to edge.
+//
+// It knows nothing of drawers: parts and stock go in, layouts come out, and with them a bound that
+// no layout can beat. A board is a sheet whose parts are all as wide as it is.
+//
+//   (1) Every part of the plan lies on one sheet once, turned only if it may turn, inside what the
+//       trim leaves; `missing` counts the rest.
+//   (2) Neighbours are at least one kerf apart, and each layout is a tree of cuts from edge to
+//   edge. (3) `bound` sheets are needed by any layout; `proven` says that the plan cannot be
+//   bettered. (4) The same job gives the same plan: the work is counted, not timed.
+#ifndef TILLWRIGHT_NEST_H_
+#define TILLWRIGHT_NEST_H_
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "tillwright/length.h"
+
+namespace tillwright {
+
+// A kind of part. The grain of a part that may not turn runs along the sheet's length.
+struct NestPart {
+  std::string label;
+  Length along;     // the side that lies along the sheet's length; > 0
+  Length across{};  // the other side; > 0
+  std::int64_t count = 1;
+  bool may_turn = false;
+};
+
+// A kind of sheet or board, or an offcut on hand.
+struct NestStock {
+  std::string label;
+  Length along;
+  Length across;
+  Length trim{};                        // taken off each edge first, its saw cut included
+  std::optional<std::int64_t> count{};  // how many there are; none: as many as wanted
+  bool on_hand = false;                 // paid for already: used before any is bought
+  std::optional<std::int64_t> price{};  // of one, in the smallest coin
+};
+
+struct NestJob {
+  std::vector<NestPart> parts;
+  std::vector<NestStock> stock;
+  Length kerf;
+  int stages = 0;  // how many times the sheet is gone over, all cuts of one time the same way;
+                   // 0: as often as it takes
+  // How long to look for better: counted in leftovers looked at, so that the result does not depend
+  // on the machine. The default takes less than a second.
+  std::int64_t work = 60'000'000;
+};
+
+enum class NestPieceKind : std::uint8_t {
+  kPart,
+  kOffcut,
+  kColumns,  // cut across the sheet's length: its pieces lie side by side
+  kRows,     // cut along the sheet's length: its pieces lie over one another
+};
+
+struct NestPiece {
+  NestPieceKind kind = NestPieceKind::kOffcut;
+  Rect rect;               // from the sheet's lower left corner; x runs along its length
+  std::int32_t part = -1;  // in NestJob::parts
+  bool turned = false;     // the part's `along` lies across the sheet
+  std::int32_t parent = -1;
+  std::vector<std::int32_t> pieces{};  // what it is cut into, left to right or bottom to top
+};
+
+struct NestLayout {
+  std::int32_t stock = 0;         // in NestJob::stock
+  std::vector<NestPiece> pieces;  // the first is the sheet less its trim; parents first
+};
+
+struct NestPlan {
+  std::vector<NestLayout> layouts;
+  std::vector<std::int64_t> missing;  // of each part: how many found no place
+  std::int64_t bound = 0;             // sheets that any layout needs
+  bool proven = false;                // no layout cut from edge to edge costs less
+};
+
+// REQUIRES: positive sizes, counts of zero or more, kerf and trim of zero or more.
+[[nodiscard]] NestPlan Nest(const NestJob& job);
+
+// "2 sheets; no layout cut edge to edge can do with fewer (proved)", or what is known instead.
+[[nodiscard]] std::string NestWords(const NestPlan& plan);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_NEST_H_

@@ -1,0 +1,88 @@
+// The lists a maker works from: what is sawn, and what is bought. One line for every kind of part,
+// under the label that the drawings have too.
+//
+// Counts, screw lengths and the like that the spec does not tell are common practice, no source;
+// the amount of glue is an estimate and says so.
+#ifndef TILLWRIGHT_PARTS_H_
+#define TILLWRIGHT_PARTS_H_
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tillwright/bank.h"
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+// Parts that are made alike: same role, sizes, grain, material, cuts and holes.
+struct PartKind {
+  std::vector<std::size_t> parts;  // indices into Bank::parts, ascending; the first is drawn
+  int count = 0;                   // pieces in all
+  int mirrored = 0;                // of which are the mirror image of what is drawn
+};
+
+// Every part of the bank in exactly one kind, kinds in the order of their first parts.
+[[nodiscard]] std::vector<PartKind> PartKinds(const Bank& bank);
+
+// What the parts are for, runs of numbers drawn together: "D1–D3, D5", "H1"; empty for a part of
+// the case.
+[[nodiscard]] std::string PartKindIds(const Bank& bank, const PartKind& kind);
+
+// What lists, drawings (in capitals) and sticks call a kind: "box side D1–D3, D5", "case bottom".
+[[nodiscard]] std::string PartKindLabel(const Bank& bank, const PartKind& kind);
+
+// Edges of a sheet part that get a band: how many along its length, how many along its width.
+struct Banding {
+  int along = 0;
+  int across = 0;
+  std::string_view where;  // "front edge", "upper edge", "all edges"; empty for none
+};
+
+// One line of the cut list.
+struct CutLine {
+  PartKind kind;
+  std::string label;                 // PartKindLabel()
+  Length length, width, thickness;   // finished, length along the grain
+  Length rough_length, rough_width;  // what is sawn first: with the allowance, less the bands
+  std::string material;
+  Grain grain = Grain::kNone;
+  bool solid = false;  // solid wood, by its material's name
+  Banding banding;
+};
+
+// For the saw: by material, then the thickest, widest and longest first.
+[[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank);
+
+enum class HardwareKind : std::uint8_t { kSlide, kScrew, kDowel, kPull, kBand, kGlue, kAnchor };
+[[nodiscard]] std::string_view ToText(HardwareKind kind);
+
+enum class HardwareUnit : std::uint8_t { kPairs, kPieces, kMillimetres, kMillilitres };
+[[nodiscard]] std::string_view ToText(HardwareUnit unit);
+
+// One line of the shopping list.
+struct HardwareLine {
+  HardwareKind kind = HardwareKind::kSlide;
+  std::string what;        // "side-mount slide", "front screw"
+  Length length;           // of one; zero where there is no such, or the maker must choose it
+  bool suggested = false;  // the length is not the spec's but suits the stock
+  std::int64_t amount = 0;
+  HardwareUnit unit = HardwareUnit::kPieces;
+  bool estimate = false;
+  std::string use;     // "D1–D4"; empty when it is for the whole piece
+  std::string remark;  // empty, or one clause
+};
+
+[[nodiscard]] std::vector<HardwareLine> HardwareList(const Spec& spec, const Bank& bank);
+
+// Both lists of a bank.
+struct PartsLists {
+  std::vector<CutLine> cuts;
+  std::vector<HardwareLine> hardware;
+};
+[[nodiscard]] PartsLists MakePartsLists(const Spec& spec, const Bank& bank);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_PARTS_H_

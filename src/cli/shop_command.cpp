@@ -1,0 +1,161 @@
+// The shop packet: everything for one job in one folder, and a page that leads through it.
+#include <algorithm>
+#include <utility>
+
+#include "cli/commands.h"
+#include "tillwright/draw.h"
+#include "tillwright/parts.h"
+#include "tillwright/render.h"
+#include "tillwright/stick.h"
+#include "tillwright/write.h"
+#include "write/cut_notes.h"
+#include "write/packet.h"
+#include "write/parts_tables.h"
+
+namespace tillwright {
+namespace {
+
+class Packet {
+ public:
+  Packet(Program& program, const Bank& bank, const std::vector<Finding>& findings)
+      : program_(program), bank_(bank), findings_(findings) {}
+
+  ExitStatus Write() {
+    Drawings();
+    Sizes();
+    Parts();
+    Sticks();
+    Data();
+    if (!fault_.empty()) {
+      return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault_,
+                             "take larger --paper", ExitStatus::kFile);
+    }
+    Add("index.html", PacketPage(bank_, findings_, sections_, SvgPageStyle()));
+    return program_.WriteFolder(std::move(files_), "index.html", StatusOf(findings_));
+  }
+
+ private:
+  void Add(const std::string& name, std::string bytes) {
+    files_.push_back({program_.options().output + "/" + name, std::move(bytes)});
+  }
+
+  void Add(const std::string& name, Rendered rendered) {
+    if (!rendered.ok() && fault_.empty()) fault_ = name + ": " + rendered.fault;
+    Add(name, std::move(rendered.bytes));
+  }
+
+  PacketSection& Section(std::string id, std::string heading) {
+    sections_.emplace_back();
+    sections_.back().id = std::move(id);
+    sections_.back().heading = std::move(heading);
+    return sections_.back();
+  }
+
+  // The views that fit a page, shown; all of them as one PDF to print.
+  void Drawings() {
+    program_.Progress("drawing");
+    const tillwright::Drawings drawings =
+        DrawBank(bank_, program_.options().draw, DrawingFontMetrics());
+    if (!drawings.fault.empty()) {
+      fault_ = drawings.fault;
+      return;
+    }
+    PacketSection& section = Section("drawings", "Drawings");
+    for (const Sheet& view : drawings.views) {
+      if (!IsShown(view.name)) continue;
+      section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
+    }
+    PdfInfo info;
+    info.title = Title();
+    info.subject = "Dimensioned drawings";
+    Add("drawings.pdf", RenderPdf(drawings.sheets, info));
+    section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
+  }
+
+  static bool IsShown(std::string_view name) {
+    return name.starts_with("front") || name.starts_with("side") || name.starts_with("overview");
+  }
+
+  void Sizes() {
+    PacketSection& section = Section("sizes", "Sizes");
+    section.lines = {"Places are from the opening's lower left corner."};
+    section.tables = BankTables(bank_);
+  }
+
+  // The cut list and what to buy, on the page and as files.
+  void Parts() {
+    const PartsLists lists = MakePartsLists(program_.spec(), bank_);
+    PacketSection& cuts = Section("cuts", "Cut list");
+    cuts.lines = {"Finished sizes, length along the grain; rough where it differs."};
+    CutNotes notes;
+    for (CutTable& table : CutTables(bank_, lists.cuts, notes)) {
+      cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
+    }
+    cuts.notes = notes.Lines();
+    Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
+    cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
+    for (NamedText& part : PartDxfFiles(bank_, lists.cuts)) {
+      cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
+      Add("dxf/" + part.name, std::move(part.text));
+    }
+    PacketSection& hardware = Section("hardware", "To buy");
+    hardware.lines = {"Counts are common practice; a slide's own sheet wins."};
+    hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
+    Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
+    hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
+  }
+
+  void Sticks() {
+    program_.Progress("marking story sticks");
+    StickOptions options;
+    options.paper = program_.options().draw.paper;
+    const StickSheets sticks = DrawSticks(bank_, options, DrawingFontMetrics());
+    if (!sticks.fault.empty()) {
+      if (fault_.empty()) fault_ = sticks.fault;
+      return;
+    }
+    PdfInfo info;
+    info.title = Title();
+    info.subject = "Story sticks and templates at full scale";
+    Add("sticks.pdf", RenderPdf(sticks.sheets, info));
+    PacketSection& section = Section("sticks", "Story sticks");
+    section.lines = {
+        "Full-scale strips to glue to a batten and mark from, and drilling templates. "
+        "Print at 100 %, one-sided, all in one run, and measure the bars first."};
+    section.files = {{"sticks.pdf", std::to_string(sticks.sheets.size()) + " pages"}};
+  }
+
+  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
+
+  void Data() {
+    Add("spec.json", program_.text());
+    Add("sizes.txt", ResultTables(bank_, findings_, {}));
+    Add("result.json", ResultJson(bank_, findings_));
+    Section("data", "The same as data").files = {
+        {"spec.json", "the spec this packet was made from"},
+        {"sizes.txt", "every size as plain text"},
+        {"result.json", "every size for other programs, in millimetres"}};
+  }
+
+  Program& program_;
+  const Bank& bank_;
+  const std::vector<Finding>& findings_;
+  std::vector<FileToWrite> files_;
+  std::vector<PacketSection> sections_;
+  std::string fault_;
+};
+
+ExitStatus Shop(Program& program, const Bank& bank, const std::vector<Finding>& findings) {
+  if (program.options().output == "-") {
+    return program.Failed(DiagnosticCode::kUsage,
+                          "a shop packet is several files, not one for standard output",
+                          "name a folder with -o", ExitStatus::kUsage);
+  }
+  return Packet(program, bank, findings).Write();
+}
+
+}  // namespace
+
+ExitStatus ShopCommand(Program& program) { return program.WithBank(Shop); }
+
+}  // namespace tillwright

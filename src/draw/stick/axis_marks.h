@@ -1,0 +1,30 @@
+// The marks along each axis of a bank.
+#ifndef TILLWRIGHT_DRAW_STICK_AXIS_MARKS_H_
+#define TILLWRIGHT_DRAW_STICK_AXIS_MARKS_H_
+
+#include <optional>
+
+#include "draw/stick/lines_across.h"
+#include "draw/stick/mark_book.h"
+
+namespace tillwright {
+
+// What a line meets from below, or from the left.
+[[nodiscard]] MarkBook HeightMarks(const Bank& bank, const BankLine& line);
+[[nodiscard]] MarkBook WidthMarks(const Bank& bank, const BankLine& line);
+// All drawers, from front to back, with rows of screws along the slides when asked for.
+[[nodiscard]] MarkBook DepthMarks(const Bank& bank, const std::optional<ScrewRow>& screws);
+
+// Screws along a slide go into the case's side: side-mount and undermount.
+[[nodiscard]] bool ScrewsIntoSide(SlideType type);
+
+// Hatched stretches for the gaps that a line crosses; the opening's corner stands `origin` from the
+// datum.
+void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, Length origin);
+
+// The names of a member's front-view dimensions along an axis are "H1.y", "V1.width" and so on.
+[[nodiscard]] std::string Under(const std::string& id, std::string_view name);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_STICK_AXIS_MARKS_H_

@@ -1,0 +1,140 @@
+#include "draw/stick/axis_marks.h"
+#include "tillwright/length_text.h"
+
+namespace tillwright {
+namespace {
+
+constexpr auto kCase = StickLane::kCase;
+constexpr auto kBox = StickLane::kBox;
+constexpr auto kFront = StickLane::kFront;
+
+class Depths {
+ public:
+  Depths(const Bank& bank, const std::optional<ScrewRow>& screws) : bank_(bank), screws_(screws) {}
+
+  MarkBook Collect() {
+    for (const StickLane lane : {kCase, kBox, kFront}) book_.Edge(lane, {}, "", "case front edge");
+    rear_ = StickPlace(bank_.opening_depth, "opening.depth");
+    book_.Edge(kCase, rear_, "", "inside of back");
+    if (bank_.casework) Case(*bank_.casework);
+    for (const Divider& member : bank_.dividers) {
+      const std::string id = ToText(member);
+      book_.Edge(kCase, {member.depth, Under(id, "depth")}, id, "rear");
+    }
+    for (const Space& space : bank_.spaces) {
+      if (space.HasFront()) FrontOf(space);
+      if (space.HasBox()) BoxOf(space);
+    }
+    book_.Finish();
+    return std::move(book_);
+  }
+
+ private:
+  void Cut(const StickPlace& from, const StickPlace& to, StickLane lane) {
+    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), {}, "", ""});
+  }
+
+  void Case(const CaseBuild& c) {
+    const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
+    book_.Edge(kCase, {c.depth, "case.depth"}, "", "case rear");
+    switch (c.back) {
+      case BackFit::kNone:
+        return;
+      case BackFit::kRabbet:
+        book_.Edge(kCase, rear_, "", "back rabbet");
+        return Cut(rear_, back, kCase);
+      case BackFit::kGroove:
+        book_.Edge(kCase, rear_, "", "back groove");
+        book_.Edge(kCase, back, "", "back groove, far side");
+        return Cut(rear_, back, kCase);
+      case BackFit::kApplied:
+        return book_.Edge(kCase, back, "", "back, outside");
+    }
+  }
+
+  void FrontOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const std::string path = Under(id, "front.thickness");
+    const bool inset = bank_.style == FrontStyle::kInset;
+    const StickPlace face = inset ? StickPlace() : StickPlace().Minus(space.front.thickness, path);
+    const StickPlace back = inset ? StickPlace().Plus(space.front.thickness, path) : StickPlace();
+    book_.Edge(kFront, face, id, "front, face");
+    book_.Edge(kFront, back, id, "front, back");
+    book_.Span({StickSpan::Kind::kCut, kFront, face.at(), back.at(), {}, "", path});
+  }
+
+  void BoxOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const Box& box = space.box;
+    const StickPlace front(box.z, Under(id, "box.z"));
+    const StickPlace rear = front.Plus(box.depth, Under(id, "box.depth"));
+    book_.Edge(kBox, front, id, "box front");
+    book_.Edge(kBox, rear, id, "box rear");
+    book_.Span(
+        {StickSpan::Kind::kBody, kBox, front.at(), rear.at(), {id}, "box", Under(id, "box.depth")});
+    Ends(id, box, front, rear);
+    const StickPlace slide = front.Plus(space.slide.length, Under(id, "slide.length"));
+    book_.Edge(kCase, front, id, "slide front");
+    book_.Edge(kCase, slide, id, "slide rear");
+    if (screws_ && ScrewsIntoSide(space.slide.type)) Screws(id, front, space.slide.length);
+  }
+
+  void Ends(const std::string& id, const Box& box, const StickPlace& front,
+            const StickPlace& rear) {
+    const BoxBuild& build = box.build;
+    const std::string end = Under(id, "front_end.thickness");
+    const StickPlace in_front = front.Plus(build.end, end);
+    const StickPlace back_end =
+        build.back_setback.IsZero()
+            ? rear
+            : rear.Minus(build.back_setback, Under(id, "corner.back_setback"));
+    const StickPlace in_back = back_end.Minus(build.end, Under(id, "back_end.thickness"));
+    book_.Edge(kBox, in_front, id, "inside front");
+    book_.Edge(kBox, in_back, id, "inside rear");
+    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "back end, rear");
+    if (build.joint == CornerJoint::kHalfBlindDovetail) {
+      book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "side front end");
+      book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "side rear end");
+    }
+    Panel(id, box, in_front, in_back);
+  }
+
+  void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
+             const StickPlace& in_back) {
+    const BoxBuild& build = box.build;
+    if (build.fit == BottomFit::kApplied) return;  // flush with the box
+    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    const std::string depth = Under(id, "groove.depth");
+    const StickPlace front = in_front.Minus(build.groove, depth);
+    book_.Edge(kBox, front, id, word + " depth, front");
+    Cut(front, in_front, kBox);
+    if (!build.open_back) {
+      const StickPlace back = in_back.Plus(build.groove, depth);
+      book_.Edge(kBox, back, id, word + " depth, rear");
+      Cut(in_back, back, kBox);
+    }
+    const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
+    book_.Edge(kBox, panel, id, "bottom front");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "bottom rear");
+  }
+
+  // Holes from the setback on, a pitch apart, as far as the slide reaches.
+  void Screws(const std::string& id, const StickPlace& front, Length slide) {
+    for (Length along = screws_->setback; along < slide; along += screws_->pitch) {
+      book_.Line(kCase, front.Plus(along, FormatWithUnit(along, Unit::kMillimeter)), id, "screw");
+    }
+  }
+
+  const Bank& bank_;
+  const std::optional<ScrewRow>& screws_;
+  StickPlace rear_;
+  MarkBook book_;
+};
+
+}  // namespace
+
+MarkBook DepthMarks(const Bank& bank, const std::optional<ScrewRow>& screws) {
+  return Depths(bank, screws).Collect();
+}
+
+}  // namespace tillwright

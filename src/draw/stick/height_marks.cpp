@@ -1,0 +1,151 @@
+#include "draw/stick/axis_marks.h"
+
+namespace tillwright {
+namespace {
+
+constexpr auto kCase = StickLane::kCase;
+constexpr auto kBox = StickLane::kBox;
+constexpr auto kFront = StickLane::kFront;
+
+class Heights {
+ public:
+  Heights(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
+    if (bank.casework) {
+      floor_ = StickPlace(bank.casework->raise + bank.casework->bottom, "case.floor");
+    }
+    ceiling_ = floor_.Plus(bank.opening_height, "opening.height");
+  }
+
+  MarkBook Collect() {
+    Opening();
+    if (bank_.casework) Case(*bank_.casework);
+    for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
+    for (const int i : line_.spaces) {
+      const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
+      if (space.HasFront()) FrontOf(space);
+      if (space.HasBox()) BoxOf(space);
+    }
+    AddGaps(book_, bank_, line_, Axis::kY, floor_.at());
+    book_.Finish();
+    return std::move(book_);
+  }
+
+ private:
+  void Opening() {
+    for (const StickLane lane : {kCase, kBox, kFront}) {
+      book_.Edge(lane, floor_, "", "opening bottom");
+      book_.Edge(lane, ceiling_, "", "opening top");
+    }
+  }
+
+  void Case(const CaseBuild& c) {
+    const StickPlace raise(c.raise, "case.raise");
+    for (const StickLane lane : {kCase, kBox, kFront}) {
+      book_.Edge(lane, {}, "", "case base");
+      if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
+    }
+    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
+    if (c.joint != CaseJoint::kButt) {
+      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
+      book_.Edge(kCase, raise, "", word + " bottom");
+      book_.Edge(kCase, floor_, "", word + " top");
+      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, floor_.at(), {}, "", ""});
+      if (!c.top_none) {
+        book_.Edge(kCase, ceiling_, "", "upper rabbet");
+        book_.Span({StickSpan::Kind::kCut, kCase, ceiling_.at(), c.height, {}, "", ""});
+      }
+    }
+    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
+      const StickPlace lower = raise.Plus(c.back_play, "case.back.play");
+      book_.Edge(kCase, lower, "", "back bottom");
+      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.panel_height"), "", "back top");
+    }
+  }
+
+  void Member(const Divider& member) {
+    const std::string id = ToText(member);
+    const StickPlace bottom = floor_.Plus(member.rect.y, Under(id, "y"));
+    const StickPlace top = bottom.Plus(member.rect.height, Under(id, "height"));
+    book_.Edge(kCase, bottom, id, "bottom");
+    book_.Edge(kCase, top, id, "top");
+    if (!member.partition) {
+      book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
+      return;
+    }
+    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
+    const Length entry = bank_.casework->joint_depth;
+    book_.Edge(kCase, bottom.Minus(entry, "case.joint.depth"), id, "lower end");
+    book_.Edge(kCase, top.Plus(entry, "case.joint.depth"), id, "upper end");
+  }
+
+  void FrontOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const Front& front = space.front;
+    const StickPlace bottom = floor_.Plus(front.rect.y, Under(id, "front.y"));
+    const StickPlace top = bottom.Plus(front.rect.height, Under(id, "front.height"));
+    book_.Edge(kFront, bottom, id, "front bottom");
+    book_.Edge(kFront, top, id, "front top");
+    book_.Span({StickSpan::Kind::kBody,
+                kFront,
+                bottom.at(),
+                top.at(),
+                {id},
+                "front",
+                Under(id, "front.height")});
+    for (std::size_t i = 0; i < front.pulls.size(); ++i) {
+      const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".y");
+      book_.Line(kFront, floor_.Plus(front.pulls[i].y, path), id, "pull");
+    }
+  }
+
+  void BoxOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const Box& box = space.box;
+    const StickPlace bottom = floor_.Plus(box.y, Under(id, "box.y"));
+    const StickPlace top = bottom.Plus(box.height, Under(id, "box.height"));
+    book_.Edge(kBox, bottom, id, "box bottom");
+    book_.Edge(kBox, top, id, "box top");
+    book_.Span({StickSpan::Kind::kBody,
+                kBox,
+                bottom.at(),
+                top.at(),
+                {id},
+                "box",
+                Under(id, "box.height")});
+    Panel(id, box.build, bottom);
+    const StickPlace line = bottom.Plus(space.slide.line, Under(id, "slide.line"));
+    book_.Line(kBox, line, id, "slide line");
+    book_.Line(kCase, line, id, "slide line");
+  }
+
+  void Panel(const std::string& id, const BoxBuild& build, const StickPlace& box) {
+    const StickPlace lower =
+        build.fit == BottomFit::kGroove ? box.Plus(build.up, Under(id, "groove.up")) : box;
+    const StickPlace upper = lower.Plus(build.bottom, Under(id, "bottom.thickness"));
+    book_.Span({StickSpan::Kind::kCut, kBox, lower.at(), upper.at(), {}, "", ""});
+    switch (build.fit) {
+      case BottomFit::kGroove:
+        book_.Edge(kBox, lower, id, "groove bottom");
+        book_.Edge(kBox, upper, id, "groove top");
+        if (build.open_back) book_.Edge(kBox, upper, id, "back end bottom");
+        return;
+      case BottomFit::kRabbet:
+        return book_.Edge(kBox, upper, id, "rabbet top");
+      case BottomFit::kApplied:
+        return book_.Edge(kBox, upper, id, "side bottom");
+    }
+  }
+
+  const Bank& bank_;
+  const BankLine& line_;
+  StickPlace floor_, ceiling_;
+  MarkBook book_;
+};
+
+}  // namespace
+
+MarkBook HeightMarks(const Bank& bank, const BankLine& line) {
+  return Heights(bank, line).Collect();
+}
+
+}  // namespace tillwright

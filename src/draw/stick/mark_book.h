@@ -1,0 +1,43 @@
+// MarkBook: collects the marks of one stick and joins those that are the same.
+#ifndef TILLWRIGHT_DRAW_STICK_MARK_BOOK_H_
+#define TILLWRIGHT_DRAW_STICK_MARK_BOOK_H_
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "draw/stick/place.h"
+#include "tillwright/stick.h"
+
+namespace tillwright {
+
+class MarkBook {
+ public:
+  // An edge, or a line to work to. `id` may be empty: the case or the opening.
+  void Edge(StickLane lane, const StickPlace& place, std::string id, std::string what) {
+    marks_.push_back({lane, place.at(), {std::move(id)}, std::move(what), {place.sum()}, false});
+  }
+  void Line(StickLane lane, const StickPlace& place, std::string id, std::string what) {
+    marks_.push_back({lane, place.at(), {std::move(id)}, std::move(what), {place.sum()}, true});
+  }
+  void Span(StickSpan span) { spans_.push_back(std::move(span)); }
+
+  // Sorts, and joins marks of the same lane, place and kind.
+  void Finish();
+
+  // True when both say the same of different drawers: the marks differ by their ids alone.
+  [[nodiscard]] bool IsLike(const MarkBook& other) const;
+  // Takes the ids and sums of a book that is like this one.
+  void Take(const MarkBook& other);
+
+  [[nodiscard]] const std::vector<StickMark>& marks() const { return marks_; }
+  [[nodiscard]] const std::vector<StickSpan>& spans() const { return spans_; }
+
+ private:
+  std::vector<StickMark> marks_;
+  std::vector<StickSpan> spans_;
+};
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_STICK_MARK_BOOK_H_

@@ -1,0 +1,34 @@
+// Pages of sticks: bars that prove the scale, and what to do by them.
+#ifndef TILLWRIGHT_DRAW_STICK_PAGE_H_
+#define TILLWRIGHT_DRAW_STICK_PAGE_H_
+
+#include <string>
+#include <vector>
+
+#include "draw/stick/strip.h"
+#include "tillwright/sheet.h"
+#include "tillwright/text_metrics.h"
+
+namespace tillwright {
+
+struct StickPage {
+  double width = 0;  // mm
+  double height = 0;
+  double margin = 10;
+  Correction correction;
+  std::string title;  // of the piece
+  Length longest;     // the longest distance on any stick, for the error budget
+  StripStyle style;
+};
+
+// Height of bars and words at the foot of the page, for its width.
+[[nodiscard]] double FootRoom(const StickPage& page, const TextMetrics& metrics);
+// Where pieces may stand.
+[[nodiscard]] PaperBox PieceSpace(const StickPage& page, const TextMetrics& metrics);
+
+// The sheet with bars and words; `number` counts from 1.
+[[nodiscard]] Sheet MakePage(const StickPage& page, int number, int of, const TextMetrics& metrics);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_STICK_PAGE_H_

@@ -1,0 +1,144 @@
+#include "draw/stick/strip_text.h"
+
+#include <algorithm>
+
+#include "bank/id_list.h"
+#include "tillwright/length_text.h"
+
+namespace tillwright {
+namespace {
+
+constexpr std::size_t kMostIdText = 12;  // characters of ids before a mark's name
+
+// Millimetres as a rule shows them; marked when that is not the whole of it.
+std::string ShortMillimeters(Length distance) {
+  const Length hundredth = Length::Picometers(Length::kPerMillimeter / 100);
+  const Length rounded = FloorTo(distance + PartBelow(hundredth, 2), hundredth);
+  return (rounded == distance ? "" : "≈ ") + FormatMillimeters(rounded);
+}
+
+// "D1-D4", or of many that do not follow one another "D1 +3".
+std::string ShortIds(const std::vector<std::string>& ids) {
+  IdList list;
+  for (const std::string& id : ids) list.Add(id);
+  std::string text = list.ToText();
+  if (text.size() <= kMostIdText) return text;
+  return ids[0] + " +" + std::to_string(ids.size() - 1);
+}
+
+LabelStyle CaptionStyle() { return {.cap_height = kCaptionCap}; }
+
+void AddWrapped(std::vector<std::string>& lines, const std::string& text, double width,
+                const TextMetrics& metrics) {
+  for (std::string& line : WrapText(metrics, text, CaptionStyle(), width)) {
+    lines.push_back(std::move(line));
+  }
+}
+
+}  // namespace
+
+std::string LaneTitle(const Strip& strip) {
+  std::string title;
+  for (const char c : ToText(strip.lane)) title += static_cast<char>(c - 'a' + 'A');
+  if (strip.parts > 1)
+    title += " " + std::to_string(strip.part) + "/" + std::to_string(strip.parts);
+  return title + " · " + strip.stick->title;
+}
+
+Unit RulerUnit(const StripStyle& style) {
+  switch (style.units) {
+    case StickUnits::kOwn:
+    case StickUnits::kBoth:
+      return style.unit;
+    case StickUnits::kInch:
+      return Unit::kInch;
+    case StickUnits::kMillimeter:
+      return Unit::kMillimeter;
+  }
+  return style.unit;
+}
+
+std::string DistanceText(Length distance, const StripStyle& style) {
+  const std::string inches = FormatInches(distance);
+  const std::string millimetres = ShortMillimeters(distance);
+  if (style.units != StickUnits::kBoth) {
+    return RulerUnit(style) == Unit::kInch ? inches : millimetres;
+  }
+  return style.unit == Unit::kInch ? inches + " in, " + millimetres + " mm"
+                                   : millimetres + " mm, " + inches + " in";
+}
+
+std::string DistanceWithUnit(Length distance, const StripStyle& style) {
+  std::string text = DistanceText(distance, style);
+  if (style.units != StickUnits::kBoth) text += RulerUnit(style) == Unit::kInch ? " in" : " mm";
+  return text;
+}
+
+Label MarkLabel(const Stick& stick, const StickMark& mark, const StripStyle& style,
+                double max_width, const TextMetrics& metrics) {
+  const bool datum = mark.at.IsZero() && mark.what == stick.datum;
+  std::string text = datum ? "DATUM" : ShortIds(mark.ids);
+  if (!text.empty()) text += ' ';
+  // At the end of the strip its caption names the datum.
+  if (!datum || stick.Begin(mark.lane) < Length()) text += mark.what + ' ';
+  text += ' ' + DistanceText(mark.at, style);
+  const LabelStyle look{.cap_height = kMarkCap,
+                        .weight = datum ? TextWeight::kBold : TextWeight::kRegular,
+                        .anchor = style.mirror ? TextAnchor::kRight : TextAnchor::kLeft,
+                        .max_width = max_width};
+  Label label = MakeLabel(metrics, text, look, {0, 0}, mark.sums.front());
+  return label;
+}
+
+std::string BodyText(const StickSpan& span, const StripStyle& style) {
+  return ShortIds(span.ids) + ' ' + span.what + "  " + DistanceText(span.to - span.from, style);
+}
+
+std::string PieceLetter(int piece) {
+  std::string letters;
+  for (int n = piece; n > 0; n = (n - 1) / 26) {
+    letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
+  }
+  return letters;
+}
+
+std::vector<std::string> FootLines(const Strip& strip, int piece, const StripStyle& style,
+                                   const TextMetrics& metrics) {
+  std::vector<std::string> lines;
+  const double width = strip.width - kFootText;
+  if (piece > 1) {
+    const std::string at = DistanceWithUnit(strip.From(piece), style);
+    AddWrapped(lines, "cut on this line, lay it on " + PieceLetter(piece - 1) + " at " + at, width,
+               metrics);
+    return lines;
+  }
+  const Length begin = strip.begin;
+  AddWrapped(lines,
+             begin.IsZero() ? "datum end: " + strip.stick->datum
+                            : "this end is " + DistanceWithUnit(-begin, style) +
+                                  " before the datum, " + strip.stick->datum,
+             width, metrics);
+  if (!strip.stick->alike.empty()) {
+    AddWrapped(lines, "alike, in this order: " + strip.stick->alike, width, metrics);
+  }
+  return lines;
+}
+
+std::vector<std::string> HeadLines(const Strip& strip, int piece, const StripStyle& style,
+                                   const TextMetrics& metrics) {
+  std::vector<std::string> lines;
+  if (piece < strip.pieces()) {
+    AddWrapped(lines,
+               "lay " + PieceLetter(piece + 1) + " on the line, " +
+                   DistanceWithUnit(strip.To(piece), style) + " from the datum",
+               strip.width - 2 * kBesideJoint, metrics);
+    return lines;
+  }
+  const Length last = strip.stick->End(strip.lane);
+  AddWrapped(lines,
+             "TOTAL, datum to last mark: " + DistanceWithUnit(last, style) + ". Check with a tape.",
+             strip.width, metrics);
+  return lines;
+}
+
+}  // namespace tillwright

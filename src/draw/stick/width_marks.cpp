@@ -1,0 +1,154 @@
+#include "draw/stick/axis_marks.h"
+
+namespace tillwright {
+namespace {
+
+constexpr auto kCase = StickLane::kCase;
+constexpr auto kBox = StickLane::kBox;
+constexpr auto kFront = StickLane::kFront;
+
+class Widths {
+ public:
+  Widths(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
+    if (bank.casework) left_ = StickPlace(bank.casework->side, "case.side");
+    right_ = left_.Plus(bank.opening_width, "opening.width");
+  }
+
+  MarkBook Collect() {
+    for (const StickLane lane : {kCase, kBox, kFront}) {
+      book_.Edge(lane, left_, "", "opening left");
+      book_.Edge(lane, right_, "", "opening right");
+    }
+    if (bank_.casework) Case(*bank_.casework);
+    for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
+    for (const int i : line_.spaces) {
+      const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
+      if (space.HasFront()) FrontOf(space);
+      if (space.HasBox()) BoxOf(space);
+    }
+    AddGaps(book_, bank_, line_, Axis::kX, left_.at());
+    book_.Finish();
+    return std::move(book_);
+  }
+
+ private:
+  void Cut(StickLane lane, const StickPlace& from, const StickPlace& to) {
+    book_.Span({StickSpan::Kind::kCut, lane, from.at(), to.at(), {}, "", ""});
+  }
+
+  void Case(const CaseBuild& c) {
+    for (const StickLane lane : {kCase, kBox, kFront}) {
+      book_.Edge(lane, {}, "", "case left");
+      book_.Edge(lane, {c.width, "case.width"}, "", "case right");
+    }
+    if (c.joint != CaseJoint::kButt) {
+      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
+      IntoSides(c.joint_depth, "case.joint.depth", word);
+    }
+    if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
+    if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
+    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
+      const bool rabbet = c.back == BackFit::kRabbet;
+      const StickPlace edge = (rabbet ? left_.Minus(c.back_lap, "case.back.lap")
+                                      : left_.Minus(c.back_depth, "case.back.depth"))
+                                  .Plus(c.back_play, "case.back.play");
+      book_.Edge(kCase, edge, "", "back left");
+      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "back right");
+    }
+  }
+
+  // How deep a cut goes into both sides.
+  void IntoSides(Length depth, std::string_view path, const std::string& word) {
+    book_.Edge(kCase, left_.Minus(depth, path), "", word + " depth, left");
+    book_.Edge(kCase, right_.Plus(depth, path), "", word + " depth, right");
+  }
+
+  void Member(const Divider& member) {
+    const std::string id = ToText(member);
+    const StickPlace left = left_.Plus(member.rect.x, Under(id, "x"));
+    const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
+    if (member.partition) {
+      book_.Edge(kCase, left, id, "left");
+      book_.Edge(kCase, right, id, "right");
+      return Cut(kCase, left, right);
+    }
+    const bool let_in = bank_.casework && bank_.casework->joint != CaseJoint::kButt;
+    const Length entry = let_in ? bank_.casework->joint_depth : Length();
+    book_.Edge(kCase, let_in ? left.Minus(entry, "case.joint.depth") : left, id, "left end");
+    book_.Edge(kCase, let_in ? right.Plus(entry, "case.joint.depth") : right, id, "right end");
+  }
+
+  void FrontOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const Front& front = space.front;
+    const StickPlace left = left_.Plus(front.rect.x, Under(id, "front.x"));
+    const StickPlace right = left.Plus(front.rect.width, Under(id, "front.width"));
+    book_.Edge(kFront, left, id, "front left");
+    book_.Edge(kFront, right, id, "front right");
+    book_.Span({StickSpan::Kind::kBody,
+                kFront,
+                left.at(),
+                right.at(),
+                {id},
+                "front",
+                Under(id, "front.width")});
+    for (std::size_t i = 0; i < front.pulls.size(); ++i) {
+      const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".x");
+      book_.Line(kFront, left_.Plus(front.pulls[i].x, path), id, "pull");
+    }
+  }
+
+  void BoxOf(const Space& space) {
+    const std::string id = ToText(space.id);
+    const Box& box = space.box;
+    const BoxBuild& build = box.build;
+    const StickPlace left = left_.Plus(box.x, Under(id, "box.x"));
+    const StickPlace right = left.Plus(box.width, Under(id, "box.width"));
+    const StickPlace in_left = left.Plus(build.side, Under(id, "side.thickness"));
+    const StickPlace in_right = right.Minus(build.side, Under(id, "side.thickness"));
+    book_.Edge(kBox, left, id, "box left");
+    book_.Edge(kBox, right, id, "box right");
+    book_.Edge(kBox, in_left, id, "inside left");
+    book_.Edge(kBox, in_right, id, "inside right");
+    book_.Span(
+        {StickSpan::Kind::kBody, kBox, left.at(), right.at(), {id}, "box", Under(id, "box.width")});
+    Panel(id, box, in_left, in_right);
+    if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
+      book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "end left");
+      book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id,
+                 "end right");
+    }
+    if (space.slide.type == SlideType::kCenterMount) {
+      const StickPlace centre = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
+      book_.Line(kBox, centre, id, "guide centre");
+      book_.Line(kCase, centre, id, "guide centre");
+    }
+  }
+
+  void Panel(const std::string& id, const Box& box, const StickPlace& in_left,
+             const StickPlace& in_right) {
+    const BoxBuild& build = box.build;
+    if (build.fit == BottomFit::kApplied) return;  // flush with the box
+    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    const StickPlace left = in_left.Minus(build.groove, Under(id, "groove.depth"));
+    const StickPlace right = in_right.Plus(build.groove, Under(id, "groove.depth"));
+    book_.Edge(kBox, left, id, word + " depth, left");
+    book_.Edge(kBox, right, id, word + " depth, right");
+    Cut(kBox, left, in_left);
+    Cut(kBox, in_right, right);
+    const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));
+    book_.Edge(kBox, panel, id, "bottom left");
+    book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "bottom right");
+  }
+
+  const Bank& bank_;
+  const BankLine& line_;
+  StickPlace left_, right_;
+  MarkBook book_;
+};
+
+}  // namespace
+
+MarkBook WidthMarks(const Bank& bank, const BankLine& line) { return Widths(bank, line).Collect(); }
+
+}  // namespace tillwright

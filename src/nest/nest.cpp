@@ -1,0 +1,100 @@
+#include "tillwright/nest.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "nest/bounds.h"
+#include "nest/columns.h"
+#include "nest/dive.h"
+#include "nest/greedy.h"
+#include "nest/knapsack.h"
+#include "nest/search.h"
+#include "nest/units.h"
+
+namespace tillwright {
+namespace {
+
+using nest::Bounds;
+using nest::Integers;
+using nest::Packing;
+using nest::Problem;
+
+// Shares of the job's work. One look of the search costs about as much as eight steps of a dynamic
+// program.
+constexpr std::int64_t kQuickShare = 12;  // a quick search first: most jobs need no more
+constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for each unit of work
+constexpr std::int64_t kBoardSteps = 14;  // the same for boards, where they make the layout too
+constexpr std::int64_t kBoardShare = 4;   // what is left of the search for boards
+
+class Nester {
+ public:
+  explicit Nester(const NestJob& job) : job_(job), integers_(nest::ToIntegers(job)) {}
+
+  NestPlan Run() {
+    bounds_ = nest::BoundsOf(integers_.smaller);
+    packing_ = nest::GreedyPacking(problem(), bounds_.cost);
+    if (Whole(packing_)) Improve();
+    NestPlan plan = nest::ToPlan(job_, integers_, packing_);
+    plan.bound = bounds_.sheets;
+    plan.proven = std::ranges::all_of(plan.missing, [](std::int64_t n) { return n == 0; }) &&
+                  packing_.Cost(problem()) <= bounds_.cost;
+    return plan;
+  }
+
+ private:
+  [[nodiscard]] const Problem& problem() const { return integers_.problem; }
+  [[nodiscard]] bool Whole(const Packing& packing) const {
+    return packing.MissingArea(problem()) == 0;
+  }
+
+  void Improve() {
+    if (nest::IsOneDimensional(problem())) {
+      RoundBoards();
+      return Search(job_.work / kBoardShare);
+    }
+    const std::int64_t quick = job_.work / kQuickShare;
+    Search(quick);
+    if (packing_.Cost(problem()) <= bounds_.cost) return;
+    RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()),
+                                      job_.work * kBoundSteps));
+    Search(job_.work - quick);
+  }
+
+  void Search(std::int64_t work) {
+    packing_ = nest::Search(problem(), std::move(packing_), {bounds_.cost, work});
+  }
+
+  void RoundBoards() {
+    const nest::Rounded rounded =
+        nest::RoundedPatterns(problem(), bounds_.cost, job_.work * kBoardSteps);
+    const Packing boards = nest::BoardsCutBy(problem(), rounded.boards);
+    if (Whole(boards) && boards.Cost(problem()) < packing_.Cost(problem())) packing_ = boards;
+    RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()),
+                                      job_.work * kBoundSteps));
+  }
+
+  void RaiseBound(std::int64_t cost) {
+    bounds_.cost = std::max(bounds_.cost, cost);
+    if (problem().stock.size() > 1) return;
+    const std::int64_t one = problem().stock.front().cost;
+    bounds_.sheets = std::max(bounds_.sheets, (cost + one - 1) / one);
+  }
+
+  const NestJob& job_;
+  Integers integers_;
+  Bounds bounds_;
+  Packing packing_;
+};
+
+}  // namespace
+
+NestPlan Nest(const NestJob& job) { return Nester(job).Run(); }
+
+std::string NestWords(const NestPlan& plan) {
+  const std::size_t n = plan.layouts.size();
+  const std::string sheets = std::to_string(n) + (n == 1 ? " sheet" : " sheets");
+  if (plan.proven) return sheets + "; no layout cut edge to edge can do with fewer (proved)";
+  return sheets + "; may be improvable, bound " + std::to_string(plan.bound);
+}
+
+}  // namespace tillwright

@@ -1,0 +1,30 @@
+// From the lengths of a job to small integers, and from a packing back to lengths.
+#ifndef TILLWRIGHT_NEST_UNITS_H_
+#define TILLWRIGHT_NEST_UNITS_H_
+
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+#include "nest/packing.h"
+#include "nest/problem.h"
+#include "tillwright/nest.h"
+
+namespace tillwright::nest {
+
+// A job in integers. Parts that are alike have become one; parts that fit no sheet are left out.
+struct Integers {
+  Problem problem;
+  Problem smaller;  // the same with sizes rounded in the other direction, for bounds
+  Length unit;
+  std::vector<std::vector<std::int32_t>> sources;  // of each part of the problem: parts of the job
+  std::vector<std::int32_t> stock;                 // of each stock of the problem: in the job
+};
+
+[[nodiscard]] Integers ToIntegers(const NestJob& job);
+
+[[nodiscard]] NestPlan ToPlan(const NestJob& job, const Integers& integers, const Packing& packing);
+
+}  // namespace tillwright::nest
+
+#endif  // TILLWRIGHT_NEST_UNITS_H_

@@ -1,0 +1,91 @@
+#include <algorithm>
+#include <tuple>
+
+#include "spec/defaults.h"
+#include "spec/materials.h"
+#include "tillwright/parts.h"
+
+namespace tillwright {
+namespace {
+
+Length AllowanceOr(const Entry<Length>& typed, const Default& fallback, Unit unit) {
+  return typed.typed ? typed.value : fallback.In(unit);
+}
+
+// The edges that are seen, of sheet stock, where the spec asks for bands.
+Banding BandingOf(const EdgeBandSpec& band, const Part& part) {
+  if (!band.typed || IsSolidWood(part.material)) return {};
+  const Banding front_edge = band.casework.value ? Banding{1, 0, "front edge"} : Banding{};
+  switch (part.role) {
+    case PartRole::kFront:
+      return band.fronts.value ? Banding{2, 2, "all edges"} : Banding{};
+    case PartRole::kBoxSide:
+    case PartRole::kBoxFrontEnd:
+    case PartRole::kBoxBackEnd:
+      return band.boxes.value ? Banding{1, 0, "upper edge"} : Banding{};
+    case PartRole::kCaseSide:
+    case PartRole::kCaseBottom:
+    case PartRole::kCaseTop:
+    case PartRole::kDivider:
+    case PartRole::kPartition:
+      return front_edge;
+    case PartRole::kBoxBottom:
+    case PartRole::kCaseBack:
+      return {};
+  }
+  return {};
+}
+
+class CutListRule {
+ public:
+  CutListRule(const Spec& spec, const Bank& bank)
+      : spec_(spec),
+        bank_(bank),
+        more_length_(AllowanceOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
+        more_width_(AllowanceOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
+
+  std::vector<CutLine> Run() const {
+    std::vector<CutLine> lines;
+    for (PartKind& kind : PartKinds(bank_)) lines.push_back(Line(std::move(kind)));
+    std::ranges::stable_sort(lines, [](const CutLine& a, const CutLine& b) {
+      return std::tuple(std::string_view(a.material), -a.thickness, -a.width, -a.length) <
+             std::tuple(std::string_view(b.material), -b.thickness, -b.width, -b.length);
+    });
+    return lines;
+  }
+
+ private:
+  CutLine Line(PartKind kind) const {
+    const Part& part = bank_.parts[kind.parts.front()];
+    CutLine line;
+    line.label = PartKindLabel(bank_, kind);
+    line.kind = std::move(kind);
+    line.length = part.length;
+    line.width = part.width;
+    line.thickness = part.thickness;
+    line.material = part.material;
+    line.grain = part.grain;
+    line.solid = IsSolidWood(part.material);
+    line.banding = BandingOf(spec_.edge_band, part);
+    const Length band = spec_.edge_band.thickness.value;
+    line.rough_length = part.length - line.banding.across * band;
+    line.rough_width = part.width - line.banding.along * band;
+    if (line.solid) {
+      line.rough_length += more_length_;
+      line.rough_width += more_width_;
+    }
+    return line;
+  }
+
+  const Spec& spec_;
+  const Bank& bank_;
+  Length more_length_, more_width_;
+};
+
+}  // namespace
+
+std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
+  return CutListRule(spec, bank).Run();
+}
+
+}  // namespace tillwright

@@ -1,0 +1,171 @@
+// Sheet parts for a router or laser: one file for every kind of part, hand and face.
+#include <algorithm>
+
+#include "stock/part_seats.h"
+#include "stock/part_shape.h"
+#include "tillwright/write.h"
+#include "write/dxf.h"
+
+namespace tillwright {
+namespace {
+
+constexpr Length kHoleRadius = Length::Picometers(5 * Length::kPerMillimeter / 2);  // M4 with play
+constexpr Length kTextHeight = Length::Millimeters(10);
+
+// How much is sawn off less at each edge for the band that comes on.
+struct Bands {
+  Length left, right, lower, upper;
+};
+
+Bands BandsOf(const CutLine& line, PartRole role) {
+  const Length along = line.width - line.rough_width;  // of all bands along the length
+  if (line.banding.where.empty()) return {};
+  switch (role) {
+    case PartRole::kFront: {
+      const Length one = HalfBelow(along);
+      return {one, one, one, one};
+    }
+    case PartRole::kBoxSide:
+    case PartRole::kBoxFrontEnd:
+    case PartRole::kBoxBackEnd:
+    case PartRole::kCaseTop:  // its inside face is seen from below, the front edge above
+      return {{}, {}, {}, along};
+    case PartRole::kCaseSide:
+    case PartRole::kPartition:
+      return {along, {}, {}, {}};
+    case PartRole::kCaseBottom:
+    case PartRole::kDivider:
+      return {{}, {}, along, {}};
+    case PartRole::kBoxBottom:
+    case PartRole::kCaseBack:
+      break;
+  }
+  return {};
+}
+
+std::string LayerOf(std::string_view operation, Length depth) {
+  std::string name;
+  for (const char c : operation) {
+    name += c == '-' || c == ' ' ? '_' : c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c;
+  }
+  name += "_D" + FormatMillimeters(depth) + "MM";
+  std::ranges::replace(name, '.', '_');
+  return name;
+}
+
+class PartDxf {
+ public:
+  PartDxf(const Bank& bank, const CutLine& line)
+      : bank_(bank),
+        line_(line),
+        part_(bank.parts[line.kind.parts.front()]),
+        shape_(ShapeOf(bank, part_)),
+        seats_(SeatsIn(bank, part_)) {}
+
+  // The file of one hand and face. `mirrored`: left for right. `other`: the seats of the other
+  // face.
+  std::string File(bool mirrored, bool other_face, bool cuts, std::string_view hand) {
+    Dxf dxf;
+    mirrored_ = mirrored;
+    Outline(dxf);
+    for (const CutBand& band : shape_.bands) {
+      if (!band.seat && cuts) Band(dxf, OperationOf(band), band);
+    }
+    for (const Seat& seat : seats_) {
+      if (seat.other_face == other_face) Band(dxf, "dado", BandOf(seat));
+    }
+    if (cuts) Holes(dxf);
+    dxf.Layer("LABEL", 7);
+    std::string label = line_.label;
+    if (!hand.empty()) label += ", " + std::string(hand);
+    dxf.Text("LABEL", {Length(), -2 * kTextHeight}, kTextHeight, label);
+    return dxf.Take("1 unit is 1 mm. " + label + ", " + FormatMillimeters(part_.thickness) +
+                    " mm thick");
+  }
+
+  [[nodiscard]] bool HasOtherFace() const {
+    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; });
+  }
+
+ private:
+  DxfPoint At(Length x, Length y) const { return {mirrored_ ? shape_.right - x : x, y}; }
+
+  void Rectangle(Dxf& dxf, const std::string& layer, Length left, Length lower, Length right,
+                 Length upper) const {
+    dxf.Polygon(layer, {At(left, lower), At(right, lower), At(right, upper), At(left, upper)});
+  }
+
+  void Outline(Dxf& dxf) const {
+    const Bands bands = BandsOf(line_, part_.role);
+    dxf.Layer("OUTLINE", 7);
+    Rectangle(dxf, "OUTLINE", bands.left, bands.lower, shape_.right - bands.right,
+              shape_.up - bands.upper);
+  }
+
+  std::string_view OperationOf(const CutBand& band) const {
+    return ToText(part_.cuts[band.cut].kind);
+  }
+
+  static CutBand BandOf(const Seat& seat) {
+    CutBand band;
+    band.upright = seat.upright;
+    band.low = seat.offset;
+    band.high = seat.offset + seat.width;
+    band.depth = seat.depth;
+    return band;
+  }
+
+  void Band(Dxf& dxf, std::string_view operation, const CutBand& band) const {
+    const std::string layer = LayerOf(operation, band.depth);
+    dxf.Layer(layer, band.joint ? 6 : 5);
+    if (band.upright) return Rectangle(dxf, layer, band.low, Length(), band.high, shape_.up);
+    Rectangle(dxf, layer, Length(), band.low, shape_.right, band.high);
+  }
+
+  void Holes(Dxf& dxf) const {
+    for (const PullHole& hole : shape_.holes) {
+      const std::string layer = LayerOf("hole", part_.thickness);
+      dxf.Layer(layer, 1);
+      dxf.Circle(layer, At(hole.x, hole.y), kHoleRadius);
+    }
+  }
+
+  const Bank& bank_;
+  const CutLine& line_;
+  const Part& part_;
+  PartShape shape_;
+  std::vector<Seat> seats_;
+  bool mirrored_ = false;
+};
+
+// "d1-side", "case-bottom": as drawings call the view of the part, less its "part-".
+std::string FileName(const Bank& bank, const CutLine& line) {
+  std::string name = PartId(bank, bank.parts[line.kind.parts.front()]);
+  for (char& c : name) {
+    if (c == '.' || c == '_') c = '-';
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
+  }
+  return name;
+}
+
+}  // namespace
+
+std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>& lines) {
+  std::vector<NamedText> files;
+  for (const CutLine& line : lines) {
+    if (line.solid) continue;
+    PartDxf dxf(bank, line);
+    const std::string name = FileName(bank, line);
+    const bool hands = line.kind.mirrored > 0;
+    const bool side = bank.parts[line.kind.parts.front()].role == PartRole::kCaseSide;
+    files.push_back({name + (hands ? "-left" : "") + ".dxf",
+                     dxf.File(false, false, true, hands ? "left" : "")});
+    if (hands) files.push_back({name + "-right.dxf", dxf.File(true, side, true, "right")});
+    if (!side && dxf.HasOtherFace()) {
+      files.push_back({name + "-other-face.dxf", dxf.File(true, true, false, "other face")});
+    }
+  }
+  return files;
+}
+
+}  // namespace tillwright

@@ -1,0 +1,104 @@
+#include "tillwright/words.h"
+#include "tillwright/write.h"
+#include "write/cut_notes.h"
+#include "write/page_text.h"
+#include "write/parts_tables.h"
+#include "write/utf8_width.h"
+
+namespace tillwright {
+namespace {
+
+// How many of the pieces are the mirror image of what is drawn.
+std::string Hands(const PartKind& kind) {
+  if (kind.mirrored == 0) return {};
+  return std::to_string(kind.count - kind.mirrored) + "L " + std::to_string(kind.mirrored) + "R";
+}
+
+std::string Amount(const HardwareLine& line, Unit unit) {
+  if (line.unit != HardwareUnit::kMillimetres) return std::to_string(line.amount);
+  return FormatLength(Length::Millimeters(line.amount), unit);
+}
+
+std::string_view UnitOf(const HardwareLine& line, Unit unit) {
+  return line.unit == HardwareUnit::kMillimetres && unit == Unit::kInch ? "in" : ToText(line.unit);
+}
+
+std::string Remark(const HardwareLine& line) {
+  std::string text = line.estimate ? "an estimate" : "";
+  if (line.suggested && !line.length.IsZero()) text += "length suggested";
+  if (!line.remark.empty()) text += (text.empty() ? "" : "; ") + line.remark;
+  return text;
+}
+
+}  // namespace
+
+std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& lines,
+                                CutNotes& notes) {
+  const auto in = [&](Length length) { return FormatLength(length, bank.units); };
+  const auto rough = [&](Length size, Length finished) {
+    return size == finished ? std::string() : in(size);
+  };
+  std::vector<CutTable> tables;
+  for (const CutLine& line : lines) {
+    const std::string material = line.material.empty() ? "material not told" : line.material;
+    std::string heading = FormatWithUnit(line.thickness, bank.units) + ", " + Printable(material);
+    if (tables.empty() || tables.back().heading != heading) {
+      tables.push_back({std::move(heading), TextTable({{"part", false, true},
+                                                       {"pcs"},
+                                                       {"hands", false},
+                                                       {"length"},
+                                                       {"width"},
+                                                       {"rough l"},
+                                                       {"rough w"},
+                                                       {"grain", false},
+                                                       {"band", false},
+                                                       {"cuts", false}})});
+    }
+    tables.back().table.Row({line.label, std::to_string(line.kind.count), Hands(line.kind),
+                             in(line.length), in(line.width), rough(line.rough_length, line.length),
+                             rough(line.rough_width, line.width),
+                             line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
+                             std::string(line.banding.where),
+                             notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()]))});
+  }
+  return tables;
+}
+
+TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines) {
+  TextTable table({{"", false, true},
+                   {"amount"},
+                   {"", false},
+                   {"length"},
+                   {"for", false, true},
+                   {"remark", false, true}});
+  for (const HardwareLine& line : lines) {
+    table.Row({Printable(line.what), Amount(line, bank.units),
+               std::string(UnitOf(line, bank.units)),
+               line.length.IsZero() ? "" : FormatLength(line.length, bank.units), line.use,
+               Remark(line)});
+  }
+  return table;
+}
+
+std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style) {
+  PageText page(style);
+  page.Title(bank);
+  CutNotes notes;
+  page.Heading("Cut list", "finished sizes, length along the grain; rough where it differs");
+  bool first = true;
+  for (const CutTable& table : CutTables(bank, lists.cuts, notes)) {
+    if (!first) page.Put("\n");
+    first = false;
+    page.Line(table.heading);
+    page.Put(table.table.ToText());
+  }
+  if (const std::string words = notes.ToText(); !words.empty()) {
+    page.Put("\n  Cuts, on the inside unless said:\n" + words);
+  }
+  page.Heading("Hardware", "counts are common practice; a slide's own sheet wins");
+  page.Put(HardwareTable(bank, lists.hardware).ToText());
+  page.Cautions();
+  return page.Take();
+}
+
+}  // namespace tillwright

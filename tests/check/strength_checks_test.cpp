@@ -1,0 +1,138 @@
+// Estimates of strength, held against published coefficients and sums worked by hand.
+#include "check/strength_checks.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "support/specs.h"
+
+namespace tillwright {
+namespace {
+
+using ::testing::HasSubstr;
+using testing::MustSolve;
+using testing::Solved;
+
+// Coefficients alpha of a simply supported plate by the ratio of its sides: S. Timoshenko and
+// S. Woinowsky-Krieger, Theory of Plates and Shells, table 8 (from memory; printed values between
+// 1.1 and 1.8 are up to 0.5 % low against the exact series).
+TEST(Plate, AgreesWithThePublishedCoefficients) {
+  struct Row {
+    double ratio, alpha;
+  };
+  for (const Row row : {Row{1.0, .00406}, Row{1.2, .00564}, Row{1.5, .00772}, Row{1.8, .00931},
+                        Row{2.0, .01013}, Row{3.0, .01223}, Row{4.0, .01282}}) {
+    const Plate plate{1, row.ratio, 0.01, 1e9};
+    const double stiffness = 1e9 * 1e-6 / (12 * 0.91);
+    EXPECT_NEAR(PlateSag(plate, 1) * stiffness, row.alpha, row.alpha * 0.006) << row.ratio;
+    EXPECT_DOUBLE_EQ(PlateSag(plate, 1), PlateSag({row.ratio, 1, 0.01, 1e9}, 1));
+  }
+}
+
+// A quarter-inch bottom of 1.0e6 psi under 15 lb/ft² (ANSI/KCMA A161.1, 7.1): 0.01136 in for
+// 14 x 14 in, 0.02160 in for 14 x 21 in, worked out from the formula by hand.
+TEST(Plate, AgreesWithTheWorkedExample) {
+  constexpr double kPsi = 6894.757;
+  constexpr double kInch = 0.0254;
+  const double pressure = 15.0 / 144 * kPsi;
+  EXPECT_NEAR(PlateSag({14 * kInch, 14 * kInch, .25 * kInch, 1e6 * kPsi}, pressure) / kInch, .01136,
+              2e-5);
+  EXPECT_NEAR(PlateSag({14 * kInch, 21 * kInch, .25 * kInch, 1e6 * kPsi}, pressure) / kInch, .02160,
+              4e-5);
+}
+
+std::vector<Finding> Those(const Solved& s, CheckCode code) {
+  std::vector<Finding> found;
+  AddStrengthChecks(s.spec, s.bank, found);
+  std::erase_if(found, [&](const Finding& finding) { return finding.code != code; });
+  return found;
+}
+
+std::string Opening(int width, const std::string& rest) {
+  return R"({"opening": {"width": )" + std::to_string(width) + R"(, "height": 20, "depth": 22}, )" +
+         rest + "}";
+}
+
+TEST(BottomSag, AWideThinBottomIsWarnedOfAndTheAdviceCuresIt) {
+  const Solved thin = MustSolve(Opening(40, R"("drawers": [{}])"));
+  const std::vector<Finding> warned = Those(thin, CheckCode::kBottomSag);
+  ASSERT_EQ(warned.size(), 1U);
+  EXPECT_EQ(warned[0].level, Level::kWarn);
+  EXPECT_GT(*warned[0].value, *warned[0].limit);
+  const std::string::size_type at = warned[0].message.find("make it ") + 8;
+  const std::string more = warned[0].message.substr(at, warned[0].message.find(" in thicker") - at);
+  const std::string cured = FormatLength(testing::L("1/4") + testing::L(more.c_str()), Unit::kInch);
+  const Solved thick = MustSolve(
+      Opening(40, R"("box": {"bottom": {"thickness": ")" + cured + R"("}}, "drawers": [{}])"));
+  EXPECT_EQ(Those(thick, CheckCode::kBottomSag).at(0).level, Level::kPass) << warned[0].message;
+}
+
+TEST(BottomSag, AUsualDrawerPasses) {
+  const Solved s = MustSolve(Opening(16, R"("drawers": [{}, {}])"));
+  for (const Finding& finding : Those(s, CheckCode::kBottomSag)) {
+    EXPECT_EQ(finding.level, Level::kPass) << finding.message;
+  }
+}
+
+TEST(SlideLoad, FailsOverTheRatingAndTheAdvicePasses) {
+  const auto with = [](const char* load, const char* rating) {
+    return MustSolve(Opening(16, std::string(R"("slides": {"rating": ")") + rating +
+                                     R"("}, "drawers": [{"load": ")" + load + R"("}])"));
+  };
+  const std::vector<Finding> over = Those(with("70 lb", "75 lb"), CheckCode::kSlideLoad);
+  ASSERT_EQ(over.size(), 1U);
+  EXPECT_EQ(over[0].level, Level::kFail) << over[0].message;
+  EXPECT_GT(over[0].measure->value, *over[0].measure->limit);
+  EXPECT_EQ(Those(with("70 lb", "100 lb"), CheckCode::kSlideLoad).at(0).level, Level::kPass);
+}
+
+TEST(SlideLoad, WithoutARatingSaysWhichToBuyAndWithoutALoadNothing) {
+  const Solved loaded = MustSolve(Opening(16, R"("drawers": [{"load": "20 lb"}])"));
+  const std::vector<Finding> noted = Those(loaded, CheckCode::kSlideLoad);
+  ASSERT_EQ(noted.size(), 1U);
+  EXPECT_EQ(noted[0].level, Level::kNote);
+  EXPECT_THAT(noted[0].message, HasSubstr("rated for at least"));
+  EXPECT_TRUE(Those(MustSolve(Opening(16, R"("drawers": [{}])")), CheckCode::kSlideLoad).empty());
+}
+
+TEST(SlideLoad, ALoadThatIsNoWeightIsSaidToBeNone) {
+  const Solved s = MustSolve(Opening(16, R"("drawers": [{"load": "books"}])"));
+  EXPECT_THAT(Those(s, CheckCode::kSlideLoad).at(0).message, HasSubstr("no weight"));
+}
+
+std::string Case(int depth, const std::string& rest) {
+  return R"({"case": {"width": 24, "height": 36, "depth": )" + std::to_string(depth) +
+         R"(}, "fronts": {"material": "black cherry"}, )" + rest + "}";
+}
+
+TEST(Tipping, FullDrawersTipALightChestAndAChildTipsMost) {
+  const char* full = R"("drawers": [{"load": "60 lb"}, {"load": "60 lb"}, {"load": "60 lb"}])";
+  const char* bare = R"("drawers": [{"load": "1 lb"}, {"load": "1 lb"}, {"load": "1 lb"}])";
+  const Solved heavy = MustSolve(Case(18, full));
+  EXPECT_EQ(Those(heavy, CheckCode::kTipping).at(0).level, Level::kWarn);
+  const Solved light = MustSolve(Case(18, bare));
+  EXPECT_EQ(Those(light, CheckCode::kTipping).at(0).level, Level::kNote);
+}
+
+// By hand: what is in one drawer shifts the balance by its weight times its way.
+TEST(Tipping, AddingToOneDrawerMovesTheMomentByItsWeightTimesItsReach) {
+  const Solved a = MustSolve(Case(18, R"("drawers": [{"load": "10 kg"}])"));
+  const Solved b = MustSolve(Case(18, R"("drawers": [{"load": "11 kg"}])"));
+  const TippingMoments before = MomentsOf(a.spec, a.bank);
+  const TippingMoments after = MomentsOf(b.spec, b.bank);
+  const Space& drawer = a.bank.spaces.at(0);
+  const double open = ToMillimeters(drawer.slide.length) / 1000 * 2 / 3;
+  const double reach = open - ToMillimeters(drawer.box.depth) / 2000;
+  ASSERT_GT(reach, 0);
+  EXPECT_NEAR(after.tips - before.tips, 9.80665 * reach, 1e-9);
+  EXPECT_DOUBLE_EQ(after.holds, before.holds);
+}
+
+TEST(Tipping, OnlyACaseIsJudged) {
+  EXPECT_TRUE(Those(MustSolve(Opening(16, R"("drawers": [{}])")), CheckCode::kTipping).empty());
+}
+
+}  // namespace
+}  // namespace tillwright

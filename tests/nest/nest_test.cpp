@@ -1,0 +1,122 @@
+// The engine over the open instances (tests/nest/instances) and small jobs of its own.
+#include "tillwright/nest.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <map>
+#include <sstream>
+
+#include "nest/instances.h"
+#include "nest/layout_check.h"
+#include "support/files.h"
+
+namespace tillwright::testing {
+namespace {
+
+using ::testing::IsEmpty;
+
+Length Mm(std::int64_t n) { return Length::Millimeters(n); }
+
+std::string Instance(const std::string& name) {
+  return ReadFile(SourcePath("tests/nest/instances/" + name));
+}
+
+struct Known {
+  std::string file;
+  Turning turning = Turning::kAsGiven;
+  std::int64_t best = 0;
+};
+
+std::vector<std::string> Cells(const std::string& line) {
+  std::vector<std::string> cells;
+  std::istringstream in(line);
+  for (std::string cell; std::getline(in, cell, ',');) cells.push_back(cell);
+  return cells;
+}
+
+// The rows of best-known.csv: file, mode, three bounds, the best number of sheets known.
+std::vector<Known> BestKnown() {
+  std::vector<Known> known;
+  std::istringstream in(Instance("best-known.csv"));
+  std::string line;
+  std::getline(in, line);
+  while (std::getline(in, line)) {
+    const std::vector<std::string> cells = Cells(line);
+    known.push_back({cells.at(0), cells.at(1) == "O" ? Turning::kNone : Turning::kAll,
+                     std::stoll(cells.at(5))});
+  }
+  return known;
+}
+
+TEST(Nest, LaysEveryOpenInstanceOutSoundlyAndNeverClaimsMoreThanIsKnown) {
+  const std::vector<Known> all = BestKnown();
+  ASSERT_EQ(all.size(), 89U);
+  for (const Known& known : all) {
+    SCOPED_TRACE(known.file);
+    NestJob job = ReadInstance(Instance(known.file), known.turning);
+    job.work = 50'000;
+    const NestPlan plan = Nest(job);
+    EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+    EXPECT_THAT(plan.missing, ::testing::Each(0));
+    EXPECT_LE(plan.bound, known.best);
+    EXPECT_LE(plan.bound, static_cast<std::int64_t>(plan.layouts.size()));
+    if (plan.proven) {
+      EXPECT_EQ(static_cast<std::int64_t>(plan.layouts.size()), known.best);
+    }
+  }
+}
+
+TEST(Nest, GivesTheSamePlanForTheSameJob) {
+  NestJob job = ReadInstance(Instance("bins/c05_100_01.txt"), Turning::kAll);
+  job.work = 300'000;
+  const NestPlan one = Nest(job);
+  const NestPlan two = Nest(job);
+  ASSERT_EQ(one.layouts.size(), two.layouts.size());
+  for (std::size_t i = 0; i < one.layouts.size(); ++i) {
+    ASSERT_EQ(one.layouts[i].pieces.size(), two.layouts[i].pieces.size());
+    for (std::size_t j = 0; j < one.layouts[i].pieces.size(); ++j) {
+      EXPECT_EQ(one.layouts[i].pieces[j].rect, two.layouts[i].pieces[j].rect);
+    }
+  }
+}
+
+// A kerf is needed between neighbours, not at the edges: 3 x 100 + 2 x 3 = 306.
+TEST(Nest, KeepsAKerfBetweenNeighboursOnly) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(50), .count = 3}},
+              .stock = {{.label = "s", .along = Mm(306), .across = Mm(50)}},
+              .kerf = Mm(3)};
+  EXPECT_EQ(Nest(job).layouts.size(), 1U);
+  job.stock[0].along -= Length::Picometers(1);
+  const NestPlan plan = Nest(job);
+  EXPECT_EQ(plan.layouts.size(), 2U);
+  EXPECT_TRUE(plan.proven);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+}
+
+// Sizes with no common measure worth counting in: parts in picometres beside inches.
+TEST(Nest, TakesSizesOfAnyFineness) {
+  NestJob job{.parts = {{.label = "a",
+                         .along = Length::Picometers(300'000'000'001),
+                         .across = Length::Inches(7, 64),
+                         .count = 4},
+                        {.label = "b", .along = Length::Inches(5), .across = Length::Inches(3)}},
+              .stock = {{.label = "s", .along = Mm(700), .across = Mm(400)}},
+              .kerf = Length::Inches(1, 8)};
+  const NestPlan plan = Nest(job);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+  EXPECT_EQ(plan.layouts.size(), 1U);
+}
+
+TEST(Nest, SaysWhichPartsFitNoSheet) {
+  const NestJob job{.parts = {{.label = "long", .along = Mm(900), .across = Mm(50), .count = 2},
+                              {.label = "short", .along = Mm(90), .across = Mm(50)}},
+                    .stock = {{.label = "s", .along = Mm(600), .across = Mm(1000)}},
+                    .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  EXPECT_THAT(plan.missing, ::testing::ElementsAre(2, 0));
+  EXPECT_FALSE(plan.proven);
+}
+
+}  // namespace
+}  // namespace tillwright::testing

@@ -1,0 +1,9 @@
+# Tests of the cut list and the hardware.
+include(${CMAKE_CURRENT_LIST_DIR}/../support/support.cmake)
+tillwright_add_tests(tillwright_stock_tests
+  LINK tillwright_app tillwright_test_support nlohmann_json::nlohmann_json
+  SOURCES
+    ${CMAKE_CURRENT_LIST_DIR}/cut_list_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/dxf_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/hardware_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/parts_csv_test.cpp)
