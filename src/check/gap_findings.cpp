@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "check/figures.h"
 #include "spec/defaults.h"
 #include "spec/species.h"
 
@@ -25,12 +26,6 @@ Length Rounded(double mm) {
   return Length::Picometers(std::llround(mm * static_cast<double>(Length::kPerMillimeter)));
 }
 
-// The nearest 1/64 in or hundredth of a millimetre: enough for an estimate.
-Length Shown(double mm, Unit unit) {
-  const Length step = unit == Unit::kInch ? Length::Inches(1, 64) : Length::Picometers(10'000'000);
-  return FloorTo(Rounded(mm) + HalfBelow(step), step);
-}
-
 class Finder {
  public:
   Finder(const Spec& spec, const Bank& bank, const RealOpening& real, GapCheck& check)
@@ -49,7 +44,7 @@ class Finder {
 
  private:
   std::string In(Length length) const { return FormatWithUnit(length, bank_.units); }
-  std::string About(double mm) const { return In(Shown(mm, bank_.units)); }
+  std::string About(double mm) const { return In(NearestShown(mm, bank_.units)); }
 
   void Add(CheckCode code, Level level, std::string subject, std::string message,
            std::optional<Length> value, std::optional<Length> limit, std::string_view source) {
@@ -74,7 +69,7 @@ class Finder {
     const double high = std::max({check_.made, check_.dry, check_.humid});
     if (low < kDriest || high > kDampest) {
       Add(CheckCode::kMoisture, Level::kNote, "bank",
-          "moisture goes from " + Percent(low) + " to " + Percent(high) +
+          "moisture goes from " + PercentText(low) + " to " + PercentText(high) +
               "; the coefficients are good from 6 to 14 %, beyond that the movement is a guess",
           std::nullopt, std::nullopt, kHandbook);
       return;
@@ -87,11 +82,6 @@ class Finder {
               : "no front is of a known solid wood, so none moves: name the wood in "
                 "\"fronts.material\" if one does",
         std::nullopt, std::nullopt, kHandbook);
-  }
-
-  static std::string Percent(double percent) {
-    const auto tenths = std::llround(percent * 10);
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " %";
   }
 
   // --- One gap -------------------------------------------------------------------------------------

@@ -5,7 +5,7 @@
 namespace tillwright {
 namespace {
 
-constexpr std::size_t kMostSums = 1U << 17U;
+constexpr std::size_t kMostSums = 1U << 15U;
 
 }  // namespace
 
@@ -56,7 +56,7 @@ void ShimChoice::AddPieces(int spacer, Length thickness, int count, Length most)
 }
 
 void ShimChoice::Thin(Length most) {
-  const Length apart = PartBelow(most, 2 * 65536);
+  const Length apart = PartBelow(most, 2 * 16384);
   std::vector<Sum> kept;
   for (const Sum& sum : sums_) {
     if (kept.empty() || sum.length - kept.back().length > apart) kept.push_back(sum);

@@ -11,8 +11,8 @@ namespace tillwright {
 // Every sum that the pieces on hand can make, up to twice the greatest gap that is wanted (a sum
 // beyond that is further off than no piece at all), each with its fewest pieces.
 //
-// Exact up to 2^17 different sums; past that, sums closer together than 1/65536 of the greatest gap
-// are not told apart.
+// Exact up to 2^15 different sums; past that, sums closer together than 1/16384 of the greatest gap
+// are not told apart (a few ten-thousandths of a millimetre).
 class ShimChoice {
  public:
   ShimChoice(const std::vector<SpacerSpec>& spacers, Length greatest);

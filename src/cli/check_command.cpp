@@ -1,9 +1,34 @@
 #include "cli/commands.h"
+#include "tillwright/draw.h"
 #include "tillwright/gap_check.h"
+#include "tillwright/render.h"
 #include "tillwright/write.h"
 
 namespace tillwright {
 namespace {
+
+// The fitting sheet as fitting.pdf, and each of its pages as SVG, in the folder that --sheet names.
+ExitStatus WriteSheet(Program& program, const Bank& bank, const GapCheck& check,
+                      ExitStatus status) {
+  const std::vector<Sheet> sheets =
+      DrawFittingSheet(program.spec(), bank, check, DrawingFontMetrics());
+  PdfInfo info;
+  info.title = bank.title.empty() ? "Drawer bank" : bank.title;
+  info.subject = "Fitting sheet";
+  std::vector<FileToWrite> files;
+  std::string fault;
+  const auto add = [&](const std::string& name, Rendered rendered) {
+    if (!rendered.ok() && fault.empty()) fault = name + ": " + rendered.fault;
+    files.push_back({program.options().sheet + "/" + name, std::move(rendered.bytes)});
+  };
+  for (const Sheet& sheet : sheets) add(sheet.name + ".svg", RenderSvg(sheet));
+  add("fitting.pdf", RenderPdf(sheets, info));
+  if (!fault.empty()) {
+    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault, {},
+                          ExitStatus::kFile);
+  }
+  return program.Write(files, status);
+}
 
 ExitStatus Check(Program& program, const Bank& bank, const std::vector<Finding>& of_bank) {
   const Outcome<GapCheck> checked = CheckGaps(program.spec(), bank);
@@ -12,11 +37,16 @@ ExitStatus Check(Program& program, const Bank& bank, const std::vector<Finding>&
   const GapCheck& check = checked.value();
   std::vector<Finding> findings = of_bank;
   findings.insert(findings.end(), check.findings.begin(), check.findings.end());
+  const ExitStatus status = StatusOf(findings);
+  if (!program.options().sheet.empty()) {
+    const ExitStatus written = WriteSheet(program, bank, check, status);
+    if (written != status) return written;
+  }
   return program.Emit(program.options().json
                           ? CheckJson(program.spec(), bank, check, findings)
                           : CheckTables(program.spec(), bank, check, findings,
                                         {program.ColoredResult()}),
-                      StatusOf(findings));
+                      status);
 }
 
 }  // namespace

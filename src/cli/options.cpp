@@ -144,6 +144,11 @@ class Parser {
           ->check(CLI::IsMember({"table", "csv", "hardware-csv", "dxf"}))
           ->type_name("FORMAT");
     }
+    if (row.command == Command::kCheck) {
+      sub->add_option("--sheet", options_.sheet,
+                      "Also write the fitting sheet, as SVG and PDF, into this folder")
+          ->type_name("DIR");
+    }
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
   }
 

@@ -23,6 +23,7 @@ struct Options {
   std::string output;              // -o: a path, "-" or empty
   std::string path;                // why: the dimension
   std::string format;              // draw, stick, parts: the first of theirs unless given
+  std::string sheet;               // check: the folder for the fitting sheet
   DrawOptions draw;
   StickOptions stick;
   bool json = false;

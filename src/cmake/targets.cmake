@@ -3,9 +3,7 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 
 set(tillwright_headers
   bank check diagnostic draw gap_check keys length length_text nest parts rational read sheet
-  solve spec stick text_metrics trace words write)
-  bank check diagnostic draw keys length length_text nest parts rational read sheet solve spec stick
-  stock text_metrics trace words write)
+  solve spec stick stock text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 
@@ -14,29 +12,6 @@ add_library(tillwright_core STATIC
   src/length/length_scan.cpp
   src/length/length_text.cpp
   src/length/rational.cpp
-  src/spec/box_rules.cpp
-  src/spec/mass.cpp
-  src/spec/materials.cpp
-  src/spec/words.cpp
-  src/bank/bank.cpp
-  src/bank/id_list.cpp
-  src/bank/trace.cpp
-  src/solve/apportion.cpp
-  src/solve/gaps.cpp
-  src/solve/layout_errors.cpp
-  src/solve/parts.cpp
-  src/solve/pulls.cpp
-  src/solve/solve.cpp
-  src/check/bank_checks.cpp
-  src/check/strength_checks.cpp
-  src/stock/cut_list.cpp
-  src/stock/hardware.cpp
-  src/stock/hardware_rules.cpp
-  src/stock/part_kinds.cpp
-  src/stock/part_names.cpp
-  src/stock/part_seats.cpp
-  src/stock/part_shape.cpp
-  src/stock/stock_plan.cpp
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
@@ -70,6 +45,7 @@ add_library(tillwright_core STATIC
   src/check/bank_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
+  src/check/figures.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
@@ -87,6 +63,7 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_plan.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
@@ -148,9 +125,10 @@ add_library(tillwright_app STATIC
   src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
-  src/cli/size_command.cpp src/cli/stock_command.cpp
+  src/cli/size_command.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
+  src/cli/stock_command.cpp
   src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_app

@@ -6,6 +6,10 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/detail_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/dimension_paths.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/evenness_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_sheet.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_sizes.cpp

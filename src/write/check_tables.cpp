@@ -1,10 +1,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/id_list.h"
+#include "check/figures.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
-#include "write/gap_keys.h"
-#include "bank/id_list.h"
 #include "write/page_text.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
@@ -36,16 +36,7 @@ class CheckPage {
  private:
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
   std::string WithUnit(Length length) const { return FormatWithUnit(length, bank_.units); }
-  // Estimates and halves: the nearest 1/64 in, or hundredth of a millimetre.
-  std::string About(double mm) const {
-    const double step = bank_.units == Unit::kInch ? 25.4 / 64 : 0.01;
-    const auto steps = std::llround(mm / step);
-    const Length near = bank_.units == Unit::kInch
-                            ? steps * Length::Inches(1, 64)
-                            : steps * Length::Picometers(10'000'000);
-    const bool exact = std::abs(ToMillimeters(near) - mm) < 1e-9;
-    return (exact ? "" : "≈ ") + In(near);
-  }
+  std::string About(double mm) const { return AboutText(mm, bank_.units); }
   std::string IdOf(int space) const {
     return ToText(bank_.spaces[static_cast<std::size_t>(space)].id);
   }
@@ -110,15 +101,10 @@ class CheckPage {
                                                    : "each set to its own line."));
   }
 
-  static std::string Percent(double percent) {
-    const auto tenths = std::llround(percent * 10);
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " %";
-  }
-
   void Season() {
     page_.Heading("Season", "an estimate: boards differ");
-    page_.Line("Fronts made at " + Percent(check_.made) + " moisture, " + Percent(check_.dry) +
-               " in the dry season, " + Percent(check_.humid) + " in the humid one.");
+    page_.Line("Fronts made at " + PercentText(check_.made) + " moisture, " + PercentText(check_.dry) +
+               " in the dry season, " + PercentText(check_.humid) + " in the humid one.");
     TextTable table({{"", false, true}, {"closes by"}, {"to leave today, at least"},
                      {"binds", false}});
     for (const StackUp& stack : check_.stacks) {

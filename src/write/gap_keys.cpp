@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "check/figures.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
 
@@ -39,11 +40,6 @@ void Coefficient(JsonText& json, int halves) {
 }
 
 }  // namespace
-
-std::string SpacerName(const SpacerSpec& spacer, Unit unit) {
-  return spacer.name.value.empty() ? FormatWithUnit(spacer.thickness.value, unit)
-                                   : spacer.name.value;
-}
 
 void GapKeys::OfStack(JsonText& json, std::size_t at) const {
   const StackUp& stack = check_.stacks[at];

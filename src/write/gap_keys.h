@@ -7,9 +7,6 @@
 
 namespace tillwright {
 
-// What a spacer is called: its name, or its thickness.
-[[nodiscard]] std::string SpacerName(const SpacerSpec& spacer, Unit unit);
-
 class GapKeys {
  public:
   GapKeys(const Spec& spec, const Bank& bank, const GapCheck& check)
