@@ -11,9 +11,7 @@
 
 namespace tillwright {
 
-enum class Command {
-  kSize, kCheck, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema
-};
+enum class Command { kSize, kCheck, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
