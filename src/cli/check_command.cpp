@@ -42,10 +42,9 @@ ExitStatus Check(Program& program, const Bank& bank, const std::vector<Finding>&
     const ExitStatus written = WriteSheet(program, bank, check, status);
     if (written != status) return written;
   }
-  return program.Emit(program.options().json
-                          ? CheckJson(program.spec(), bank, check, findings)
-                          : CheckTables(program.spec(), bank, check, findings,
-                                        {program.ColoredResult()}),
+  return program.Emit(program.options().json ? CheckJson(program.spec(), bank, check, findings)
+                                             : CheckTables(program.spec(), bank, check, findings,
+                                                           {program.ColoredResult()}),
                       status);
 }
 
