@@ -86,11 +86,12 @@ class Adviser {
   bool Fails(const StackUp& stack) const {
     if (stack.is_overlap) return Uncovered(stack) > 0;
     const Envelope e = EnvelopeOf(now_.check, stack);
-    return e.tolerance || e.season || e.measured || e.taper ||
-           stack.nominal < now_.check.least || stack.nominal > now_.check.greatest;
+    return e.tolerance || e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
+           stack.nominal > now_.check.greatest;
   }
 
-  // By how much an overlap comes short of covering the edge, at the likely worst; zero or less: none.
+  // By how much an overlap comes short of covering the edge, at the likely worst; zero or less:
+  // none.
   double Uncovered(const StackUp& stack) const {
     if (stack.nominal <= Length()) return 0;
     double low = ToMillimeters(stack.nominal) - stack.rss_mm;
@@ -101,7 +102,9 @@ class Adviser {
 
   bool Passes() const {
     const auto closes = [](const GivenLayout& layout) { return layout.left_over.IsZero(); };
-    const auto fits = [](const MeasuredCell& cell) { return !cell.made || cell.box_width <= cell.fits; };
+    const auto fits = [](const MeasuredCell& cell) {
+      return !cell.made || cell.box_width <= cell.fits;
+    };
     return now_.check.least < now_.check.greatest &&
            std::ranges::none_of(now_.check.stacks, [&](const StackUp& s) { return Fails(s); }) &&
            std::ranges::all_of(GivenLayouts(now_.spec, now_.bank), closes) &&
@@ -115,7 +118,8 @@ class Adviser {
     });
   }
 
-  // --- One round ------------------------------------------------------------------------------------
+  // --- One round
+  // ------------------------------------------------------------------------------------
 
   // Adds or betters changes; false when there is nothing left to do.
   bool Improve() {
@@ -177,10 +181,11 @@ class Adviser {
     return changed;
   }
 
-  // --- Gaps -----------------------------------------------------------------------------------------
+  // --- Gaps
+  // -----------------------------------------------------------------------------------------
 
   struct Group {
-    double least = -1e9, most = 1e9;  // mm that its value may be moved by
+    double least = -1e9, most = 1e9;                // mm that its value may be moved by
     double likely_least = -1e9, likely_most = 1e9;  // the same without the worst case
     bool fails = false;
     const StackUp* widest = nullptr;
@@ -237,8 +242,8 @@ class Adviser {
     return Put(std::move(change));
   }
 
-  // The least move into [least, most], in whole steps when there is one; after some rounds the middle,
-  // since what the increments leave over moves too.
+  // The least move into [least, most], in whole steps when there is one; after some rounds the
+  // middle, since what the increments leave over moves too.
   Length ShiftWithin(double least, double most) const {
     const auto length = [](double mm) { return Length::Picometers(std::llround(mm * 1e9)); };
     if (round_ >= kRounds / 2) return length((least + most) / 2);
@@ -281,8 +286,8 @@ class Adviser {
                           std::min({ToMillimeters(stack.nominal), stack.dry_mm, stack.humid_mm});
     const double tolerance = 2 * stack.rss_mm;
     if (season > 0 && season >= tolerance && !paneled_) return Steadier();
-    const bool measured = now_.check.has_measured &&
-                          (stack.measured != HalfLength::Of(stack.nominal));
+    const bool measured =
+        now_.check.has_measured && (stack.measured != HalfLength::Of(stack.nominal));
     if (measured && DropMeasured(stack)) return true;
     if (tolerance > 0 && tightened_ < kRounds / 4) return Tighten();
     return Allow(group, excess);
@@ -297,8 +302,8 @@ class Adviser {
       return Change(Key::kLeast,
                     Max(Length(), now_.check.least - steps(group.likely_least) - step_));
     }
-    return Change(Key::kGreatest, now_.check.greatest +
-                                      steps(std::max(excess, -group.likely_most)) + step_);
+    return Change(Key::kGreatest,
+                  now_.check.greatest + steps(std::max(excess, -group.likely_most)) + step_);
   }
 
   bool Steadier() {
@@ -324,9 +329,9 @@ class Adviser {
   bool Tighten() {
     ++tightened_;
     const auto halve = [&](Key key, Length now) {
-      const Length finer = FloorTo(HalfBelow(now), step_ == Length::Inches(1, 64)
-                                                       ? Length::Inches(1, 512)
-                                                       : Length::Picometers(10'000'000));
+      const Length finer =
+          FloorTo(HalfBelow(now), step_ == Length::Inches(1, 64) ? Length::Inches(1, 512)
+                                                                 : Length::Picometers(10'000'000));
       Change(key, finer);
     };
     halve(Key::kCut, now_.check.cut);
@@ -384,10 +389,11 @@ void SayAdvice(const Spec& spec, const Bank& bank, GapCheck& check) {
 void Advise(const Spec& spec, const Bank& bank, GapCheck& check) {
   const bool fails =
       HasFailure(check.findings) ||
-      std::ranges::any_of(check.stacks, [&](const StackUp& stack) {
-        return !stack.is_overlap &&
-               (stack.nominal < check.least || stack.nominal > check.greatest);
-      }) ||
+      std::ranges::any_of(check.stacks,
+                          [&](const StackUp& stack) {
+                            return !stack.is_overlap &&
+                                   (stack.nominal < check.least || stack.nominal > check.greatest);
+                          }) ||
       std::ranges::any_of(check.layouts,
                           [](const GivenLayout& layout) { return !layout.left_over.IsZero(); });
   if (!fails) return;

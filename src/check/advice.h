@@ -12,8 +12,8 @@ namespace tillwright {
 [[nodiscard]] bool ReckonGaps(const Spec& spec, const Bank& bank, const RealOpening& real,
                               GapCheck& check);
 
-// Fills in check.advice when a gap, an overlap, a box as measured or a sum of given sizes fails, and
-// says it in the findings. The changes are tried: the changed spec was solved and passed.
+// Fills in check.advice when a gap, an overlap, a box as measured or a sum of given sizes fails,
+// and says it in the findings. The changes are tried: the changed spec was solved and passed.
 void Advise(const Spec& spec, const Bank& bank, GapCheck& check);
 
 }  // namespace tillwright

@@ -18,7 +18,9 @@ class Changer {
   void Make(const SpecChange& change) {
     const auto edge = static_cast<std::size_t>(change.edge);
     switch (change.key) {
-      case Key::kGap: NodeAt(spec_, change.node).gap = Typed(change.to); return;
+      case Key::kGap:
+        NodeAt(spec_, change.node).gap = Typed(change.to);
+        return;
       case Key::kEdge:
         spec_.fronts.edge_typed = true;
         spec_.fronts.edge[edge] = Typed(change.to);
@@ -27,21 +29,36 @@ class Changer {
         spec_.fronts.overlay_typed = true;
         spec_.fronts.overlay[edge] = {OverlayEdge::Kind::kLength, Typed(change.to), false};
         return;
-      case Key::kCut: spec_.tolerance.cut = Typed(change.to); return;
-      case Key::kPlace: spec_.tolerance.place = Typed(change.to); return;
-      case Key::kOpening: spec_.tolerance.opening = Typed(change.to); return;
-      case Key::kQuarterSawn: spec_.fronts.cut = {SawnCut::kQuarter, {}}; return;
-      case Key::kPanel: return Panels();
+      case Key::kCut:
+        spec_.tolerance.cut = Typed(change.to);
+        return;
+      case Key::kPlace:
+        spec_.tolerance.place = Typed(change.to);
+        return;
+      case Key::kOpening:
+        spec_.tolerance.opening = Typed(change.to);
+        return;
+      case Key::kQuarterSawn:
+        spec_.fronts.cut = {SawnCut::kQuarter, {}};
+        return;
+      case Key::kPanel:
+        return Panels();
       case Key::kOpeningWidth:
         return Opening(&OpeningSpec::width, &CaseSpec::width, bank_.opening_width, change.to);
       case Key::kOpeningHeight:
         return Opening(&OpeningSpec::height, &CaseSpec::height, bank_.opening_height, change.to);
       case Key::kOpeningDepth:
         return Opening(&OpeningSpec::depth, &CaseSpec::depth, bank_.opening_depth, change.to);
-      case Key::kExact: return Exact(change);
-      case Key::kNotMeasured: return NotMeasured(change);
-      case Key::kLeast: spec_.limits.least = Typed(change.to); return;
-      case Key::kGreatest: spec_.limits.greatest = Typed(change.to); return;
+      case Key::kExact:
+        return Exact(change);
+      case Key::kNotMeasured:
+        return NotMeasured(change);
+      case Key::kLeast:
+        spec_.limits.least = Typed(change.to);
+        return;
+      case Key::kGreatest:
+        spec_.limits.greatest = Typed(change.to);
+        return;
     }
   }
 
@@ -91,28 +108,42 @@ std::string KeyText(const Spec& spec, const Bank& bank, const SpecChange& change
       for (const int child : change.node) path += "/" + std::to_string(child);
       return path;
     }
-    case Key::kEdge: return "fronts.edge." + std::string(Word(change.edge));
-    case Key::kOverlay: return "fronts.overlay." + std::string(Word(change.edge));
-    case Key::kCut: return "tolerance.cut";
-    case Key::kPlace: return "tolerance.place";
-    case Key::kOpening: return "tolerance.opening";
-    case Key::kQuarterSawn: return "fronts.cut";
-    case Key::kPanel: return "fronts.material";
-    case Key::kOpeningWidth: return what + "width";
-    case Key::kOpeningHeight: return what + "height";
-    case Key::kOpeningDepth: return what + "depth";
-    case Key::kExact: return id() + ".exact";
-    case Key::kNotMeasured: return "measured sizes of " + id();
-    case Key::kLeast: return "limits.least";
-    case Key::kGreatest: break;
+    case Key::kEdge:
+      return "fronts.edge." + std::string(Word(change.edge));
+    case Key::kOverlay:
+      return "fronts.overlay." + std::string(Word(change.edge));
+    case Key::kCut:
+      return "tolerance.cut";
+    case Key::kPlace:
+      return "tolerance.place";
+    case Key::kOpening:
+      return "tolerance.opening";
+    case Key::kQuarterSawn:
+      return "fronts.cut";
+    case Key::kPanel:
+      return "fronts.material";
+    case Key::kOpeningWidth:
+      return what + "width";
+    case Key::kOpeningHeight:
+      return what + "height";
+    case Key::kOpeningDepth:
+      return what + "depth";
+    case Key::kExact:
+      return id() + ".exact";
+    case Key::kNotMeasured:
+      return "measured sizes of " + id();
+    case Key::kLeast:
+      return "limits.least";
+    case Key::kGreatest:
+      break;
   }
   return "limits.greatest";
 }
 
 std::string ValueText(const Spec& spec, const Bank& bank, const SpecChange& change) {
-  const bool outer = !spec.opening && (change.key == Key::kOpeningWidth ||
-                                       change.key == Key::kOpeningHeight ||
-                                       change.key == Key::kOpeningDepth);
+  const bool outer =
+      !spec.opening && (change.key == Key::kOpeningWidth || change.key == Key::kOpeningHeight ||
+                        change.key == Key::kOpeningDepth);
   if (change.key == Key::kQuarterSawn) return "quarter";
   if (change.key == Key::kPanel) return std::string(kPanelMaterial) + ", which does not move";
   if (change.key == Key::kNotMeasured) return "take them out and make it anew";

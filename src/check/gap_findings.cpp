@@ -60,7 +60,8 @@ class Finder {
         check_.greatest, check_.least, kGeometry);
   }
 
-  // --- Moisture ------------------------------------------------------------------------------------
+  // --- Moisture
+  // ------------------------------------------------------------------------------------
 
   void Moisture() {
     constexpr double kDriest = 6;
@@ -84,7 +85,8 @@ class Finder {
         std::nullopt, std::nullopt, kHandbook);
   }
 
-  // --- One gap -------------------------------------------------------------------------------------
+  // --- One gap
+  // -------------------------------------------------------------------------------------
 
   void Gap_(StackUp& stack) {
     const Envelope envelope = EnvelopeOf(check_, stack);
@@ -135,8 +137,8 @@ class Finder {
     const double high = std::max(stack.dry_mm, stack.humid_mm);
     const auto [figure, limit] = Worse(low, high);
     const double closes = ToMillimeters(stack.nominal) - stack.humid_mm;
-    std::string message = "the gap keeps its limits all year; in the humid season it closes by " +
-                          About(closes);
+    std::string message =
+        "the gap keeps its limits all year; in the humid season it closes by " + About(closes);
     if (envelope.season) {
       message = "in the humid season the gap is " + About(stack.humid_mm) + ", in the dry one " +
                 About(stack.dry_mm) + ": " + Outside(low, high) +
@@ -173,8 +175,8 @@ class Finder {
     if (envelope.taper) {
       level = Level::kFail;
       message = "a square front leaves a gap from " + About(size - half) + " to " +
-                About(size + half) + ", " + Outside(size - half, size + half) +
-                ": scribing it " + by + " out of square evens the gap";
+                About(size + half) + ", " + Outside(size - half, size + half) + ": scribing it " +
+                by + " out of square evens the gap";
     } else if (taper > seen) {
       level = Level::kWarn;
       message = "a square front leaves a gap that tapers by " + by +
@@ -184,7 +186,8 @@ class Finder {
     Add(CheckCode::kGapTaper, level, subject, std::move(message), taper, seen, kCommon);
   }
 
-  // --- Overlaps ------------------------------------------------------------------------------------
+  // --- Overlaps
+  // ------------------------------------------------------------------------------------
 
   void Overlap_(StackUp& stack) {
     if (stack.nominal <= Length()) return;  // meant to stop short of the edge
@@ -200,7 +203,8 @@ class Finder {
         Rounded(low), Length(), kStack);
   }
 
-  // --- What was measured ---------------------------------------------------------------------------
+  // --- What was measured
+  // ---------------------------------------------------------------------------
 
   void Measured() {
     for (const MeasuredCell& cell : check_.cells) Box(cell);
@@ -254,7 +258,8 @@ class Finder {
         std::nullopt, std::nullopt, kMeasuredSource);
   }
 
-  // --- Spacers -------------------------------------------------------------------------------------
+  // --- Spacers
+  // -------------------------------------------------------------------------------------
 
   void Shims() {
     const Length enough = kShimError.In(bank_.units);
@@ -297,8 +302,8 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   out.tolerance_worst = low < HalfLength::Of(check.least) || high > HalfLength::Of(check.greatest);
   out.tolerance = take(nominal - stack.rss_mm, nominal + stack.rss_mm);
   if (check.has_season) {
-    out.season = take(std::min(stack.dry_mm, stack.humid_mm),
-                      std::max(stack.dry_mm, stack.humid_mm));
+    out.season =
+        take(std::min(stack.dry_mm, stack.humid_mm), std::max(stack.dry_mm, stack.humid_mm));
   }
   if (check.has_measured) {
     const double size = stack.measured.Millimeters();

@@ -39,8 +39,8 @@ class LayoutIndex {
     return *node;
   }
 
-  // The axis that a space's size keys act along: that of the split it is a child of. A lone leaf has
-  // no split.
+  // The axis that a space's size keys act along: that of the split it is a child of. A lone leaf
+  // has no split.
   [[nodiscard]] std::optional<Axis> SplitOf(int space) const {
     NodePath path = PathOf(space);
     if (path.empty()) return std::nullopt;

@@ -56,8 +56,8 @@ class Twister {
 
   void Refill() {
     for (std::size_t i = 0; i < kSize; ++i) {
-      const std::uint64_t x = (state_[i] & 0xffffffff80000000U) |
-                              (state_[(i + 1) % kSize] & 0x7fffffffU);
+      const std::uint64_t x =
+          (state_[i] & 0xffffffff80000000U) | (state_[(i + 1) % kSize] & 0x7fffffffU);
       const std::uint64_t twist = (x & 1U) != 0 ? 0xb5026f5aa96619e9U : 0;
       state_[i] = state_[(i + kSize / 2) % kSize] ^ (x >> 1U) ^ twist;
     }

@@ -39,8 +39,8 @@ RealOpening::RealOpening(const Spec& spec, const Bank& bank)
   if (right.typed && !left.typed) left_ = right_;
   if (measured.depth.typed) depth_ = measured.depth.value;
   if (measured.rising.typed && measured.falling.typed) {
-    lean_ = LeanOf(measured.rising.value, measured.falling.value, WidthAt(Length()),
-                   WidthAt(height()));
+    lean_ =
+        LeanOf(measured.rising.value, measured.falling.value, WidthAt(Length()), WidthAt(height()));
   }
 }
 

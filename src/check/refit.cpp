@@ -140,8 +140,7 @@ class Refitter {
       refit_.unmet.push_back(id + "'s box is " + In(size.value - room) + " too " + what +
                              " for where it goes");
     };
-    const Length upright =
-        now.cell.height - now.box.build.clear_below - now.box.build.clear_above;
+    const Length upright = now.cell.height - now.box.build.clear_below - now.box.build.clear_above;
     too_large(box.height, upright, "high");
     too_large(box.depth, now_->opening_depth - now.box.z - now.slide.behind, "deep");
     too_large(box.width, TargetWidth(now, now.cell.width), "wide");

@@ -42,14 +42,15 @@ class Builder {
     return bank_.spaces[static_cast<std::size_t>(space)].front.rect;
   }
 
-  // --- What is known of every front before its gaps are looked at ---------------------------------
+  // --- What is known of every front before its gaps are looked at
+  // ---------------------------------
 
   struct FrontState {
-    std::array<double, 2> dry{}, humid{};      // change of size along x and y, mm
-    std::array<Length, 2> measured{};          // deviation of size along x and y
-    int below = -1;                            // the front it is spaced from; -1: a fixed edge
-    int chain = 1;                             // fronts from here down to the datum
-    GapEnd datum = EndOf(Edge::kBottom);       // the fixed edge at the chain's lower end
+    std::array<double, 2> dry{}, humid{};  // change of size along x and y, mm
+    std::array<Length, 2> measured{};      // deviation of size along x and y
+    int below = -1;                        // the front it is spaced from; -1: a fixed edge
+    int chain = 1;                         // fronts from here down to the datum
+    GapEnd datum = EndOf(Edge::kBottom);   // the fixed edge at the chain's lower end
   };
   FrontState& StateOf(int space) { return states_[static_cast<std::size_t>(space)]; }
 
@@ -141,7 +142,8 @@ class Builder {
     return found;
   }
 
-  // --- Lists --------------------------------------------------------------------------------------
+  // --- Lists
+  // --------------------------------------------------------------------------------------
 
   void Gap_(int index) {
     const Gap& gap = bank_.gaps[static_cast<std::size_t>(index)];
@@ -172,7 +174,8 @@ class Builder {
   }
 
   // The contributors of the space between front `lower` (below or to the left) and front `upper`;
-  // -1 for either: the fixed edge `fixed`. `sign` is -1 for an overlap, which is a gap the other way.
+  // -1 for either: the fixed edge `fixed`. `sign` is -1 for an overlap, which is a gap the other
+  // way.
   void Fill(StackUp& stack, int lower, int upper, const GapEnd& fixed, int sign) {
     const bool spaced = check_.setting == Setting::kSpaced && stack.axis == Axis::kY;
     if (spaced && upper >= 0) {
@@ -216,8 +219,7 @@ class Builder {
 
   // From the datum, or the opening's own lower edge, to the upper fixed edge.
   void Opening(StackUp& stack, const GapEnd& upper, const GapEnd& datum, int halves) {
-    const Length span = PositionOf(upper, stack.axis, false) -
-                        PositionOf(datum, stack.axis, true);
+    const Length span = PositionOf(upper, stack.axis, false) - PositionOf(datum, stack.axis, true);
     Contributor& opening =
         Add(stack, Kind::kOpening, -1, halves, HalfLength::Of(span), check_.opening);
     opening.edge = upper;
@@ -250,8 +252,8 @@ class Builder {
     while (space >= 0 && count_ <= kMostContributors) {
       const FrontState& state = StateOf(space);
       Sized(stack, space, halves);
-      const Length under = state.below >= 0 ? RectOf(state.below).Top()
-                                            : PositionOf(state.datum, stack.axis, true);
+      const Length under =
+          state.below >= 0 ? RectOf(state.below).Top() : PositionOf(state.datum, stack.axis, true);
       AddSpacer(stack, RectOf(space).y - under, halves);
       space = state.below;
     }
@@ -355,12 +357,18 @@ std::string ContributorName(const Bank& bank, const StackUp& stack, const Contri
   const bool upright = stack.axis == Axis::kY;
   const auto id = [&] { return ToText(bank.spaces[static_cast<std::size_t>(c.space)].id); };
   switch (c.kind) {
-    case Kind::kSpacer: return "spacer";
-    case Kind::kEdge: return ToText(bank, c.edge);
-    case Kind::kSize: return id() + (upright ? ".front.height" : ".front.width");
-    case Kind::kPlace: return id() + ".place";
-    case Kind::kMovement: return id() + ".movement";
-    case Kind::kOpening: break;
+    case Kind::kSpacer:
+      return "spacer";
+    case Kind::kEdge:
+      return ToText(bank, c.edge);
+    case Kind::kSize:
+      return id() + (upright ? ".front.height" : ".front.width");
+    case Kind::kPlace:
+      return id() + ".place";
+    case Kind::kMovement:
+      return id() + ".movement";
+    case Kind::kOpening:
+      break;
   }
   if (c.edge.kind == GapEnd::Kind::kDivider) return "opening to " + ToText(bank, c.edge);
   return upright ? "opening.height" : "opening.width";
@@ -368,17 +376,15 @@ std::string ContributorName(const Bank& bank, const StackUp& stack, const Contri
 
 std::vector<const Contributor*> Biggest(const StackUp& stack, std::size_t count) {
   const auto weight = [](const Contributor& c) {
-    const double most =
-        std::max({ToMillimeters(c.tolerance), std::abs(c.dry), std::abs(c.humid)});
+    const double most = std::max({ToMillimeters(c.tolerance), std::abs(c.dry), std::abs(c.humid)});
     return std::abs(c.halves) / 2.0 * most;
   };
   std::vector<const Contributor*> list;
   for (const Contributor& c : stack.contributors) {
     if (weight(c) > 0) list.push_back(&c);
   }
-  std::ranges::stable_sort(list, [&](const Contributor* a, const Contributor* b) {
-    return weight(*a) > weight(*b);
-  });
+  std::ranges::stable_sort(
+      list, [&](const Contributor* a, const Contributor* b) { return weight(*a) > weight(*b); });
   if (list.size() > count) list.resize(count);
   return list;
 }

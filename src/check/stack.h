@@ -13,8 +13,8 @@ namespace tillwright {
 // Most contributors that the stacks of one bank may have together.
 inline constexpr std::size_t kMostContributors = 4'000'000;
 
-// Fills in check.stacks, with the tolerances, setting and season that `check` holds. False when there
-// would be more contributors than kMostContributors.
+// Fills in check.stacks, with the tolerances, setting and season that `check` holds. False when
+// there would be more contributors than kMostContributors.
 [[nodiscard]] bool BuildStacks(const Spec& spec, const Bank& bank, const RealOpening& real,
                                GapCheck& check);
 

@@ -134,9 +134,9 @@ void CheckParts(const std::vector<MeasuredPart>& parts, int drawers, int blanks,
     if (IsIdOf(part.id, 'D', drawers) || IsIdOf(part.id, 'B', blanks)) continue;
     ReportError(diagnostics, DiagnosticCode::kUnknownPart, part.place,
                 "there is no \"" + part.id + "\" to have been measured",
-                drawers == 0 ? std::string()
-                             : "drawers are D1 to D" + std::to_string(drawers) +
-                                   ", in reading order");
+                drawers == 0
+                    ? std::string()
+                    : "drawers are D1 to D" + std::to_string(drawers) + ", in reading order");
   }
 }
 

@@ -11,11 +11,12 @@ namespace {
 
 using namespace std::string_view_literals;
 
-// Read in table 13-5 but for: sugar and red maple, yellow-poplar, Douglas-fir, both pines, redcedar,
-// mahogany and teak, which are from memory and reckoned again from their shrinkage (eq. 13-3; a test
-// holds them to it), and white fir, whose tangential figure is quoted in the handbook's own example
-// and whose radial one is from memory. Shrinkage of mahogany and teak that gives these coefficients
-// is the older 3.7/5.1 and 2.2/4.0. "commercial" oaks are the handbook's rows for the groups.
+// Read in table 13-5 but for: sugar and red maple, yellow-poplar, Douglas-fir, both pines,
+// redcedar, mahogany and teak, which are from memory and reckoned again from their shrinkage (eq.
+// 13-3; a test holds them to it), and white fir, whose tangential figure is quoted in the
+// handbook's own example and whose radial one is from memory. Shrinkage of mahogany and teak that
+// gives these coefficients is the older 3.7/5.1 and 2.2/4.0. "commercial" oaks are the handbook's
+// rows for the groups.
 constexpr std::array kSpecies{
     Species{"Alder, red", "alder", "", .00151, .00256, 4.4, 7.3, false},
     Species{"Ash, white", "ash", "", .00169, .00274, 4.9, 7.8, false},
@@ -41,10 +42,10 @@ constexpr std::array kSpecies{
 };
 
 // Words that mark a sheet, whatever wood shows on its face.
-constexpr std::array kPanelWords{"plywood"sv,  "ply"sv,          "mdf"sv,       "hdf"sv,
-                                 "osb"sv,      "particleboard"sv, "chipboard"sv, "hardboard"sv,
-                                 "fiberboard"sv, "fibreboard"sv,  "blockboard"sv, "melamine"sv,
-                                 "veneer"sv,   "veneered"sv,     "laminate"sv,  "panel"sv};
+constexpr std::array kPanelWords{"plywood"sv,    "ply"sv,           "mdf"sv,        "hdf"sv,
+                                 "osb"sv,        "particleboard"sv, "chipboard"sv,  "hardboard"sv,
+                                 "fiberboard"sv, "fibreboard"sv,    "blockboard"sv, "melamine"sv,
+                                 "veneer"sv,     "veneered"sv,      "laminate"sv,   "panel"sv};
 
 bool InWord(char c) { return c >= 'a' && c <= 'z'; }
 

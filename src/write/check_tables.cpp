@@ -41,7 +41,8 @@ class CheckPage {
     return ToText(bank_.spaces[static_cast<std::size_t>(space)].id);
   }
 
-  // --- The gap table --------------------------------------------------------------------------------
+  // --- The gap table
+  // --------------------------------------------------------------------------------
 
   std::vector<std::string> CellsOf(const StackUp& stack) const {
     const double nominal = ToMillimeters(stack.nominal);
@@ -50,17 +51,27 @@ class CheckPage {
     for (const Contributor* c : Biggest(stack, 2)) {
       most += (most.empty() ? "" : ", ") + ContributorName(bank_, stack, *c);
     }
-    return {In(stack.nominal), About(nominal - spread), About(nominal + spread),
+    return {In(stack.nominal),
+            About(nominal - spread),
+            About(nominal + spread),
             check_.has_season ? About(stack.dry_mm) : "",
             check_.has_season ? About(stack.humid_mm) : "",
             check_.has_measured ? About(stack.measured.Millimeters()) : "",
-            std::string(ToText(stack.verdict)), most};
+            std::string(ToText(stack.verdict)),
+            most};
   }
 
   // Gaps that are alike in every figure stand in one row.
   void Gaps(bool overlaps, std::string_view heading) {
-    TextTable table({{"", false, true}, {"planned"}, {"least"}, {"greatest"}, {"dry"}, {"humid"},
-                     {"measured"}, {"verdict", false}, {"moved most by", false, true}});
+    TextTable table({{"", false, true},
+                     {"planned"},
+                     {"least"},
+                     {"greatest"},
+                     {"dry"},
+                     {"humid"},
+                     {"measured"},
+                     {"verdict", false},
+                     {"moved most by", false, true}});
     std::vector<std::pair<IdList, std::vector<std::string>>> rows;
     for (const StackUp& stack : check_.stacks) {
       if (stack.is_overlap != overlaps) continue;
@@ -103,10 +114,11 @@ class CheckPage {
 
   void Season() {
     page_.Heading("Season", "an estimate: boards differ");
-    page_.Line("Fronts made at " + PercentText(check_.made) + " moisture, " + PercentText(check_.dry) +
-               " in the dry season, " + PercentText(check_.humid) + " in the humid one.");
-    TextTable table({{"", false, true}, {"closes by"}, {"to leave today, at least"},
-                     {"binds", false}});
+    page_.Line("Fronts made at " + PercentText(check_.made) + " moisture, " +
+               PercentText(check_.dry) + " in the dry season, " + PercentText(check_.humid) +
+               " in the humid one.");
+    TextTable table(
+        {{"", false, true}, {"closes by"}, {"to leave today, at least"}, {"binds", false}});
     for (const StackUp& stack : check_.stacks) {
       const double closes = ToMillimeters(stack.nominal) - stack.humid_mm;
       if (stack.is_overlap || std::abs(closes) < 1e-9) continue;
@@ -120,19 +132,24 @@ class CheckPage {
     }
   }
 
-  // --- What was measured ----------------------------------------------------------------------------
+  // --- What was measured
+  // ----------------------------------------------------------------------------
 
   void Measured() {
     page_.Heading("The opening as measured");
     if (check_.lean) {
       const Length lean = *check_.lean;
-      page_.Line(lean.IsZero() ? "It stands square."
-                               : "It leans " + About(ToMillimeters(Max(lean, -lean))) + " to the " +
-                                     (lean > Length() ? "right" : "left") +
-                                     " over its full height.");
+      page_.Line(lean.IsZero()
+                     ? "It stands square."
+                     : "It leans " + About(ToMillimeters(Max(lean, -lean))) + " to the " +
+                           (lean > Length() ? "right" : "left") + " over its full height.");
     }
-    TextTable cells({{"", false}, {"cell width"}, {"box width"}, {"shim behind left slide"},
-                     {"right slide"}, {"", false}});
+    TextTable cells({{"", false},
+                     {"cell width"},
+                     {"box width"},
+                     {"shim behind left slide"},
+                     {"right slide"},
+                     {"", false}});
     for (const MeasuredCell& cell : check_.cells) {
       cells.Row({IdOf(cell.space), About(ToMillimeters(cell.width)), In(cell.box_width),
                  About(ToMillimeters(cell.shim_left)), About(ToMillimeters(cell.shim_right)),
@@ -156,7 +173,8 @@ class CheckPage {
     page_.Put(table.ToText());
   }
 
-  // --- Sizes that were all given --------------------------------------------------------------------
+  // --- Sizes that were all given
+  // --------------------------------------------------------------------
 
   void Given(const GivenLayout& layout) {
     const std::string name = IdOf(layout.first) + " to " + IdOf(layout.last);
@@ -179,21 +197,22 @@ class CheckPage {
     }
   }
 
-  // --- Fitting --------------------------------------------------------------------------------------
+  // --- Fitting
+  // --------------------------------------------------------------------------------------
 
   std::string Pieces(const ShimSet& set) const {
     std::string text;
     for (const Shim& shim : set.pieces) {
-      text += (text.empty() ? "" : " + ") + std::to_string(shim.count) + " x " +
-              Printable(SpacerName(spec_.spacers[static_cast<std::size_t>(shim.spacer)],
-                                   bank_.units));
+      text +=
+          (text.empty() ? "" : " + ") + std::to_string(shim.count) + " x " +
+          Printable(SpacerName(spec_.spacers[static_cast<std::size_t>(shim.spacer)], bank_.units));
     }
     return text.empty() ? "none" : text;
   }
 
   void FittingOrder() {
-    TextTable table({{"", false}, {"gap", false, true}, {"wanted"}, {"spacers", false, true},
-                     {"off by"}});
+    TextTable table(
+        {{"", false}, {"gap", false, true}, {"wanted"}, {"spacers", false, true}, {"off by"}});
     int step = 0;
     for (const StackUp& stack : check_.stacks) {
       if (!stack.shims) continue;
@@ -209,8 +228,8 @@ class CheckPage {
   void RefitTable(const Refit& refit) {
     TextTable table({{"", false, true}, {"planned"}, {"now"}});
     for (const Refit::Change& change : refit.changes) {
-      table.Row({change.path, About(ToMillimeters(change.planned)),
-                 About(ToMillimeters(change.now))});
+      table.Row(
+          {change.path, About(ToMillimeters(change.planned)), About(ToMillimeters(change.now))});
     }
     page_.Heading("Refit", "what is made is held, the rest solved anew");
     if (!table.empty()) page_.Put(table.ToText());

@@ -30,11 +30,11 @@ void PageText::Head(const Bank& bank) {
   Title(bank, " Places are from the opening's lower left corner.");
   if (bank.casework) {
     const CaseBuild& c = *bank.casework;
-    out_ += "Case     " + in(c.width) + " wide, " + in(c.height) + " high, " + in(c.depth) +
-            " deep\n";
+    out_ +=
+        "Case     " + in(c.width) + " wide, " + in(c.height) + " high, " + in(c.depth) + " deep\n";
   }
-  out_ += "Opening  " + in(bank.opening_width) + " wide, " + in(bank.opening_height) +
-          " high, " + in(bank.opening_depth) + " deep\n";
+  out_ += "Opening  " + in(bank.opening_width) + " wide, " + in(bank.opening_height) + " high, " +
+          in(bank.opening_depth) + " deep\n";
 }
 
 void PageText::Heading(std::string_view text, std::string_view remark) {
@@ -51,7 +51,7 @@ void PageText::Heading(std::string_view text, std::string_view remark) {
 }
 
 void PageText::Wrapped(const std::string& head, std::size_t head_width, const std::string& text,
-             std::size_t indent) {
+                       std::size_t indent) {
   out_ += head;
   bool first = true;
   for (const std::string& line : WrapText(text, kTableWidth - indent, head_width - indent)) {
@@ -74,8 +74,8 @@ void PageText::Checks(const std::vector<Finding>& findings) {
 
 void PageText::Those(const std::vector<Finding>& findings, Level level) {
   for (const FindingGroup& group : FindingGroups(findings, level)) {
-    std::string head = "  " + std::string(ToText(level)) + "  " +
-                       std::string(ToText(group.finding->code)) + "  ";
+    std::string head =
+        "  " + std::string(ToText(level)) + "  " + std::string(ToText(group.finding->code)) + "  ";
     const std::size_t width = head.size();
     if (style_.color) head = Coloured(level) + head + "\x1b[0m";
     Wrapped(head, width, group.subjects.ToText() + ": " + Printable(group.finding->message), 8);

@@ -12,8 +12,8 @@ namespace tillwright {
 namespace {
 
 std::string ThousandDrawers(const std::string& keys) {
-  std::string text = R"({"opening": {"width": "400 in", "height": "3000 in", "depth": 22}, )" + keys +
-                     R"(, "season": {}, "layout": {"columns": [)";
+  std::string text = R"({"opening": {"width": "400 in", "height": "3000 in", "depth": 22}, )" +
+                     keys + R"(, "season": {}, "layout": {"columns": [)";
   for (int column = 0; column < 10; ++column) {
     text += std::string(column == 0 ? "" : ", ") + R"({"rows": [)";
     for (int i = 0; i < 100; ++i) text += std::string(i == 0 ? "" : ", ") + R"({"drawer": {}})";

@@ -37,8 +37,9 @@ void ExpectAdvicePasses(const Checked& c, const std::string& what) {
   std::string advice;
   for (const SpecChange& change : c.check.advice) advice += "  " + change.text + "\n";
   for (const Finding& finding : Failing(after)) {
-    ADD_FAILURE() << what << "\nafter\n" << advice << ToText(finding.code) << " "
-                  << finding.subject << ": " << finding.message;
+    ADD_FAILURE() << what << "\nafter\n"
+                  << advice << ToText(finding.code) << " " << finding.subject << ": "
+                  << finding.message;
   }
 }
 
@@ -50,45 +51,51 @@ struct Case {
 };
 
 TEST(Advice, OfEveryCodeIsSaidAndWorks) {
-  for (const Case& row : {
-           Case{"worst gap too small", R"("fronts": {"style": "inset", "edge": "1/16"})",
-                CheckCode::kGapTolerance, "fronts.edge.top: "},
-           Case{"centred gaps", R"("setting": "centred", "fronts": {"gap": "3/64"})",
-                CheckCode::kGapTolerance, "gap: "},
-           Case{"tools too rough", R"("fronts": {"style": "inset"}, "tolerance": {"cut": "1/8"})",
-                CheckCode::kGapTolerance, "tolerance.cut: "},
-           Case{"damp summer",
-                R"("fronts": {"style": "inset", "material": "oak"}, "season": {"made": 6, "humid": 13})",
-                CheckCode::kGapSeason, "fronts.cut: quarter"},
-           Case{"fronts made too dry", R"("fronts": {"gap": "1/16", "material": "cherry"}, "season": {})",
-                CheckCode::kGapSeason, "gap: "},
-           Case{"a season beyond all limits",
-                R"("fronts": {"style": "inset", "material": "beech"}, "season": {"made": 9, "dry": 3, "humid": 18})",
-                CheckCode::kGapSeason, "fronts.cut: quarter"},
-           Case{"a lower opening",
-                R"("fronts": {"style": "inset"}, "measured": {"height": {"left": "23 3/4"}})",
-                CheckCode::kGapMeasured, "opening.height: 23 3/4 in"},
-           Case{"a front cut too high",
-                R"("fronts": {"style": "inset"}, "measured": {"fronts": {"D1": {"height": "8"}}})",
-                CheckCode::kGapMeasured, "D1.exact: 8 in"},
-           Case{"a front cut too wide",
-                R"("fronts": {"style": "inset"}, "measured": {"fronts": {"D1": {"width": 17}}})",
-                CheckCode::kGapMeasured, "measured sizes of D1"},
-           Case{"out of square",
-                R"("fronts": {"style": "inset", "edge": "1/16"}, "tolerance": {"cut": 0, "place": 0, "opening": 0},
+  for (
+      const Case& row : {
+          Case{"worst gap too small", R"("fronts": {"style": "inset", "edge": "1/16"})",
+               CheckCode::kGapTolerance, "fronts.edge.top: "},
+          Case{"centred gaps", R"("setting": "centred", "fronts": {"gap": "3/64"})",
+               CheckCode::kGapTolerance, "gap: "},
+          Case{"tools too rough", R"("fronts": {"style": "inset"}, "tolerance": {"cut": "1/8"})",
+               CheckCode::kGapTolerance, "tolerance.cut: "},
+          Case{
+              "damp summer",
+              R"("fronts": {"style": "inset", "material": "oak"}, "season": {"made": 6, "humid": 13})",
+              CheckCode::kGapSeason, "fronts.cut: quarter"},
+          Case{"fronts made too dry",
+               R"("fronts": {"gap": "1/16", "material": "cherry"}, "season": {})",
+               CheckCode::kGapSeason, "gap: "},
+          Case{
+              "a season beyond all limits",
+              R"("fronts": {"style": "inset", "material": "beech"}, "season": {"made": 9, "dry": 3, "humid": 18})",
+              CheckCode::kGapSeason, "fronts.cut: quarter"},
+          Case{"a lower opening",
+               R"("fronts": {"style": "inset"}, "measured": {"height": {"left": "23 3/4"}})",
+               CheckCode::kGapMeasured, "opening.height: 23 3/4 in"},
+          Case{"a front cut too high",
+               R"("fronts": {"style": "inset"}, "measured": {"fronts": {"D1": {"height": "8"}}})",
+               CheckCode::kGapMeasured, "D1.exact: 8 in"},
+          Case{"a front cut too wide",
+               R"("fronts": {"style": "inset"}, "measured": {"fronts": {"D1": {"width": 17}}})",
+               CheckCode::kGapMeasured, "measured sizes of D1"},
+          Case{
+              "out of square",
+              R"("fronts": {"style": "inset", "edge": "1/16"}, "tolerance": {"cut": 0, "place": 0, "opening": 0},
                    "measured": {"diagonals": {"rising": "29", "falling": "28 5/8"}})",
-                CheckCode::kGapTaper, "fronts.edge.left: "},
-           Case{"an edge uncovered", R"("fronts": {"overlay": "1/32"})", CheckCode::kCover,
-                "fronts.overlay.top: "},
-           Case{"limits that cross", R"("limits": {"least": "1/4", "greatest": "1/8"})",
-                CheckCode::kLimitsCross, "limits.greatest: "},
-           Case{"a box made too wide", R"("measured": {"boxes": {"D2": {"width": 16}}})",
-                CheckCode::kBoxMeasured, "measured sizes of D2"},
-           Case{"too shallow", R"("measured": {"depth": "20 1/4"})", CheckCode::kDepthMeasured,
-                "opening.depth: 20 1/4 in"},
-       }) {
+              CheckCode::kGapTaper, "fronts.edge.left: "},
+          Case{"an edge uncovered", R"("fronts": {"overlay": "1/32"})", CheckCode::kCover,
+               "fronts.overlay.top: "},
+          Case{"limits that cross", R"("limits": {"least": "1/4", "greatest": "1/8"})",
+               CheckCode::kLimitsCross, "limits.greatest: "},
+          Case{"a box made too wide", R"("measured": {"boxes": {"D2": {"width": 16}}})",
+               CheckCode::kBoxMeasured, "measured sizes of D2"},
+          Case{"too shallow", R"("measured": {"depth": "20 1/4"})", CheckCode::kDepthMeasured,
+               "opening.depth: 20 1/4 in"},
+      }) {
     const Checked c = MustCheck(R"({"opening": {"width": 16, "height": 24, "depth": 22},
-        "drawers": [{}, {}, {}], )" + std::string(row.keys) + "}");
+        "drawers": [{}, {}, {}], )" +
+                                std::string(row.keys) + "}");
     bool said = false;
     for (const Finding& finding : c.check.findings) {
       said = said || (finding.code == row.code && finding.level == Level::kFail &&
@@ -124,8 +131,7 @@ TEST(Advice, OfRandomTroublesWorks) {
   Random random(seed);
   int failing = 0;
   for (std::uint32_t i = 0; i < 300; ++i) {
-    Spec spec =
-        MustRead(testing::RandomSpec(seed + i, Unit::kInch).Text());
+    Spec spec = MustRead(testing::RandomSpec(seed + i, Unit::kInch).Text());
     if (!SolveBank(spec).ok()) continue;
     const auto length = [&](int low, int high) {
       return Entry<Length>(Length::Inches(random.Int(low, high), 128), Place{});

@@ -55,12 +55,13 @@ double Thrown(const Checked& c, int throws, std::uint32_t seed) {
 
 TEST(Chance, AgreesWithAPlainSimulation) {
   const std::string opening = R"({"opening": {"width": 16, "height": 24, "depth": 20}, )";
-  for (const char* keys : {
-           R"("fronts": {"style": "inset", "edge": "1/16"}, "drawers": [{}, {}, {}])",
-           R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centred", "drawers": [{}, {}, {}])",
-           R"("fronts": {"gap": "3/64"}, "setting": "centred", "drawers": [{}, {}, {}, {}])",
-           R"("fronts": {"style": "inset", "edge": "3/64"}, "divider": "3/4", "drawers": [{}, {}])",
-       }) {
+  for (
+      const char* keys : {
+          R"("fronts": {"style": "inset", "edge": "1/16"}, "drawers": [{}, {}, {}])",
+          R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centred", "drawers": [{}, {}, {}])",
+          R"("fronts": {"gap": "3/64"}, "setting": "centred", "drawers": [{}, {}, {}, {}])",
+          R"("fronts": {"style": "inset", "edge": "3/64"}, "divider": "3/4", "drawers": [{}, {}])",
+      }) {
     const Checked c = MustCheck(opening + keys + "}");
     constexpr int kThrows = 40'000;
     const double p = Thrown(c, kThrows, 20);

@@ -1,4 +1,5 @@
-// Layouts whose sizes are all given: what gaps they leave, and the least change that makes them fit.
+// Layouts whose sizes are all given: what gaps they leave, and the least change that makes them
+// fit.
 #include "check/given_layout.h"
 
 #include <gtest/gtest.h>
@@ -15,9 +16,10 @@ using testing::MustCheck;
 
 // Overlay: 24 + 2 x 5/8 = 25 1/4 to fill; three fronts and two gaps of 1/8.
 Checked Overlay(const char* first, const char* second, const char* third) {
-  return MustCheck(R"({"opening": {"width": 16, "height": 24, "depth": 20}, "drawers": [{"exact": ")" +
-                   std::string(first) + R"("}, {"exact": ")" + second + R"("}, {"exact": ")" +
-                   third + R"("}]})");
+  return MustCheck(
+      R"({"opening": {"width": 16, "height": 24, "depth": 20}, "drawers": [{"exact": ")" +
+      std::string(first) + R"("}, {"exact": ")" + second + R"("}, {"exact": ")" + third +
+      R"("}]})");
 }
 
 TEST(GivenLayout, TooShortIsSpreadOrLeftAtTheTop) {
@@ -79,7 +81,8 @@ TEST(GivenLayout, SpreadGapsFillTheLength) {
       drawers += std::string(i == 0 ? "" : ", ") + R"({"exact": ")" + FormatInches(size) + R"("})";
     }
     const Checked c = MustCheck(R"({"opening": {"width": 16, "height": 24, "depth": 20},
-        "drawers": [)" + drawers + "]}");
+        "drawers": [)" + drawers +
+                                "]}");
     const GivenLayout& layout = c.check.layouts.at(0);
     const Length filled = sum + (n - 1) * layout.spread_gap;
     EXPECT_LE(filled, L("25 1/4"));

@@ -23,7 +23,8 @@ Length Distance(Length x, Length y) {
   return Length::Picometers(static_cast<std::int64_t>(std::llround(std::sqrt(a * a + b * b))));
 }
 
-// Corners at (0, 0), (bottom, 0), (left, h) and (left + top, h): level, and leaning as its sides do.
+// Corners at (0, 0), (bottom, 0), (left, h) and (left + top, h): level, and leaning as its sides
+// do.
 TEST(RealOpening, LeanIsWhatTheCornersLean) {
   const auto seed = testing::TestSeed();
   SCOPED_TRACE("seed " + std::to_string(seed));
@@ -54,7 +55,8 @@ TEST(RealOpening, LeanOfAWorkedCase) {
 
 Solved Measured(const std::string& measured) {
   return MustSolve(R"({"units": "mm", "opening": {"width": 400, "height": 600, "depth": 550},
-      "fronts": {"style": "inset"}, "drawers": [{}, {}, {}], "measured": {)" + measured + "}}");
+      "fronts": {"style": "inset"}, "drawers": [{}, {}, {}], "measured": {)" +
+                   measured + "}}");
 }
 
 TEST(RealOpening, WidthsRunInStraightLinesBetweenWhereTheyWereMeasured) {
@@ -83,7 +85,8 @@ TEST(RealOpening, AHeightAtOneSideHoldsForBoth) {
   EXPECT_EQ(RealOpening(both.spec, both.bank).HeightAt(L("100 mm")), L("599 mm"));
 }
 
-// A square front in the leaning opening of exact corners: the gap at each end, from the side's line.
+// A square front in the leaning opening of exact corners: the gap at each end, from the side's
+// line.
 TEST(RealOpening, TapersAreThoseOfTheCorners) {
   const Length width = L("400 mm");
   const Length height = L("600 mm");

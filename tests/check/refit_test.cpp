@@ -85,7 +85,8 @@ TEST(Refit, ACaseIsMadeAsMuchNarrowerAsItsOpening) {
   EXPECT_EQ(Now(*c.check.refit, "D1.front.width"), L("19 7/8"));
 }
 
-// --- Cells and shims ------------------------------------------------------------------------------
+// --- Cells and shims
+// ------------------------------------------------------------------------------
 
 // 16 wide at the bottom, 15 3/4 at the top. Every cell is as wide as at its own top; its box leaves
 // 1/2 for each slide; at the slide line, lower down, it is wider by what the shims fill.
@@ -97,8 +98,7 @@ TEST(MeasuredCells, AreAsWideAsTheLeastOverTheirHeight) {
     const auto width_at = [](Length y) { return 16 * 25.4 - ToMillimeters(y) / 96; };
     EXPECT_NEAR(ToMillimeters(cell.width), width_at(space.cell.Top()), 1e-8);
     EXPECT_EQ(cell.box_width, FloorTo(cell.width - L("1"), L("1/32")));
-    const double left_over =
-        width_at(space.slide.line_y) - ToMillimeters(cell.box_width) - 25.4;
+    const double left_over = width_at(space.slide.line_y) - ToMillimeters(cell.box_width) - 25.4;
     EXPECT_NEAR(ToMillimeters(cell.shim_left + cell.shim_right), left_over, 1e-8);
     EXPECT_GE(cell.shim_left, Length());
   }
@@ -106,10 +106,10 @@ TEST(MeasuredCells, AreAsWideAsTheLeastOverTheirHeight) {
 
 // The box as reckoned for a clear width is what the solver makes of an opening that wide.
 TEST(MeasuredCells, BoxesAreWhatTheSolverMakes) {
-  for (const char* keys : {
-           R"("slides": {"type": "undermount"})", R"("box": {"corner": {"joint": "rabbet"}})",
-           R"("box": {"corner": {"joint": "half-blind-dovetail"}})",
-           R"("slides": {"type": "center-mount"}, "round": "1/16")"}) {
+  for (const char* keys :
+       {R"("slides": {"type": "undermount"})", R"("box": {"corner": {"joint": "rabbet"}})",
+        R"("box": {"corner": {"joint": "half-blind-dovetail"}})",
+        R"("slides": {"type": "center-mount"}, "round": "1/16")"}) {
     const auto at = [&](const std::string& width) {
       return testing::MustSolve(R"({"opening": {"width": ")" + width +
                                 R"(", "height": 24, "depth": 22}, "drawers": [{}], )" + keys + "}")

@@ -1,5 +1,5 @@
-// Stack-ups: against fronts laid out in coordinates, every corner of their tolerances, and published
-// examples of tolerance stacks.
+// Stack-ups: against fronts laid out in coordinates, every corner of their tolerances, and
+// published examples of tolerance stacks.
 #include "check/stack.h"
 
 #include <gtest/gtest.h>
@@ -51,7 +51,8 @@ TEST(StackUps, TenPartsAlikeComeOut) {
   EXPECT_NEAR(stack.rss_mm / 25.4, .316, .0005);
 }
 
-// --- Against fronts laid out one by one -----------------------------------------------------------
+// --- Against fronts laid out one by one
+// -----------------------------------------------------------
 
 std::string Inset(const std::string& keys, int drawers = 3) {
   std::string text = R"({"opening": {"width": 16, "height": 24, "depth": 20},
@@ -60,8 +61,8 @@ std::string Inset(const std::string& keys, int drawers = 3) {
   return text + "]" + (keys.empty() ? "" : ", " + keys) + "}";
 }
 
-// Sizes and places of the fronts of a plain inset list, bottom front first, in picometres; every one
-// may be off. Gaps are then read off the edges.
+// Sizes and places of the fronts of a plain inset list, bottom front first, in picometres; every
+// one may be off. Gaps are then read off the edges.
 struct LaidOut {
   std::vector<double> sizes, centres, spacers;
   double opening = 0;
@@ -83,8 +84,8 @@ struct LaidOut {
     std::vector<double> gaps;
     double edge = 0;
     for (std::size_t i = 0; i < sizes.size(); ++i) {
-      const double lower = setting == Setting::kSpaced ? edge + spacers[i]
-                                                       : centres[i] - sizes[i] / 2;
+      const double lower =
+          setting == Setting::kSpaced ? edge + spacers[i] : centres[i] - sizes[i] / 2;
       gaps.push_back(lower - edge);
       edge = lower + sizes[i];
     }
@@ -97,12 +98,21 @@ struct LaidOut {
 void Disturb(LaidOut& laid, const Bank& bank, const Contributor& c, std::size_t gap, double by) {
   const auto front = [&] { return bank.spaces.size() - 1 - static_cast<std::size_t>(c.space); };
   switch (c.kind) {
-    case Kind::kOpening: laid.opening += by; return;
-    case Kind::kSize: laid.sizes[front()] += by; return;
-    case Kind::kPlace: laid.centres[front()] += by; return;
-    case Kind::kSpacer: laid.spacers[gap] += by; return;
+    case Kind::kOpening:
+      laid.opening += by;
+      return;
+    case Kind::kSize:
+      laid.sizes[front()] += by;
+      return;
+    case Kind::kPlace:
+      laid.centres[front()] += by;
+      return;
+    case Kind::kSpacer:
+      laid.spacers[gap] += by;
+      return;
     case Kind::kEdge:
-    case Kind::kMovement: break;
+    case Kind::kMovement:
+      break;
   }
   FAIL() << "nothing of a plain stack";
 }
@@ -119,8 +129,7 @@ TEST(StackUps, EveryContributorMovesItsGapByItsCoefficient) {
       std::size_t spacers = 0;  // of a top gap's list: the top spacer first
       for (const Contributor& part : stack.contributors) {
         LaidOut laid(c.bank);
-        const std::size_t spacer =
-            gap < laid.sizes.size() ? gap : laid.sizes.size() - 1 - spacers;
+        const std::size_t spacer = gap < laid.sizes.size() ? gap : laid.sizes.size() - 1 - spacers;
         if (part.kind == Kind::kSpacer) ++spacers;
         Disturb(laid, c.bank, part, spacer, 1e6);
         EXPECT_NEAR(laid.Gaps(setting)[gap] - before[gap], part.halves / 2.0 * 1e6, 1e-2)
@@ -169,7 +178,8 @@ TEST(StackUps, TheListAddsUpToTheSolvedGap) {
   SCOPED_TRACE("seed " + std::to_string(seed));
   int stacks = 0;
   for (std::uint32_t i = 0; i < 200; ++i) {
-    Spec spec = MustRead(testing::RandomSpec(static_cast<std::uint32_t>(seed) + i, Unit::kInch).Text());
+    Spec spec =
+        MustRead(testing::RandomSpec(static_cast<std::uint32_t>(seed) + i, Unit::kInch).Text());
     if (!SolveBank(spec).ok()) continue;
     for (const Setting setting : {Setting::kSpaced, Setting::kCentred}) {
       spec.setting = Entry<Setting>(setting);
@@ -187,7 +197,8 @@ TEST(StackUps, TheListAddsUpToTheSolvedGap) {
   EXPECT_GT(stacks, 1000);
 }
 
-// --- Worked by hand -------------------------------------------------------------------------------
+// --- Worked by hand
+// -------------------------------------------------------------------------------
 
 struct Worked {
   const char* keys;
@@ -201,7 +212,7 @@ TEST(StackUps, SpreadsAreAsWorkedByHand) {
   for (const Worked& row : {
            Worked{"", "opening.bottom to D3", 0, 0},
            Worked{"", "D3 to D2", 0, 0},
-           Worked{"", "D1 to opening.top", 3 + 2, 3 + 4},         // three fronts and the opening
+           Worked{"", "D1 to opening.top", 3 + 2, 3 + 4},  // three fronts and the opening
            Worked{"", "opening.left to D2", .5 + 1, .25 + 1},
            Worked{"", "D2 to opening.right", .5 + 1 + 2, .25 + 1 + 4},
            Worked{centred.c_str(), "opening.bottom to D3", .5 + 1, .25 + 1},
@@ -241,15 +252,17 @@ TEST(StackUps, StacksGoOnThroughOpenSpacesAndUnderColumns) {
   EXPECT_EQ(columns.Stack("D2 to D1").spread, HalfLength{});
 }
 
-// --- Seasons --------------------------------------------------------------------------------------
+// --- Seasons
+// --------------------------------------------------------------------------------------
 
-// One flat-sawn white fir front of 232 mm, as in the Wood Handbook's example: from 8 to 11 % it gains
-// 1.705 mm. Held in the middle half of that goes each way; held at the bottom all goes up.
+// One flat-sawn white fir front of 232 mm, as in the Wood Handbook's example: from 8 to 11 % it
+// gains 1.705 mm. Held in the middle half of that goes each way; held at the bottom all goes up.
 TEST(Seasons, AFrontMovesAsTheHandbooksBoardDoes) {
   const auto fir = [](const std::string& more) {
     return MustCheck(R"({"units": "mm", "opening": {"width": 400, "height": 238, "depth": 520},
         "season": {"made": 8, "dry": 8, "humid": 11}, "drawers": [{}],
-        "fronts": {"style": "inset", "material": "white fir")" + more + "}}");
+        "fronts": {"style": "inset", "material": "white fir")" +
+                     more + "}}");
   };
   const Checked middle = fir("");
   ASSERT_EQ(middle.bank.spaces[0].front.rect.height, L("232 mm"));
@@ -281,7 +294,8 @@ TEST(Seasons, PanelsStayAndOverlapsGrow) {
   EXPECT_LT(solid.Stack("D2 to D1").humid_mm, ToMillimeters(L("1/8")));
 }
 
-// --- As measured ----------------------------------------------------------------------------------
+// --- As measured
+// ----------------------------------------------------------------------------------
 
 TEST(MeasuredGaps, FollowTheSameCoefficients) {
   const std::string measured =
@@ -298,7 +312,8 @@ TEST(MeasuredGaps, FollowTheSameCoefficients) {
   EXPECT_EQ(spaced.Stack("D1 to opening.right").measured, HalfLength::Of(L("3/32")));
   EXPECT_EQ(spaced.Stack("opening.left to D2").measured, HalfLength::Of(L("1/8")));
   const Checked centred = MustCheck(Inset(measured + R"(, "setting": "centred")"));
-  EXPECT_EQ(centred.Stack("D3 to D2").measured.halves, HalfLength::Of(L("1/8")).halves - off.picometers());
+  EXPECT_EQ(centred.Stack("D3 to D2").measured.halves,
+            HalfLength::Of(L("1/8")).halves - off.picometers());
 }
 
 }  // namespace

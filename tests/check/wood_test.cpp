@@ -20,14 +20,18 @@ struct Row {
 // Table 13-5, rows read in a copy of GTR-190: per 1 % of moisture, from 6 to 14 %.
 TEST(Wood, CoefficientsAreTheHandbooks) {
   for (const Row& row : {
-           Row{"red alder", .00151, .00256}, Row{"white ash", .00169, .00274},
-           Row{"quaking aspen", .00119, .00234}, Row{"basswood", .00230, .00330},
-           Row{"beech", .00190, .00431}, Row{"yellow birch", .00256, .00338},
-           Row{"black cherry", .00126, .00248}, Row{"red oak", .00158, .00369},
-           Row{"white oak", .00180, .00365}, Row{"black walnut", .00190, .00274},
+           Row{"red alder", .00151, .00256},
+           Row{"white ash", .00169, .00274},
+           Row{"quaking aspen", .00119, .00234},
+           Row{"basswood", .00230, .00330},
+           Row{"beech", .00190, .00431},
+           Row{"yellow birch", .00256, .00338},
+           Row{"black cherry", .00126, .00248},
+           Row{"red oak", .00158, .00369},
+           Row{"white oak", .00180, .00365},
+           Row{"black walnut", .00190, .00274},
        }) {
-    EXPECT_DOUBLE_EQ(ChangePerPercent(row.material, SawnCut::kQuarter), row.radial)
-        << row.material;
+    EXPECT_DOUBLE_EQ(ChangePerPercent(row.material, SawnCut::kQuarter), row.radial) << row.material;
     EXPECT_DOUBLE_EQ(ChangePerPercent(row.material, SawnCut::kFlat), row.tangential)
         << row.material;
   }
@@ -55,8 +59,8 @@ TEST(Wood, CoefficientsAgreeWithTheShrinkageTheyWereReckonedFrom) {
   EXPECT_GE(reckoned, 18);
 }
 
-// The handbook's own example, chapter 13: a flat-grained white fir board 232 mm (9.15 in) wide at 8 %
-// gains 1.705 mm by 11 % (quoted); 0.067 in (from memory, the arithmetic checked).
+// The handbook's own example, chapter 13: a flat-grained white fir board 232 mm (9.15 in) wide at 8
+// % gains 1.705 mm by 11 % (quoted); 0.067 in (from memory, the arithmetic checked).
 TEST(Wood, TheHandbooksExampleComesOut) {
   const double rate = ChangePerPercent("white fir", SawnCut::kFlat);
   EXPECT_NEAR(232 * rate * (11 - 8), 1.705, 0.0005);
@@ -95,13 +99,23 @@ struct Air {
 // the equation gives 17.96 where the table has 17.9, so half a unit of its last place and a little.
 TEST(Wood, EquilibriumMoistureIsTheTables) {
   for (const Air& air : {
-           Air{21.1, 5, 1.3, .07}, Air{21.1, 30, 6.2, .07}, Air{21.1, 50, 9.2, .07},
-           Air{21.1, 75, 14.4, .07}, Air{21.1, 85, 17.9, .07}, Air{21.1, 95, 23.9, .07},
-           Air{-1.1, 75, 14.9, .07}, Air{-1.1, 95, 24.3, .07}, Air{37.8, 50, 8.7, .07},
+           Air{21.1, 5, 1.3, .07},
+           Air{21.1, 30, 6.2, .07},
+           Air{21.1, 50, 9.2, .07},
+           Air{21.1, 75, 14.4, .07},
+           Air{21.1, 85, 17.9, .07},
+           Air{21.1, 95, 23.9, .07},
+           Air{-1.1, 75, 14.9, .07},
+           Air{-1.1, 95, 24.3, .07},
+           Air{37.8, 50, 8.7, .07},
            Air{37.8, 90, 19.5, .07},
            // Values of the equation itself, to two decimals (the same party).
-           Air{20, 50, 9.27, .01}, Air{20, 65, 12.00, .01}, Air{20, 75, 14.45, .01},
-           Air{20, 85, 18.00, .01}, Air{20, 95, 23.94, .01}, Air{5, 85, 18.47, .01},
+           Air{20, 50, 9.27, .01},
+           Air{20, 65, 12.00, .01},
+           Air{20, 75, 14.45, .01},
+           Air{20, 85, 18.00, .01},
+           Air{20, 95, 23.94, .01},
+           Air{5, 85, 18.47, .01},
        }) {
     EXPECT_NEAR(EquilibriumMoisture(air.celsius, air.humidity), air.moisture, air.tolerance)
         << air.celsius << " C, " << air.humidity << " %";
@@ -116,8 +130,8 @@ TEST(Wood, BothSetsOfConstantsAgree) {
     const double k1 = 6.34 + .000775 * t - .0000935 * t * t;
     const double k2 = 1.09 + .0284 * t - .0000904 * t * t;
     const double kh = k * h;
-    return 1800 / w * (kh / (1 - kh) + (k1 * kh + 2 * k1 * k2 * kh * kh) /
-                                           (1 + k1 * kh + k1 * k2 * kh * kh));
+    return 1800 / w *
+           (kh / (1 - kh) + (k1 * kh + 2 * k1 * k2 * kh * kh) / (1 + k1 * kh + k1 * k2 * kh * kh));
   };
   for (const double t : {30.0, 50.0, 70.0, 100.0, 130.0}) {
     for (int h = 5; h <= 95; h += 5) {

@@ -1,9 +1,10 @@
 // The fitting sheet: nothing touches, every gap has its row and blank, and what is black is wrong.
+#include "draw/fitting/fitting.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
-#include "draw/fitting/fitting.h"
 #include "draw/layout_faults.h"
 #include "support/files.h"
 #include "support/gap_checks.h"
@@ -99,8 +100,7 @@ constexpr const char* kInset = R"({"opening": {"width": 16, "height": 24, "depth
 // One row a gap, but for those along one edge that are alike.
 TEST(FittingSheet, EveryGapHasItsRowItsRangeAndABlank) {
   const Checked c = MustCheck(kInset);
-  const std::vector<View> views =
-      FittingTable(c.spec, c.bank, c.check, 200, DrawingFontMetrics());
+  const std::vector<View> views = FittingTable(c.spec, c.bank, c.check, 200, DrawingFontMetrics());
   ASSERT_EQ(views.size(), 2U);
   const std::vector<std::string> texts = LabelsOf(views[0].groups);
   for (const char* text : {"1", "2", "3", "4\u20135", "6\u20137", "D2 to D1", "D1 to opening.top",
@@ -121,8 +121,8 @@ TEST(FittingSheet, FrontsAreHungFromTheBottomUpThenFromTheLeft) {
   const Checked c = MustCheck(R"({"opening": {"width": 32, "height": 24, "depth": 20},
       "layout": {"rows": [{"drawer": {}}, {"columns": [{"drawer": {}}, {"drawer": {}}]}]}})");
   EXPECT_EQ(HangingOrder(c.bank), (std::vector<int>{1, 2, 0}));
-  const View view = FittingElevation(c.bank, c.check, ScaleSeries(Unit::kInch)[3],
-                                     DrawingFontMetrics());
+  const View view =
+      FittingElevation(c.bank, c.check, ScaleSeries(Unit::kInch)[3], DrawingFontMetrics());
   for (const char* text : {"D1", "D2", "D3", "hang 1", "hang 2", "hang 3", "1", "2"}) {
     EXPECT_TRUE(Holds(LabelsOf(view.groups), text)) << text;
   }

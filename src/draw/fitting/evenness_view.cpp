@@ -10,10 +10,10 @@
 namespace tillwright {
 namespace {
 
-constexpr double kBetween = 7;       // mm, from panel to panel
-constexpr double kTitle = 4.5;       // mm, from a panel to the baseline of its title
-constexpr double kRowStep = 9;       // mm, from one row of panels to the next
-constexpr double kWantedGap = 1.8;   // mm, that a usual gap is drawn
+constexpr double kBetween = 7;      // mm, from panel to panel
+constexpr double kTitle = 4.5;      // mm, from a panel to the baseline of its title
+constexpr double kRowStep = 9;      // mm, from one row of panels to the next
+constexpr double kWantedGap = 1.8;  // mm, that a usual gap is drawn
 
 enum class State : std::uint8_t { kTrue, kDry, kHumid, kWorst };
 
@@ -85,15 +85,20 @@ class EvennessDrawing {
 
   static double SizeIn(State state, const StackUp& stack) {
     switch (state) {
-      case State::kTrue: return stack.measured.Millimeters();
-      case State::kDry: return stack.dry_mm;
-      case State::kHumid: return stack.humid_mm;
-      case State::kWorst: break;
+      case State::kTrue:
+        return stack.measured.Millimeters();
+      case State::kDry:
+        return stack.dry_mm;
+      case State::kHumid:
+        return stack.humid_mm;
+      case State::kWorst:
+        break;
     }
     return ToMillimeters(stack.nominal) - stack.spread.Millimeters();
   }
 
-  // --- One panel ------------------------------------------------------------------------------------
+  // --- One panel
+  // ------------------------------------------------------------------------------------
 
   PaperBox On(double x1, double y1, double x2, double y2) const {
     return {at_ + (x1 - left_) * small_, down_ + (height_ - (y2 - bottom_)) * small_,
@@ -112,17 +117,17 @@ class EvennessDrawing {
     if (bank_.style == FrontStyle::kInset) {
       for (const Divider& member : bank_.dividers) {
         const Rect& r = member.rect;
-        group.primitives.push_back(
-            BoxOutline(On(ToMillimeters(r.x), ToMillimeters(r.y), ToMillimeters(r.Right()),
-                          ToMillimeters(r.Top())),
-                       Pen::kThin));
+        group.primitives.push_back(BoxOutline(On(ToMillimeters(r.x), ToMillimeters(r.y),
+                                                 ToMillimeters(r.Right()), ToMillimeters(r.Top())),
+                                              Pen::kThin));
       }
     }
     Fronts(group, state);
     Faults(group, state);
-    const LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold,
-                           .level = TextLevel::kBaseline};
-    const Label label = MakePlainLabel(metrics_, title, style, {at_, down_ + height_ * small_ + kTitle});
+    const LabelStyle style{
+        .cap_height = 1.8, .weight = TextWeight::kBold, .level = TextLevel::kBaseline};
+    const Label label =
+        MakePlainLabel(metrics_, title, style, {at_, down_ + height_ * small_ + kTitle});
     const double wide = std::max(width_ * small_, label.box.Width());
     group.primitives.emplace_back(label);
     at_ += wide + kBetween;
@@ -139,15 +144,15 @@ class EvennessDrawing {
         edge[s] = sides[i].count[s] == 0 ? ToMillimeters(planned[s])
                                          : sides[i].sum[s] / sides[i].count[s];
       }
-      const PaperBox box = On(edge[0], edge[2], std::max(edge[0], edge[1]),
-                              std::max(edge[2], edge[3]));
+      const PaperBox box =
+          On(edge[0], edge[2], std::max(edge[0], edge[1]), std::max(edge[2], edge[3]));
       group.primitives.push_back(BoxFill(box, Tone::kShade));
       group.primitives.push_back(BoxOutline(box, Pen::kThin));
     }
   }
 
-  // Where a gap lies, and how wide it is drawn: between fronts about its middle, at a fixed edge from
-  // there.
+  // Where a gap lies, and how wide it is drawn: between fronts about its middle, at a fixed edge
+  // from there.
   std::pair<double, double> StretchOf(const Gap& gap, double size) const {
     const double drawn = std::max(size, 0.0) * times_;
     const double low = ToMillimeters(gap.at);
@@ -196,9 +201,9 @@ class EvennessDrawing {
       }
       const double begin = ToMillimeters(gap.begin);
       const double end = ToMillimeters(gap.end);
-      group.primitives.push_back(BoxFill(
-          gap.axis == Axis::kY ? On(begin, low, end, high) : On(low, begin, high, end),
-          Tone::kInk));
+      group.primitives.push_back(
+          BoxFill(gap.axis == Axis::kY ? On(begin, low, end, high) : On(low, begin, high, end),
+                  Tone::kInk));
     }
   }
 

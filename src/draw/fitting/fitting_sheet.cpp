@@ -79,8 +79,8 @@ class FittingSheets {
     std::ranges::rotate(tables, tables.end() - 1);  // what to measure, before the long table
     views.insert(views.end(), tables.begin(), tables.end());
     for (const View& view : views) {
-      const bool placed = std::ranges::any_of(
-          plans_, [&](SheetPlan& plan) { return Put(plan, view); });
+      const bool placed =
+          std::ranges::any_of(plans_, [&](SheetPlan& plan) { return Put(plan, view); });
       if (placed) continue;
       plans_.emplace_back(paper_, kTurn);
       Put(plans_.back(), view);
@@ -102,9 +102,9 @@ class FittingSheets {
 
   static constexpr double kSmallest = 60;  // mm, of an elevation with numbers on it
   // From the most legible down.
-  static constexpr std::array kEvenness{
-      EvennessLayout{46, 56, 4}, EvennessLayout{46, 56, 2}, EvennessLayout{36, 44, 4},
-      EvennessLayout{36, 44, 2}, EvennessLayout{30, 34, 4}, EvennessLayout{30, 34, 2}};
+  static constexpr std::array kEvenness{EvennessLayout{46, 56, 4}, EvennessLayout{46, 56, 2},
+                                        EvennessLayout{36, 44, 4}, EvennessLayout{36, 44, 2},
+                                        EvennessLayout{30, 34, 4}, EvennessLayout{30, 34, 2}};
 
   const Spec& spec_;
   const Bank& bank_;

@@ -9,11 +9,11 @@
 namespace tillwright {
 namespace {
 
-constexpr double kRow = 5.4;      // mm, from row to row
-constexpr double kLine = 4.4;     // mm, from line to line of one row
-constexpr double kCap = 1.9;      // mm
-constexpr double kHead = 1.5;     // mm
-constexpr double kPad = 1.2;      // mm, beside a text
+constexpr double kRow = 5.4;   // mm, from row to row
+constexpr double kLine = 4.4;  // mm, from line to line of one row
+constexpr double kCap = 1.9;   // mm
+constexpr double kHead = 1.5;  // mm
+constexpr double kPad = 1.2;   // mm, beside a text
 
 struct Column {
   std::string head;
@@ -61,8 +61,8 @@ class FittingTableDrawing {
     view.title = "GAPS";
     view.scale.name = "";
     AddViewGroup(view, "table", "Gaps in the order they are set", 0);
-    const LabelStyle style{.cap_height = 2.5, .weight = TextWeight::kBold,
-                           .level = TextLevel::kBaseline};
+    const LabelStyle style{
+        .cap_height = 2.5, .weight = TextWeight::kBold, .level = TextLevel::kBaseline};
     Group().primitives.emplace_back(MakePlainLabel(
         metrics_, views_.size() == 1 ? "GAPS, FROM THE BOTTOM UP" : "GAPS, CONTINUED", style,
         {0, 3}));
@@ -138,8 +138,7 @@ class FittingTableDrawing {
     std::vector<std::vector<std::string>> lines;
     std::size_t most = 1;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-      lines.push_back(WrapText(metrics_, cells[i], {.cap_height = kCap},
-                               columns_[i].width - kPad));
+      lines.push_back(WrapText(metrics_, cells[i], {.cap_height = kCap}, columns_[i].width - kPad));
       most = std::max(most, lines.back().size());
     }
     const double tall = kRow + kLine * static_cast<double>(most - 1);
@@ -156,7 +155,8 @@ class FittingTableDrawing {
     Line(0, x - kPad, Pen::kHatch);
   }
 
-  // --- What else is measured ------------------------------------------------------------------------
+  // --- What else is measured
+  // ------------------------------------------------------------------------
 
   View Blanks() {
     View view;
@@ -164,14 +164,14 @@ class FittingTableDrawing {
     view.title = "MEASURE";
     view.scale.name = "";
     SheetGroup& group = AddViewGroup(view, "table", "What to measure", 0);
-    const LabelStyle bold{.cap_height = 2.5, .weight = TextWeight::kBold,
-                          .level = TextLevel::kBaseline};
+    const LabelStyle bold{
+        .cap_height = 2.5, .weight = TextWeight::kBold, .level = TextLevel::kBaseline};
     group.primitives.emplace_back(
         MakePlainLabel(metrics_, "MEASURE BEFORE YOU HANG", bold, {0, 3}));
     double y = 8.5;
-    for (const char* what : {"Width at the bottom", "Width at the middle", "Width at the top",
-                             "Height at the left", "Height at the right", "Diagonal rising",
-                             "Diagonal falling"}) {
+    for (const char* what :
+         {"Width at the bottom", "Width at the middle", "Width at the top", "Height at the left",
+          "Height at the right", "Diagonal rising", "Diagonal falling"}) {
       group.primitives.emplace_back(MakePlainLabel(
           metrics_, what, {.cap_height = kCap, .level = TextLevel::kBaseline}, {0, y}));
       group.primitives.push_back(LineOf({32, y + 0.8}, {58, y + 0.8}, Pen::kOutline));

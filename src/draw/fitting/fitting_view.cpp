@@ -56,8 +56,8 @@ class FittingDrawing {
       const Space& space = bank_.spaces[static_cast<std::size_t>(order[i])];
       const PaperBox face = Grow(Map().Box(space.front.rect), -1.2);
       const PaperPoint centre = Map().Box(space.front.rect).Centre();
-      const LabelStyle big{.cap_height = 2.5, .weight = TextWeight::kBold,
-                           .anchor = TextAnchor::kCentre};
+      const LabelStyle big{
+          .cap_height = 2.5, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
       const LabelStyle small{.cap_height = 1.8, .anchor = TextAnchor::kCentre};
       const std::string id = ToText(space.id);
       const std::string step = "hang " + std::to_string(i + 1);
@@ -68,8 +68,7 @@ class FittingDrawing {
         Put(group, two);
         continue;
       }
-      const Label line =
-          MakePlainLabel(metrics_, std::to_string(i + 1) + ": " + id, small, centre);
+      const Label line = MakePlainLabel(metrics_, std::to_string(i + 1) + ": " + id, small, centre);
       if (Holds(face, line.box)) Put(group, line);
     }
   }
@@ -84,7 +83,8 @@ class FittingDrawing {
     group.primitives.emplace_back(label);
   }
 
-  // --- Numbers of the gaps --------------------------------------------------------------------------
+  // --- Numbers of the gaps
+  // --------------------------------------------------------------------------
 
   void Numbers() {
     SheetGroup& group = AddViewGroup(view_, "numbers", "Numbers of the gaps", 0);
@@ -95,9 +95,9 @@ class FittingDrawing {
     if (missing == 0) return;
     const LabelStyle style{.cap_height = 1.8, .level = TextLevel::kBaseline};
     const PaperBox covered = Bounds(view_.groups);
-    group.primitives.emplace_back(MakePlainLabel(
-        metrics_, "Numbers that find no room here stand in the table.", style,
-        {view_.outline.left, covered.bottom + 4}));
+    group.primitives.emplace_back(
+        MakePlainLabel(metrics_, "Numbers that find no room here stand in the table.", style,
+                       {view_.outline.left, covered.bottom + 4}));
   }
 
   // Along the gap where the first free place is; false when there is none.
@@ -117,8 +117,7 @@ class FittingDrawing {
   // A number in a disc, small enough that even four digits keep clear of its edge.
   void Balloon(SheetGroup& group, PaperPoint at, const std::string& text) const {
     group.primitives.push_back(Circle{at, kBalloon, Pen::kLeader, Tone::kPaper});
-    LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold,
-                     .anchor = TextAnchor::kCentre};
+    LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
     const double room = 2 * kBalloon - 1.4;
     while (style.cap_height > 1 &&
            std::hypot(MeasureLabel(metrics_, text, style).width, style.cap_height) > room) {
@@ -147,10 +146,14 @@ class FittingDrawing {
     const double x = face.left + along * face.Width();
     const double y = face.top + along * face.Height();
     switch (overlap.edge) {
-      case Edge::kTop: return {x, face.top - kOutside};
-      case Edge::kBottom: return {x, face.bottom + kOutside};
-      case Edge::kLeft: return {face.left - kOutside, y};
-      case Edge::kRight: break;
+      case Edge::kTop:
+        return {x, face.top - kOutside};
+      case Edge::kBottom:
+        return {x, face.bottom + kOutside};
+      case Edge::kLeft:
+        return {face.left - kOutside, y};
+      case Edge::kRight:
+        break;
     }
     return {face.right + kOutside, y};
   }
