@@ -46,6 +46,9 @@ enum class CheckCode : std::uint8_t {
   kBottomSag,       // a bottom that carries its load (an estimate)
   kSlideLoad,       // slides rated for what they carry (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
+  kFitHeight,       // case and feet as high as the worktop's own legs
+  kFitDepth,        // fronts flush with the worktop's edge
+  kCaseMovement,    // solid worktop and back may move on the case (an estimate)
   // Of the gap check (gap_check.h):
   kGapTolerance,    // cut and set as truly as said, every gap keeps its limits
   kGapSeason,       // … and in the dry and the humid season
@@ -59,7 +62,7 @@ enum class CheckCode : std::uint8_t {
   kShims,           // the spacers on hand set the gaps
   kRefit            // what is made already can be kept
 };
-inline constexpr CheckCode kLastOfBank = CheckCode::kTipping;
+inline constexpr CheckCode kLastOfBank = CheckCode::kCaseMovement;
 inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
 // "slide-clearance"
 [[nodiscard]] std::string_view ToText(CheckCode code);

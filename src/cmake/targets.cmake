@@ -35,6 +35,7 @@ add_library(tillwright_core STATIC
   src/bank/id_list.cpp
   src/bank/trace.cpp
   src/solve/apportion.cpp
+  src/solve/case_pieces.cpp
   src/solve/gaps.cpp
   src/solve/layout_errors.cpp
   src/solve/parts.cpp
@@ -44,6 +45,7 @@ add_library(tillwright_core STATIC
   src/check/bank_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
+  src/check/fit_checks.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
@@ -60,6 +62,7 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/read/case_reader.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp

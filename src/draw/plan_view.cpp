@@ -346,7 +346,9 @@ class PlanDrawing {
     }
     std::vector<DimensionStop> stops;
     if (scope_.left.bound == PlanBound::kCase) {
-      stops.push_back({-bank_.casework->side, "case.side"});
+      const CaseBuild& c = *bank_.casework;
+      stops.push_back({-c.side_in - c.side, "case.side"});
+      if (!c.side_in.IsZero()) stops.push_back({-c.side_in, "case.side_in"});
     } else if (scope_.left.bound == PlanBound::kPartition) {
       const Divider& member = bank_.dividers[static_cast<std::size_t>(scope_.left.member)];
       stops.push_back({member.rect.x, ToText(member) + ".thickness"});
@@ -371,7 +373,8 @@ class PlanDrawing {
     if (!whole || !bank_.casework) return;
     const CaseBuild& c = *bank_.casework;
     AddTier(stack,
-            ChainOf(bank_, map_, stack.side, {{-c.side, "case.width"}, {-c.side + c.width}}));
+            ChainOf(bank_, map_, stack.side, {{-c.side_in - c.side, "case.width"},
+                                                  {-c.side_in - c.side + c.width}}));
   }
 
   DimensionStack Beside() const {
@@ -398,11 +401,13 @@ class PlanDrawing {
     if (bank_.style == FrontStyle::kInset) stack.starts.push_back({map_.Y(box.z), box_right});
     std::vector<DimensionStop> stops{{Length(), "opening.depth"},
                                      {bank_.opening_depth, "case.back.allowance"}};
-    if (bank_.casework) stops.push_back({bank_.casework->depth});
+    if (bank_.casework) stops.push_back({bank_.casework->front_in + bank_.casework->depth});
     AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
     if (!bank_.casework || bank_.casework->back_allowance.IsZero()) return stack;
     AddTier(stack,
-            ChainOf(bank_, map_, stack.side, {{Length(), "case.depth"}, {bank_.casework->depth}}));
+            ChainOf(bank_, map_, stack.side,
+                    {{bank_.casework->front_in, "case.depth"},
+                     {bank_.casework->front_in + bank_.casework->depth}}));
     return stack;
   }
 
