@@ -102,7 +102,7 @@ class EmbeddedFont final : public DrawingFont {
 
  private:
   [[nodiscard]] bool LoadUnscaled(std::uint32_t index) const {
-    return FT_Load_Glyph(face_, index, FT_LOAD_NO_SCALE) == 0;
+    return FT_Load_Glyph(face_, index, FT_LOAD_NO_SCALE | FT_LOAD_IGNORE_TRANSFORM) == 0;
   }
 
   [[nodiscard]] FontGlyph Load(char32_t character) const {

@@ -63,7 +63,6 @@ inline constexpr Default kBoardLength{In(96), Mm(2400)};
 inline constexpr Default kBoardWidth{In(6), Mm(150)};
 inline constexpr Default kPlaning{In(1, 4), Mm(6)};    // boards are thicker by so much or more
 inline constexpr Default kBoardStep{In(1, 4), Mm(5)};  // in steps of this
-inline constexpr Default kJointing{In(1, 8), Mm(3)};   // each board of a glue-up is wider by it
 inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
 inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
 // How true a maker works, plus or minus.

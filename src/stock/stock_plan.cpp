@@ -156,10 +156,21 @@ class StockPlanner {
                   .across = line.rough_width,
                   .count = line.kind.count,
                   .may_turn = !group.solid && line.grain == Grain::kNone};
-    if (group.solid) GlueUp(group, nest, part);
+    if (group.solid && !line.boards.empty()) {
+      GlueUpAsListed(line, nest, part);
+    } else if (group.solid) {
+      GlueUp(group, nest, part);
+    }
     nest.label = part.label;
     group.parts.push_back(std::move(part));
     group.job.parts.push_back(std::move(nest));
+  }
+
+  // The boards the cut list has for it; the last may be narrower and is cut with the others.
+  static void GlueUpAsListed(const CutLine& line, NestPart& nest, StockPart& part) {
+    part.staves = static_cast<int>(line.boards.size());
+    nest.across = line.boards.front();
+    nest.count *= part.staves;
   }
 
   // As few boards of one width as the widest board there is allows, each wider by what jointing

@@ -93,6 +93,22 @@ TEST(RenderSvg, DrawsUpwardTextTurned) {
   EXPECT_THAT(svg, HasSubstr("<text transform=\"matrix(0 -1 1 0 50 60)\""));
 }
 
+// The same bytes in whatever order: a PDF with turned text leaves the library's face turned, and an
+// outline that is first asked for afterwards must not be.
+TEST(RenderSvg, OutlinesStandUprightAfterAPdfWithTurnedText) {
+  LabelStyle turned;
+  turned.turn = TextTurn::kUpward;
+  const Sheet page = OnA4({MakeLabel(DrawingFontMetrics(), "7", turned, {50, 50}, {})});
+  ASSERT_EQ(RenderPdf({&page, 1}, {}).fault, "");
+  // A broken bar is asked for nowhere else; taller than wide when it stands.
+  const std::string svg =
+      Svg(OnA4({MakeLabel(DrawingFontMetrics(), "\u00a6", LabelStyle(), {50, 50}, {})}));
+  const std::regex start("<path id=\"[^\"]*\" d=\"M(-?[0-9]+)-?[0-9]+L");
+  std::smatch found;
+  ASSERT_TRUE(std::regex_search(svg, found, start)) << svg;
+  EXPECT_GT(std::stoi(found[1]), 0) << "turned, it would begin left of its origin";
+}
+
 TEST(RenderSvg, NestsGroupsByDepthWithTitlesAndUniqueIds) {
   Sheet sheet{.width = 100, .height = 100, .name = "front view"};
   AddGroup(sheet, "a", "First", 0).desc = "More";
