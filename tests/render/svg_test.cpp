@@ -93,13 +93,13 @@ TEST(RenderSvg, DrawsUpwardTextTurned) {
   EXPECT_THAT(svg, HasSubstr("<text transform=\"matrix(0 -1 1 0 50 60)\""));
 }
 
-// The same bytes in whatever order: a PDF with turned text leaves the library's face turned, and an
+// The same bytes in whatever order: a picture with turned text leaves the library's face turned, and an
 // outline that is first asked for afterwards must not be.
-TEST(RenderSvg, OutlinesStandUprightAfterAPdfWithTurnedText) {
+TEST(RenderSvg, OutlinesStandUprightAfterAPictureWithTurnedText) {
   LabelStyle turned;
   turned.turn = TextTurn::kUpward;
   const Sheet page = OnA4({MakeLabel(DrawingFontMetrics(), "7", turned, {50, 50}, {})});
-  ASSERT_EQ(RenderPdf({&page, 1}, {}).fault, "");
+  ASSERT_EQ(RenderPng(page, 100).fault, "");
   // A broken bar is asked for nowhere else; taller than wide when it stands.
   const std::string svg =
       Svg(OnA4({MakeLabel(DrawingFontMetrics(), "\u00a6", LabelStyle(), {50, 50}, {})}));
