@@ -33,11 +33,14 @@ std::string TitleOf(const Bank& bank, const Shared& shared) {
   return IdsOf(bank, all);
 }
 
-// The other lines, where one drawer of each stands for the next.
+// The lines as long as the first, where one drawer of each stands for the next.
 std::string AlikeOf(const Bank& bank, const Shared& shared) {
   std::string text;
-  for (std::size_t i = 1; i < shared.lines.size() && shared.lines[0].size() > 1; ++i) {
-    text += (i > 1 ? ", " : "") + IdsOf(bank, shared.lines[i]);
+  const std::size_t length = shared.lines[0].size();
+  for (std::size_t i = 1; i < shared.lines.size() && length > 1; ++i) {
+    if (shared.lines[i].size() != length) continue;
+    if (!text.empty()) text += ", ";
+    text += IdsOf(bank, shared.lines[i]);
   }
   return text;
 }
@@ -114,20 +117,27 @@ class StickMaker {
            std::ranges::find(options_.lanes, lane) != options_.lanes.end();
   }
 
+  // Adds a line to the one that says as much, or takes over one that says less.
+  static void Share(Shared line, std::vector<Shared>& all) {
+    for (Shared& shared : all) {
+      const bool holds = shared.book.Holds(line.book);
+      if (!holds && !line.book.Holds(shared.book)) continue;
+      if (!holds) std::swap(shared.book, line.book);
+      shared.book.Take(line.book);
+      shared.lines.insert(holds ? shared.lines.end() : shared.lines.begin(), line.lines.begin(),
+                          line.lines.end());
+      return;
+    }
+    all.push_back(std::move(line));
+  }
+
   void AddLines(StickAxis axis, Axis along, const std::string& datum) {
     std::vector<Shared> all;
     std::vector<BankLine> lines = LinesAcross(bank_, along);
     if (along == Axis::kX) std::ranges::reverse(lines);  // rows from the top, as they are read
     for (const BankLine& line : lines) {
       MarkBook book = along == Axis::kY ? HeightMarks(bank_, line) : WidthMarks(bank_, line);
-      const auto like =
-          std::ranges::find_if(all, [&](const Shared& s) { return s.book.IsLike(book); });
-      if (like == all.end()) {
-        all.push_back({std::move(book), {line.spaces}});
-      } else {
-        like->book.Take(book);
-        like->lines.push_back(line.spaces);
-      }
+      Share({std::move(book), {line.spaces}}, all);
     }
     const std::string word = along == Axis::kY ? "heights" : "widths";
     for (std::size_t i = 0; i < all.size(); ++i) {

@@ -11,14 +11,15 @@ bool IdBefore(const std::string& a, const std::string& b) {
   return std::tuple(a.substr(0, 1), a.size(), a) < std::tuple(b.substr(0, 1), b.size(), b);
 }
 
-// Drawers together, members together: "D1 D2 box top", but "H1 top" apart.
-std::string_view LetterOf(const StickMark& mark) {
-  return mark.ids.empty() || mark.ids[0].empty() ? std::string_view()
-                                                 : std::string_view(mark.ids[0]).substr(0, 1);
+// What may share a mark: drawers and blanks, dividers, partitions, the case.
+char KindOf(const StickMark& mark) {
+  if (mark.ids.empty() || mark.ids[0].empty()) return ' ';
+  const char letter = mark.ids[0][0];
+  return letter == 'H' || letter == 'V' ? letter : 'D';
 }
 
 auto KeyOf(const StickMark& mark) {
-  return std::tuple(mark.lane, mark.at, std::string_view(mark.what), LetterOf(mark));
+  return std::tuple(mark.lane, mark.at, std::string_view(mark.what), KindOf(mark));
 }
 
 void AddThing(StickMark& mark, const std::string& id, const std::string& sum) {
@@ -64,18 +65,14 @@ void MarkBook::Finish() {
   spans_ = std::move(spans);
 }
 
-bool MarkBook::IsLike(const MarkBook& other) const {
-  return std::ranges::equal(marks_, other.marks_, [](const StickMark& a, const StickMark& b) {
-    return KeyOf(a) == KeyOf(b);
-  });
+bool MarkBook::Holds(const MarkBook& other) const {
+  return std::ranges::includes(marks_, other.marks_, {}, KeyOf, KeyOf);
 }
 
 void MarkBook::Take(const MarkBook& other) {
-  for (std::size_t i = 0; i < marks_.size(); ++i) {
-    const StickMark& from = other.marks_[i];
-    for (std::size_t k = 0; k < from.ids.size(); ++k) {
-      AddThing(marks_[i], from.ids[k], from.sums[k]);
-    }
+  for (const StickMark& from : other.marks_) {
+    const auto own = std::ranges::lower_bound(marks_, KeyOf(from), {}, KeyOf);
+    for (std::size_t k = 0; k < from.ids.size(); ++k) AddThing(*own, from.ids[k], from.sums[k]);
   }
   for (const StickSpan& span : other.spans_) {
     const auto like = std::ranges::find(spans_, SpanKeyOf(span), SpanKeyOf);
