@@ -4,6 +4,8 @@
 #include "draw/stick_cases.h"
 #include "draw/view_cases.h"
 #include "support/files.h"
+#include "support/specs.h"
+#include "tillwright/render.h"
 
 namespace tillwright::testing {
 namespace {
@@ -61,6 +63,42 @@ TEST(StickLayoutTest, TwoHundredRandomSpecs) {
     if (c.bank.spaces.size() % 4 == 0) options.screws = ScrewRow();
     ExpectGoodSticks(c.name, c.bank, options);
   }
+}
+
+StickOptions RandomOptions(Random& random) {
+  StickOptions options;
+  options.paper = random.Pick<std::string>({"", "A4", "A3", "Letter", "Tabloid", "roll"});
+  if (random.Chance(50)) options.roll_width = random.Int(160, 700);
+  if (random.Chance(50)) options.max_length = random.Int(300, 5080);
+  options.margin = random.Int(0, 25);
+  options.correct_x = random.Int(970, 1030) / 1000.0;
+  options.correct_y = random.Int(970, 1030) / 1000.0;
+  options.datum_up = random.Chance(40);
+  options.mirror = random.Chance(40);
+  options.units = random.Pick<StickUnits>(
+      {StickUnits::kOwn, StickUnits::kInch, StickUnits::kMillimeter, StickUnits::kBoth});
+  if (random.Chance(40)) options.lanes = {StickLane::kCase, StickLane::kBox};
+  if (random.Chance(40)) options.screws = ScrewRow();
+  return options;
+}
+
+TEST(StickLayoutTest, RandomOptionsOnRandomSpecs) {
+  const std::uint32_t seed = TestSeed();
+  SCOPED_TRACE("TILLWRIGHT_TEST_SEED=" + std::to_string(seed));
+  Random random(seed);
+  int count = 0;
+  for (const BankCase& c : RandomBanks(seed + 1000000, 40)) {
+    ExpectGoodSticks("options " + std::to_string(++count) + ", " + c.name, c.bank,
+                     RandomOptions(random));
+  }
+}
+
+TEST(StickLayoutTest, APaperThatIsTooSmallIsAFault) {
+  StickOptions options;
+  options.paper = "roll";
+  options.roll_width = 80;
+  options.margin = 20;
+  EXPECT_NE(DrawSticks(CuratedBanks().front().bank, options, DrawingFontMetrics()).fault, "");
 }
 
 }  // namespace

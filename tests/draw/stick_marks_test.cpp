@@ -253,7 +253,8 @@ TEST(StickMarksTest, ScrewRowsStandBehindAnInsetFront) {
   options.screws = ScrewRow();
   const Bank bank =
       OpeningWith(R"("fronts": {"style": "inset", "thickness": "20 mm"}, "drawers": [{}])");
-  for (const StickMark& mark : MakeSticks(bank, options).back().marks) {
+  const std::vector<Stick> sticks = MakeSticks(bank, options);
+  for (const StickMark& mark : sticks.back().marks) {
     if (mark.what != "screw") continue;
     EXPECT_EQ(mark.at, Length::Millimeters(57));  // 20 + 37
     return;

@@ -5,6 +5,34 @@
 #include "draw/dimension_paths.h"
 
 namespace tillwright {
+namespace {
+
+// How the dimensions of rectangles, and their ends, are called along an axis.
+struct AxisWords {
+  const char* at;
+  const char* size;
+  const char* low;
+  const char* high;
+};
+
+AxisWords WordsOf(Axis axis) {
+  return axis == Axis::kY ? AxisWords{"y", "height", "bottom", "top"}
+                          : AxisWords{"x", "width", "left", "right"};
+}
+
+// Marks both ends of a thing, and names it between them.
+BoxEnds AddEnds(MarkBook& book, StickLane lane, const std::string& id, const std::string& thing,
+                Axis axis, const StickPlace& low, Length size) {
+  const AxisWords words = WordsOf(axis);
+  const std::string path = Under(id, thing + "." + words.size);
+  const BoxEnds ends{low, low.Plus(size, path)};
+  book.Edge(lane, ends.low, id, thing + " " + words.low);
+  book.Edge(lane, ends.high, id, thing + " " + words.high);
+  book.Span({StickSpan::Kind::kBody, lane, ends.low.at(), ends.high.at(), {id}, thing, path});
+  return ends;
+}
+
+}  // namespace
 
 std::string Under(const std::string& id, std::string_view name) {
   std::string path = id;
@@ -15,6 +43,29 @@ std::string Under(const std::string& id, std::string_view name) {
 
 bool ScrewsIntoSide(SlideType type) {
   return type == SlideType::kSideMount || type == SlideType::kUndermount;
+}
+
+void AddFront(MarkBook& book, const Space& space, Axis axis, const StickPlace& origin) {
+  const std::string id = ToText(space.id);
+  const std::string at = WordsOf(axis).at;
+  const Rect& r = space.front.rect;
+  const bool upright = axis == Axis::kY;
+  AddEnds(book, StickLane::kFront, id, "front", axis,
+          origin.Plus(upright ? r.y : r.x, Under(id, "front." + at)), upright ? r.height : r.width);
+  for (std::size_t i = 0; i < space.front.pulls.size(); ++i) {
+    const PullHole& hole = space.front.pulls[i];
+    const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + "." + at);
+    book.Line(StickLane::kFront, origin.Plus(upright ? hole.y : hole.x, path), id, "pull");
+  }
+}
+
+BoxEnds AddBoxEnds(MarkBook& book, const Space& space, Axis axis, const StickPlace& origin) {
+  const std::string id = ToText(space.id);
+  const Box& box = space.box;
+  const bool upright = axis == Axis::kY;
+  const StickPlace low =
+      origin.Plus(upright ? box.y : box.x, Under(id, std::string("box.") + WordsOf(axis).at));
+  return AddEnds(book, StickLane::kBox, id, "box", axis, low, upright ? box.height : box.width);
 }
 
 void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, Length origin) {

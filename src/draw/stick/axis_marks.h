@@ -18,6 +18,16 @@ namespace tillwright {
 // Screws along a slide go into the case's side: side-mount and undermount.
 [[nodiscard]] bool ScrewsIntoSide(SlideType type);
 
+// A front's edges, its name between them and its pulls, along an axis of the elevation; the
+// opening's corner stands at `origin`.
+void AddFront(MarkBook& book, const Space& space, Axis axis, const StickPlace& origin);
+
+// A box's ends along such an axis, with its name between them.
+struct BoxEnds {
+  StickPlace low, high;
+};
+BoxEnds AddBoxEnds(MarkBook& book, const Space& space, Axis axis, const StickPlace& origin);
+
 // Hatched stretches for the gaps that a line crosses; the opening's corner stands `origin` from the
 // datum.
 void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, Length origin);

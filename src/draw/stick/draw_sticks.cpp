@@ -127,7 +127,8 @@ class Pager {
   void AddPiece(std::size_t stick, const Strip& strip, int piece) {
     const Block block{strip.width, PieceHeight(strip, piece, style_)};
     std::size_t sheet = 0;
-    const PaperPoint corner = PlaceOf(block, sheet);
+    const PaperPoint corner =
+        PlaceOf(block, "a piece of the stick \"" + strip.stick->title + "\"", sheet);
     SheetGroup group;
     group.id = strip.stick->name + "-" + std::string(ToText(strip.lane)) + "-" +
                std::to_string(strip.part) + "-" + std::to_string(piece);
@@ -153,7 +154,8 @@ class Pager {
     }
     for (Template& t : templates) {
       std::size_t sheet = 0;
-      const PaperPoint corner = PlaceOf({t.width, t.height}, sheet);
+      const PaperPoint corner =
+          PlaceOf({t.width, t.height}, "the template \"" + t.group.title + "\"", sheet);
       Shift(t.group, corner.x, corner.y);
       open_[sheet].groups.push_back(std::move(t.group));
     }
@@ -175,7 +177,7 @@ class Pager {
     open_.push_back({page, SheetPacker(space, kBetweenPieces), name, {}});
   }
 
-  PaperPoint PlaceOf(const Block& block, std::size_t& sheet) {
+  PaperPoint PlaceOf(const Block& block, const std::string& what, std::size_t& sheet) {
     for (sheet = first_open_; sheet < open_.size(); ++sheet) {
       if (const auto corner = open_[sheet].packer.Place(block.width, block.height)) return *corner;
     }
@@ -184,7 +186,7 @@ class Pager {
     first_open_ = first;
     const auto corner = open_.back().packer.Place(block.width, block.height);
     if (corner) return *corner;
-    out_.fault = "the paper is too small for a piece of a stick or a template";
+    out_.fault = "the paper is too small for " + what;
     return {0, 0};
   }
 

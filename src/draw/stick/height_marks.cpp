@@ -23,7 +23,7 @@ class Heights {
     for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
     for (const int i : line_.spaces) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
-      if (space.HasFront()) FrontOf(space);
+      if (space.HasFront()) AddFront(book_, space, Axis::kY, floor_);
       if (space.HasBox()) BoxOf(space);
     }
     AddGaps(book_, bank_, line_, Axis::kY, floor_.at());
@@ -88,41 +88,10 @@ class Heights {
     book_.Edge(kCase, upper, id, "upper end");
   }
 
-  void FrontOf(const Space& space) {
-    const std::string id = ToText(space.id);
-    const Front& front = space.front;
-    const StickPlace bottom = floor_.Plus(front.rect.y, Under(id, "front.y"));
-    const StickPlace top = bottom.Plus(front.rect.height, Under(id, "front.height"));
-    book_.Edge(kFront, bottom, id, "front bottom");
-    book_.Edge(kFront, top, id, "front top");
-    book_.Span({StickSpan::Kind::kBody,
-                kFront,
-                bottom.at(),
-                top.at(),
-                {id},
-                "front",
-                Under(id, "front.height")});
-    for (std::size_t i = 0; i < front.pulls.size(); ++i) {
-      const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".y");
-      book_.Line(kFront, floor_.Plus(front.pulls[i].y, path), id, "pull");
-    }
-  }
-
   void BoxOf(const Space& space) {
     const std::string id = ToText(space.id);
-    const Box& box = space.box;
-    const StickPlace bottom = floor_.Plus(box.y, Under(id, "box.y"));
-    const StickPlace top = bottom.Plus(box.height, Under(id, "box.height"));
-    book_.Edge(kBox, bottom, id, "box bottom");
-    book_.Edge(kBox, top, id, "box top");
-    book_.Span({StickSpan::Kind::kBody,
-                kBox,
-                bottom.at(),
-                top.at(),
-                {id},
-                "box",
-                Under(id, "box.height")});
-    Panel(id, box.build, bottom);
+    const StickPlace bottom = AddBoxEnds(book_, space, Axis::kY, floor_).low;
+    Panel(id, space.box.build, bottom);
     const StickPlace line = bottom.Plus(space.slide.line, Under(id, "slide.line"));
     book_.Line(kBox, line, id, "slide line");
     book_.Line(kCase, line, id, "slide line");

@@ -25,8 +25,8 @@ class MarkBook {
   // Sorts, and joins marks of the same lane, place and kind.
   void Finish();
 
-  // True when each mark of the other is here too, but for the ids it is for: drawers that are alike,
-  // a blank above a drawer as wide.
+  // True when each mark of the other is here too, but for the ids it is for: drawers that are
+  // alike, a blank above a drawer as wide.
   [[nodiscard]] bool Holds(const MarkBook& other) const;
   // Takes the ids and sums of a book that it holds.
   void Take(const MarkBook& other);

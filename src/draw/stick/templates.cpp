@@ -14,6 +14,7 @@ namespace tillwright {
 namespace {
 
 constexpr double kBeside = 12;  // mm of paper beside the outermost hole
+constexpr double kLeastBeside = 4.5;
 using Sizes = std::vector<TemplateCanvas::Size>;
 
 // Drawers for which one template serves.
@@ -127,12 +128,14 @@ class TemplateMaker {
     TemplateCanvas canvas(style_, metrics_);
     constexpr double kHalf = 16;  // mm of paper above and below the line
     const Length first = space.box.z + screws_.setback;
+    // On a narrow roll the paper ends close behind the first hole.
+    const double beside = std::clamp(room_.width - canvas.X(first) - 3, kLeastBeside, kBeside);
     Length last = first;
     while (last + screws_.pitch < space.box.z + space.slide.length &&
            canvas.X(last + screws_.pitch) + kBeside + 6 <= room_.width) {
       last += screws_.pitch;
     }
-    const double right = canvas.X(last) + kBeside;
+    const double right = canvas.X(last) + beside;
     const auto x = [&](double from_edge) { return style_.mirror ? right - from_edge : from_edge; };
     Outline(canvas, right, 2 * kHalf, Pen::kTrimLine);
     canvas.Line(x(0), 0, x(0), 2 * kHalf, Pen::kCutLine);

@@ -27,7 +27,7 @@ class Widths {
     for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
     for (const int i : line_.spaces) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
-      if (space.HasFront()) FrontOf(space);
+      if (space.HasFront()) AddFront(book_, space, Axis::kX, left_);
       if (space.HasBox()) BoxOf(space);
     }
     AddGaps(book_, bank_, line_, Axis::kX, left_.at());
@@ -97,40 +97,15 @@ class Widths {
     book_.Edge(kCase, let_in ? right.Plus(entry, "case.joint.depth") : right, id, "right end");
   }
 
-  void FrontOf(const Space& space) {
-    const std::string id = ToText(space.id);
-    const Front& front = space.front;
-    const StickPlace left = left_.Plus(front.rect.x, Under(id, "front.x"));
-    const StickPlace right = left.Plus(front.rect.width, Under(id, "front.width"));
-    book_.Edge(kFront, left, id, "front left");
-    book_.Edge(kFront, right, id, "front right");
-    book_.Span({StickSpan::Kind::kBody,
-                kFront,
-                left.at(),
-                right.at(),
-                {id},
-                "front",
-                Under(id, "front.width")});
-    for (std::size_t i = 0; i < front.pulls.size(); ++i) {
-      const std::string path = Under(id, "front.pull." + std::to_string(i + 1) + ".x");
-      book_.Line(kFront, left_.Plus(front.pulls[i].x, path), id, "pull");
-    }
-  }
-
   void BoxOf(const Space& space) {
     const std::string id = ToText(space.id);
     const Box& box = space.box;
     const BoxBuild& build = box.build;
-    const StickPlace left = left_.Plus(box.x, Under(id, "box.x"));
-    const StickPlace right = left.Plus(box.width, Under(id, "box.width"));
+    const auto [left, right] = AddBoxEnds(book_, space, Axis::kX, left_);
     const StickPlace in_left = left.Plus(build.side, Under(id, "side.thickness"));
     const StickPlace in_right = right.Minus(build.side, Under(id, "side.thickness"));
-    book_.Edge(kBox, left, id, "box left");
-    book_.Edge(kBox, right, id, "box right");
     book_.Edge(kBox, in_left, id, "inside left");
     book_.Edge(kBox, in_right, id, "inside right");
-    book_.Span(
-        {StickSpan::Kind::kBody, kBox, left.at(), right.at(), {id}, "box", Under(id, "box.width")});
     Panel(id, box, in_left, in_right);
     if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "end left");
