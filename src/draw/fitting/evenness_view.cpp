@@ -97,8 +97,7 @@ class EvennessDrawing {
     return ToMillimeters(stack.nominal) - stack.spread.Millimeters();
   }
 
-  // --- One panel
-  // ------------------------------------------------------------------------------------
+  // --- One panel ---------------------------------------------------------------------------------
 
   PaperBox On(double x1, double y1, double x2, double y2) const {
     return {at_ + (x1 - left_) * small_, down_ + (height_ - (y2 - bottom_)) * small_,

@@ -155,8 +155,7 @@ class FittingTableDrawing {
     Line(0, x - kPad, Pen::kHatch);
   }
 
-  // --- What else is measured
-  // ------------------------------------------------------------------------
+  // --- What else is measured ---------------------------------------------------------------------
 
   View Blanks() {
     View view;
