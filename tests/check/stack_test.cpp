@@ -250,6 +250,19 @@ TEST(StackUps, StacksGoOnThroughOpenSpacesAndUnderColumns) {
   EXPECT_EQ(columns.Stack("D2 to D1").spread, HalfLength{});
 }
 
+// A front over very many columns of very many fronts each: refused, not remembered.
+TEST(StackUps, MoreThanCanBeKeptIsRefused) {
+  std::string text = R"({"opening": {"width": "90 m", "height": "90 m", "depth": 20},
+      "setting": "spaced", "layout": {"rows": [{"columns": [)";
+  for (int i = 0; i < 1500; ++i) text += std::string(i == 0 ? "" : ", ") + R"({"blank": {}})";
+  text += "]}";
+  for (int i = 0; i < 1500; ++i) text += R"(, {"blank": {}})";
+  const testing::Solved s = testing::MustSolve(text + "]}}");
+  const Outcome<GapCheck> check = CheckGaps(s.spec, s.bank);
+  ASSERT_FALSE(check.ok());
+  EXPECT_EQ(check.diagnostics()[0].code, DiagnosticCode::kTooBig);
+}
+
 // --- Seasons -------------------------------------------------------------------------------------
 
 // One flat-sawn white fir front of 232 mm, as in the Wood Handbook's example: from 8 to 11 % it
