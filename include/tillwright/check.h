@@ -45,6 +45,8 @@ enum class CheckCode : std::uint8_t {
   kPocketScrew,     // pocket screws suit the stock
   kBottomSag,       // a bottom that carries its load (an estimate)
   kSlideLoad,       // slides rated for what they carry (an estimate)
+  kBottomMoves,     // a solid bottom is free to move (an estimate)
+  kFrontMoves,      // a solid front is free to move (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
   // Of the gap check (gap_check.h):
   kGapTolerance,    // cut and set as truly as said, every gap keeps its limits

@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "tillwright/length.h"
@@ -79,11 +80,36 @@ struct NestPlan {
   bool proven = false;                // no layout cut from edge to edge costs less
 };
 
+// One saw cut. Pieces are cut free largest first, so that one setting of the fence serves for all
+// that are alike.
+struct NestCut {
+  std::int32_t piece = 0;  // what is cut, in NestLayout::pieces
+  bool across = false;     // across the sheet's length, else along it
+  Length size;             // of what is cut free: the fence's setting
+  Length at;               // where the saw cut begins, from the sheet's left or lower edge
+  bool settled = false;    // the fence stands there from the cut before
+  bool small = false;      // see kSmallPiece, kNarrowCut
+};
+
+// Common practice, no source: what is shorter than this whichever way, or narrower than that when
+// cut free, is not safe to push along a fence by hand.
+inline constexpr Length kSmallPiece = Length::Millimeters(300);
+inline constexpr Length kNarrowCut = Length::Millimeters(40);
+
+// The cuts of a layout in the order a saw makes them: the sheet is broken down first, then the
+// pieces, the larger first. The sheet's edges are trimmed before.
+[[nodiscard]] std::vector<NestCut> CutsOf(const NestLayout& layout);
+
+// The largest offcut of a layout, an index into its pieces; -1 when there is none.
+[[nodiscard]] std::int32_t LargestOffcut(const NestLayout& layout);
+
 // REQUIRES: positive sizes, counts of zero or more, kerf and trim of zero or more.
 [[nodiscard]] NestPlan Nest(const NestJob& job);
 
 // "2 sheets; no layout cut edge to edge can do with fewer (proved)", or what is known instead.
-[[nodiscard]] std::string NestWords(const NestPlan& plan);
+// `noun` is "sheet" or "board".
+[[nodiscard]] std::string NestWords(const NestJob& job, const NestPlan& plan,
+                                    std::string_view noun);
 
 }  // namespace tillwright
 

@@ -273,6 +273,25 @@ struct SpacerSpec {
   Entry<int> count;
 };
 
+struct FlawSpec {  // a stretch of a board's or sheet's length that is left out
+  Entry<Length> from, to;
+};
+struct StockPieceSpec {  // a kind of sheet or board that can be bought, or is on hand
+  Entry<std::string> name, material;
+  Entry<Length> thickness, length, width;  // no thickness: any
+  Entry<int> count;                        // how many there are
+  Entry<bool> on_hand;
+  Entry<Rational> price;  // of one
+  std::vector<FlawSpec> flaws;
+};
+struct StockListSpec {
+  bool typed = false;
+  Entry<Length> kerf, trim;
+  Entry<int> stages;
+  Entry<Rational> waste;  // of boards, in percent
+  std::vector<StockPieceSpec> sheets, boards;
+};
+
 struct Spec {
   Entry<std::string> title;
   Entry<Unit> units;
@@ -295,6 +314,7 @@ struct Spec {
   SeasonSpec season;
   MeasuredSpec measured;
   std::vector<SpacerSpec> spacers;
+  StockListSpec stock;
 };
 
 }  // namespace tillwright

@@ -12,6 +12,7 @@
 #include "tillwright/parts.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/read.h"
+#include "tillwright/stock.h"
 #include "tillwright/trace.h"
 
 namespace tillwright {
@@ -62,6 +63,10 @@ struct NamedText {
 };
 [[nodiscard]] std::vector<NamedText> PartDxfFiles(const Bank& bank,
                                                   const std::vector<CutLine>& lines);
+
+// What is bought, the layouts and their cuts: as tables; as JSON, "tillwright-stock/1".
+[[nodiscard]] std::string StockText(const StockPlan& plan, TextStyle style);
+[[nodiscard]] std::string StockJson(const StockPlan& plan);
 
 // How the dimension `path` came about, down to lines of the spec and defaults. The path may carry
 // the `_mm` of the result's keys. Empty when there is no such dimension.

@@ -25,6 +25,8 @@ ExitStatus Act(Program& program) {
       return ShopCommand(program);
     case Command::kParts:
       return PartsCommand(program);
+    case Command::kStock:
+      return StockCommand(program);
     case Command::kWhy:
       return WhyCommand(program);
   }

@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "cli/pdf_info.h"
 #include "tillwright/draw.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/render.h"
@@ -12,9 +13,6 @@ ExitStatus WriteSheet(Program& program, const Bank& bank, const GapCheck& check,
                       ExitStatus status) {
   const std::vector<Sheet> sheets =
       DrawFittingSheet(program.spec(), bank, check, DrawingFontMetrics());
-  PdfInfo info;
-  info.title = bank.title.empty() ? "Drawer bank" : bank.title;
-  info.subject = "Fitting sheet";
   std::vector<FileToWrite> files;
   std::string fault;
   const auto add = [&](const std::string& name, Rendered rendered) {
@@ -22,7 +20,7 @@ ExitStatus WriteSheet(Program& program, const Bank& bank, const GapCheck& check,
     files.push_back({program.options().sheet + "/" + name, std::move(rendered.bytes)});
   };
   for (const Sheet& sheet : sheets) add(sheet.name + ".svg", RenderSvg(sheet));
-  add("fitting.pdf", RenderPdf(sheets, info));
+  add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank, "Fitting sheet")));
   if (!fault.empty()) {
     return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault, {},
                           ExitStatus::kFile);

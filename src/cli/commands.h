@@ -12,6 +12,7 @@ ExitStatus DrawCommand(Program& program);
 ExitStatus ShopCommand(Program& program);
 ExitStatus PartsCommand(Program& program);
 ExitStatus StickCommand(Program& program);
+ExitStatus StockCommand(Program& program);
 ExitStatus WhyCommand(Program& program);
 
 }  // namespace tillwright

@@ -54,6 +54,8 @@ constexpr CommandRow kCommands[] = {
     {Command::kParts, "parts", "Print the cut list and the hardware",
      "tillwright parts specs/sewing-frame-pedestal.json --format csv -o cuts.csv", true, true,
      true},
+    {Command::kStock, "stock", "Lay the parts out on sheets and boards; print what to buy and cut",
+     "tillwright stock specs/sewing-frame-pedestal.json", true, true, true},
     {Command::kWhy, "why", "Tell how one dimension came about",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
     {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
@@ -93,6 +95,7 @@ class Parser {
     for (const CommandRow& row : kCommands) {
       if (!app_.get_subcommand(row.name)->parsed()) continue;
       options_.command = row.command;
+      if (!options_.specs.empty()) options_.spec = options_.specs.front();
       options_.draw.all_sizes = sizes_ != "key";
       options_.stick.templates = templates_ != "without";
       options_.stick.sticks = templates_ != "only";
@@ -108,7 +111,12 @@ class Parser {
   void Add(const CommandRow& row) {
     CLI::App* sub = app_.add_subcommand(row.name, row.about);
     sub->footer(std::string("\nExample: ") + row.example);
-    if (row.takes_spec) {
+    if (row.command == Command::kStock) {
+      sub->add_option("SPEC", options_.specs,
+                      "The specs that share the stock; - for standard input")
+          ->required()
+          ->type_name("");
+    } else if (row.takes_spec) {
       sub->add_option("SPEC", options_.spec, "The spec: a file, or - for standard input")
           ->required()
           ->type_name("");

@@ -11,16 +11,17 @@
 
 namespace tillwright {
 
-enum class Command { kSize, kCheck, kDraw, kStick, kParts, kShop, kWhy, kNew, kSchema };
+enum class Command { kSize, kCheck, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
   Command command = Command::kSize;
-  std::string spec;             // a path, or "-"
-  std::string output;           // -o: a path, "-" or empty
-  std::string path;             // why: the dimension
-  std::string format;           // draw, stick, parts: the first of theirs unless given
-  std::string sheet;            // check: the folder for the fitting sheet
+  std::string spec;                // a path, or "-"
+  std::vector<std::string> specs;  // stock: all of them, the first in `spec` too
+  std::string output;              // -o: a path, "-" or empty
+  std::string path;                // why: the dimension
+  std::string format;              // draw, stick, parts: the first of theirs unless given
+  std::string sheet;               // check: the folder for the fitting sheet
   DrawOptions draw;
   StickOptions stick;
   bool json = false;

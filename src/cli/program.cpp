@@ -1,5 +1,8 @@
 #include "cli/program.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "tillwright/read.h"
 #include "tillwright/solve.h"
 #include "tillwright/write.h"
@@ -7,7 +10,7 @@
 
 namespace tillwright {
 
-std::string Program::SpecName() const { return options_.spec == "-" ? "<stdin>" : options_.spec; }
+std::string Program::SpecName() const { return path_ == "-" ? "<stdin>" : path_; }
 
 bool Program::Colored(bool terminal) const {
   if (options_.color != ColorChoice::kAuto) return options_.color == ColorChoice::kAlways;
@@ -38,12 +41,12 @@ ExitStatus Program::Failed(DiagnosticCode code, std::string message, std::string
 }
 
 std::optional<ExitStatus> Program::ReadText() {
-  if (options_.spec == "-" && console_.in_is_terminal) {
+  if (path_ == "-" && console_.in_is_terminal) {
     return Failed(DiagnosticCode::kUsage,
                   "a spec is expected on standard input, which is a terminal",
                   "name a file, or pipe a spec in", ExitStatus::kUsage);
   }
-  FileResult read = files_.Read(options_.spec, kMaxSpecBytes);
+  FileResult read = files_.Read(path_, kMaxSpecBytes);
   if (!read.ok) {
     return Failed(DiagnosticCode::kFileRead, "cannot be read: " + read.problem,
                   "check the name; 'tillwright new' prints a starter spec", ExitStatus::kFile);
@@ -69,6 +72,21 @@ ExitStatus Program::WithBank(Act act) {
   return act(*this, solved.value(), CheckBank(spec_, solved.value()));
 }
 
+ExitStatus Program::WithBanks(ActOnAll act) {
+  std::vector<Solved> all;
+  for (const std::string& path : options_.specs) {
+    path_ = path;
+    if (const std::optional<ExitStatus> status = ReadTheSpec()) return *status;
+    Outcome<Bank> bank = SolveBank(spec_);
+    Show(bank.diagnostics());
+    if (!bank.ok()) return ExitStatus::kSpec;
+    std::vector<Finding> findings = CheckBank(spec_, bank.value());
+    all.push_back({std::move(spec_), std::move(bank.value()), std::move(findings)});
+    spec_ = {};
+  }
+  return act(*this, all);
+}
+
 ExitStatus Program::Emit(std::string text, ExitStatus status) {
   if (options_.output.empty() || options_.output == "-") {
     console_.out += text;
@@ -79,7 +97,10 @@ ExitStatus Program::Emit(std::string text, ExitStatus status) {
 
 std::optional<ExitStatus> Program::WriteQuietly(const std::vector<FileToWrite>& files) {
   for (const FileToWrite& file : files) {
-    if (options_.spec != "-" && files_.Same(file.path, options_.spec)) {
+    const auto is_spec = [&](const std::string& path) {
+      return path != "-" && files_.Same(file.path, path);
+    };
+    if (is_spec(options_.spec) || std::ranges::any_of(options_.specs, is_spec)) {
       return Failed(DiagnosticCode::kFileWrite, "the output would overwrite the spec",
                     "name another file with -o", ExitStatus::kUsage);
     }

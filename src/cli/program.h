@@ -17,10 +17,17 @@
 
 namespace tillwright {
 
+// A spec, and what came of it.
+struct Solved {
+  Spec spec;
+  Bank bank;
+  std::vector<Finding> findings;
+};
+
 class Program {
  public:
   Program(const Options& options, Console& console, Files& files)
-      : options_(options), console_(console), files_(files) {}
+      : options_(options), console_(console), files_(files), path_(options.spec) {}
 
   [[nodiscard]] const Options& options() const { return options_; }
   [[nodiscard]] const Spec& spec() const { return spec_; }         // after ReadTheSpec
@@ -39,6 +46,10 @@ class Program {
   // Reads, solves and checks, then acts on what came out.
   using Act = ExitStatus (*)(Program&, const Bank&, const std::vector<Finding>&);
   ExitStatus WithBank(Act act);
+
+  // The same for every spec that the command line names.
+  using ActOnAll = ExitStatus (*)(Program&, const std::vector<Solved>&);
+  ExitStatus WithBanks(ActOnAll act);
 
   // Text to standard output, or to the file that -o names.
   ExitStatus Emit(std::string text, ExitStatus status);
@@ -61,6 +72,7 @@ class Program {
   const Options& options_;
   Console& console_;
   Files& files_;
+  std::string path_;  // of the spec being read
   std::string text_;
   Spec spec_;
 };

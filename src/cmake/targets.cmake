@@ -3,7 +3,7 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 
 set(tillwright_headers
   bank check diagnostic draw gap_check keys length length_text nest parts rational read sheet
-  solve spec stick text_metrics trace words write)
+  solve spec stick stock text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 
@@ -16,6 +16,7 @@ add_library(tillwright_core STATIC
   src/nest/columns.cpp
   src/nest/completion.cpp
   src/nest/cover_lp.cpp
+  src/nest/cuts.cpp
   src/nest/dive.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
@@ -49,6 +50,7 @@ add_library(tillwright_core STATIC
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
+  src/check/movement_checks.cpp
   src/check/real_opening.cpp
   src/check/refit.cpp
   src/check/shims.cpp
@@ -63,6 +65,7 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_plan.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
@@ -71,6 +74,7 @@ add_library(tillwright_core STATIC
   src/read/locate.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
+  src/read/stock_reader.cpp
   src/write/bank_tables.cpp
   src/write/check_tables.cpp
   src/write/csv.cpp
@@ -91,6 +95,8 @@ add_library(tillwright_core STATIC
   src/write/result_json.cpp
   src/write/result_tables.cpp
   src/write/schema.cpp
+  src/write/stock_json.cpp
+  src/write/stock_text.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp
   src/write/why_text.cpp
@@ -124,6 +130,7 @@ add_library(tillwright_app STATIC
   src/cli/size_command.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
+  src/cli/stock_command.cpp
   src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_app

@@ -27,6 +27,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/plan_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_ink.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/plan_sizes.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_words.cpp
   ${CMAKE_CURRENT_LIST_DIR}/scale.cpp

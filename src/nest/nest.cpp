@@ -90,11 +90,24 @@ class Nester {
 
 NestPlan Nest(const NestJob& job) { return Nester(job).Run(); }
 
-std::string NestWords(const NestPlan& plan) {
-  const std::size_t n = plan.layouts.size();
-  const std::string sheets = std::to_string(n) + (n == 1 ? " sheet" : " sheets");
-  if (plan.proven) return sheets + "; no layout cut edge to edge can do with fewer (proved)";
-  return sheets + "; may be improvable, bound " + std::to_string(plan.bound);
+std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
+  const auto counted = [&](std::int64_t n) {
+    return std::to_string(n) + " " + std::string(noun) + (n == 1 ? "" : "s");
+  };
+  const std::string text = counted(static_cast<std::int64_t>(plan.layouts.size()));
+  std::int64_t missing = 0;
+  for (const std::int64_t n : plan.missing) missing += n;
+  if (missing > 0) {
+    return text + "; " + std::to_string(missing) + (missing == 1 ? " part finds" : " parts find") +
+           " no place";
+  }
+  if (plan.layouts.empty()) return text;
+  const bool one_size = job.stock.size() == 1;
+  if (plan.proven) {
+    return text + "; no layout cut edge to edge can do with " + (one_size ? "fewer" : "less") +
+           " (proved)";
+  }
+  return text + "; may be improvable, bound " + std::to_string(plan.bound);
 }
 
 }  // namespace tillwright

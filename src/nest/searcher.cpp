@@ -23,10 +23,7 @@ std::uint32_t MeanRemoved(const Problem& problem) {
 }  // namespace
 
 Searcher::Searcher(const Problem& problem, std::uint64_t seed, std::size_t history)
-    : problem_(problem),
-      random_(seed),
-      history_(history),
-      mean_removed_(MeanRemoved(problem)) {
+    : problem_(problem), random_(seed), history_(history), mean_removed_(MeanRemoved(problem)) {
   least_width_ = least_height_ = std::numeric_limits<std::int32_t>::max();
   for (const Part& part : problem.parts) {
     least_width_ = std::min({least_width_, part.width, part.turn ? part.height : part.width});

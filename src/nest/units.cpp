@@ -136,11 +136,27 @@ class PlanWriter {
     const auto index = static_cast<std::int32_t>(layout.pieces.size());
     layout.pieces.push_back(std::move(piece));
     if (parent >= 0) layout.pieces[static_cast<std::size_t>(parent)].pieces.push_back(index);
-    for (std::int32_t child = node.first; child != kNone; child = tree.At(child).next) {
+    for (const std::int32_t child : InOrder(tree, node)) {
       AddPiece(tree, child, x, y, index, layout);
       if (node.what == kColumns) x += tree.At(child).width * integers_.unit;
       if (node.what == kRows) y += tree.At(child).height * integers_.unit;
     }
+  }
+
+  // Larger pieces first, what is left over last.
+  static std::vector<std::int32_t> InOrder(const Tree& tree, const Node& node) {
+    std::vector<std::int32_t> children;
+    for (std::int32_t child = node.first; child != kNone; child = tree.At(child).next) {
+      children.push_back(child);
+    }
+    std::ranges::stable_sort(children, [&](std::int32_t a, std::int32_t b) {
+      const auto key = [&](std::int32_t child) {
+        const Node& c = tree.At(child);
+        return std::pair(c.what == kLeftover, node.what == kColumns ? -c.width : -c.height);
+      };
+      return key(a) < key(b);
+    });
+    return children;
   }
 
   void TakePart(const Node& node, NestPiece& piece) {

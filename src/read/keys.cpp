@@ -42,6 +42,8 @@ constexpr std::array kSpecKeys{
            kNone},
     KeyRow{"measured", "measured", "What was measured on the piece as it stands.", kNone},
     KeyRow{"spacers", "list:spacer", "Spacers and shims at hand.", kNone},
+    KeyRow{"stock", "stock-list", "The sheets and boards that parts are cut from.",
+           "sheets 96 by 48 in (2440 by 1220 mm), boards 96 by 6 in (2400 by 150 mm)"},
 };
 
 constexpr std::array kOpeningKeys{
@@ -336,6 +338,37 @@ constexpr std::array kSpacerKeys{
     KeyRow{"count", "count", "How many there are.", "1"},
 };
 
+constexpr std::array kStockListKeys{
+    KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", "1/8 in, or 3 mm"},
+    KeyRow{"trim", "length-or-zero", "Taken off each edge of a sheet first, saw cut included.",
+           "1/4 in, or 6 mm"},
+    KeyRow{"stages", "stages",
+           "How many times a sheet may be gone over, all cuts of one time the same way.",
+           "as many as it takes"},
+    KeyRow{"waste", "ratio", "What boards are bought over the layouts, in percent.", "10"},
+    KeyRow{"sheets", "list:stock-piece", "Sheets that can be bought, and offcuts on hand.",
+           "one of 96 by 48 in, or 2440 by 1220 mm"},
+    KeyRow{"boards", "list:stock-piece", "Boards that can be bought or are on hand.",
+           "one of 96 by 6 in, or 2400 by 150 mm"},
+};
+
+constexpr std::array kStockPieceKeys{
+    KeyRow{"name", "text", "What it is called.", kNone},
+    KeyRow{"material", "text", "What it is made of.", "any"},
+    KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any"},
+    KeyRow{"length", "length", "Along the grain.", kNone},
+    KeyRow{"width", "length", "Across the grain.", kNone},
+    KeyRow{"count", "count", "How many there are.", "as many as wanted; 1 when on hand"},
+    KeyRow{"on_hand", "flag", "Paid for already: used before any is bought.", "false"},
+    KeyRow{"price", "ratio", "Of one.", kNone},
+    KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
+};
+
+constexpr std::array kFlawKeys{
+    KeyRow{"from", "length-or-zero", "From its left end.", "0"},
+    KeyRow{"to", "length", "From its left end.", kNone},
+};
+
 constexpr std::array kObjects{
     ObjectRow{"spec", "A bank of drawers to be sized.", kSpecKeys},
     ObjectRow{"opening", "The clear space the bank lives in.", kOpeningKeys},
@@ -372,6 +405,9 @@ constexpr std::array kObjects{
     ObjectRow{"diagonals", "Both diagonals.", kDiagonalsKeys},
     ObjectRow{"measured-part", "Sizes of one part.", kMeasuredPartKeys},
     ObjectRow{"spacer", "One kind of spacer.", kSpacerKeys},
+    ObjectRow{"stock-list", "What parts are cut from, and with which saw.", kStockListKeys},
+    ObjectRow{"stock-piece", "One kind of sheet or board.", kStockPieceKeys},
+    ObjectRow{"flaw", "A stretch to leave out.", kFlawKeys},
 };
 
 // Edits between two words: insert, delete, change, or swap neighbours, case aside.

@@ -4,6 +4,7 @@
 #include "read/check_inputs.h"
 #include "read/layout_reader.h"
 #include "read/object_reader.h"
+#include "read/stock_reader.h"
 #include "spec/box_rules.h"
 #include "tillwright/read.h"
 
@@ -42,6 +43,7 @@ class SpecReader {
     top_.LengthOf("grid", Sign::kPositive, spec.grid);
     ReadLayout(top_, spec);
     ReadCheckInputs(top_, spec);
+    ReadStock(top_, spec.stock);
   }
 
  private:

@@ -43,6 +43,16 @@ inline constexpr Default kGrooveDepth{In(1, 4), Mm(6)};
 inline constexpr Default kPlay{In(1, 32), TenthMm(8)};
 inline constexpr Default kAllowanceLength{In(1), Mm(25)};  // solid wood, rough
 inline constexpr Default kAllowanceWidth{In(1, 4), Mm(6)};
+// Sheets and boards as they are commonly sold, and what a table saw takes.
+inline constexpr Default kKerf{In(1, 8), Mm(3)};
+inline constexpr Default kTrim{In(1, 4), Mm(6)};
+inline constexpr Default kSheetLength{In(96), Mm(2440)};
+inline constexpr Default kSheetWidth{In(48), Mm(1220)};
+inline constexpr Default kBoardLength{In(96), Mm(2400)};
+inline constexpr Default kBoardWidth{In(6), Mm(150)};
+inline constexpr Default kPlaning{In(1, 4), Mm(6)};    // boards are thicker by so much or more
+inline constexpr Default kBoardStep{In(1, 4), Mm(5)};  // in steps of this
+inline constexpr Default kJointing{In(1, 8), Mm(3)};   // each board of a glue-up is wider by it
 inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
 inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
 // How true a maker works, plus or minus.

@@ -93,6 +93,10 @@ Json SimpleDefinitions() {
   pulls["minimum"] = 1;
   pulls["maximum"] = 2;
   d["pull-count"] = pulls;
+  Json stages = TypeOf({"integer"});
+  stages["minimum"] = 1;
+  stages["maximum"] = 10;
+  d["stages"] = stages;
   d["pull-or-none"] = AnyOf({OneWord("none"), Ref("pull")});
   d["slide-length"] = AnyOf({OneWord("auto"), Ref("length")});
   d["divider"] = AnyOf({OneWord("none"), Ref("length")});

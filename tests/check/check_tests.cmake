@@ -6,6 +6,7 @@ tillwright_add_tests(tillwright_check_tests
     tests/check/bank_checks_test.cpp
     tests/check/chance_test.cpp
     tests/check/given_layout_test.cpp
+    tests/check/movement_checks_test.cpp
     tests/check/random_test.cpp
     tests/check/real_opening_test.cpp
     tests/check/refit_test.cpp

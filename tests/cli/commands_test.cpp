@@ -348,7 +348,7 @@ TEST_F(Commands, HelpIsThereAtTheTopAndInEachCommand) {
     const Called top = Do({flag});
     EXPECT_EQ(top.status, 0);
     EXPECT_THAT(top.err, IsEmpty());
-    for (const char* command : {"size", "draw", "why", "new", "schema"}) {
+    for (const char* command : {"size", "draw", "stick", "why", "new", "schema"}) {
       EXPECT_THAT(top.out, HasSubstr(command));
       const Called help = Do({command, flag});
       EXPECT_EQ(help.status, 0) << command;

@@ -1,0 +1,75 @@
+// What a job is cut from: its parts laid out on sheets and boards, and what to buy.
+//
+// One or more banks share the stock. Parts are grouped by material and thickness; each group is a
+// nesting job of its own (nest.h). Solid wood is cut from boards: what is wider than a board is
+// glued up of several. Everything else is cut from sheets.
+#ifndef TILLWRIGHT_STOCK_H_
+#define TILLWRIGHT_STOCK_H_
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "tillwright/bank.h"
+#include "tillwright/nest.h"
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+// One bank of the job. REQUIRES: both outlive the call.
+struct StockSource {
+  const Spec* spec = nullptr;
+  const Bank* bank = nullptr;
+};
+
+// A kind of part as it is sawn. The same index in StockGroup::parts and NestJob::parts.
+struct StockPart {
+  std::string label;  // "A: box side D1–D3" when there are several banks
+  Length length;      // finished
+  Length width;
+  std::int64_t count = 1;
+  int staves = 1;  // boards glued side by side to make one
+};
+
+// Everything of one material and thickness.
+struct StockGroup {
+  std::string material;  // may be empty
+  Length thickness;      // finished
+  bool solid = false;    // from boards
+  Length rough;          // of the boards before planing; sheets: the thickness
+  std::vector<StockPart> parts;
+  NestJob job;
+  NestPlan plan;
+  // Of one of NestJob::stock: where it begins on the whole piece (flaws cut a piece into several).
+  std::vector<Length> begins;
+};
+
+struct StockPlan {
+  Unit units = Unit::kInch;
+  std::string title;               // of the first bank
+  bool priced = false;             // every piece that is bought has a price
+  int waste_percent = 0;           // what boards are bought over the layouts
+  std::vector<StockGroup> groups;  // sheets first; by material and thickness
+};
+
+// REQUIRES: at least one source. The first source that gives "stock" gives it for all, and the
+// first gives units and title.
+[[nodiscard]] StockPlan PlanStock(std::span<const StockSource> sources);
+
+// What is used of one kind of stock.
+struct StockUse {
+  std::int32_t stock = 0;  // in NestJob::stock
+  std::int64_t count = 0;
+};
+[[nodiscard]] std::vector<StockUse> UsesOf(const StockGroup& group);
+
+// Volume of the boards of a group, in cubic millimetres as bought, the waste included: an estimate.
+[[nodiscard]] double BoardVolume(const StockPlan& plan, const StockGroup& group);
+
+// Whether every part found a place.
+[[nodiscard]] bool IsWhole(const StockPlan& plan);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_STOCK_H_
