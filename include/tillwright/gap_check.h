@@ -193,6 +193,10 @@ struct GapCheck {
 // "D2 to D1", "D1 top".
 [[nodiscard]] std::string SubjectOf(const Bank& bank, const StackUp& stack);
 
+// The fronts in the order they are hung: from the bottom up, then from the left; indices into
+// Bank::spaces.
+[[nodiscard]] std::vector<int> HangingOrder(const Bank& bank);
+
 // The spec with the changes made. REQUIRES: `bank` is what the spec gives.
 [[nodiscard]] Spec Applied(const Spec& spec, const Bank& bank,
                            const std::vector<SpecChange>& changes);

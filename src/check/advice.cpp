@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "check/change.h"
+#include "check/control.h"
 #include "check/gap_findings.h"
 #include "check/given_layout.h"
 #include "check/layout_index.h"
@@ -21,34 +22,12 @@ constexpr int kRounds = 20;  // each changes one kind of thing, solves and looks
 constexpr Default kStep{Length::Inches(1, 64), defaults::TenthMm(1)};
 constexpr Default kRoomBetweenLimits{Length::Inches(1, 16), Length::Millimeters(2)};
 
-// What of the spec sets a gap: the gap of a node, or an edge; or an overlay.
-struct Control {
-  Key key = Key::kGap;
-  NodePath node;
-  Edge edge = Edge::kTop;
-  friend auto operator<=>(const Control&, const Control&) = default;
-};
-
 // One attempt: the changed spec, solved and reckoned.
 struct Attempt {
   Spec spec;
   Bank bank;
   GapCheck check;
 };
-
-bool IsGlobal(Key key) { return key != Key::kGap && key != Key::kEdge && key != Key::kOverlay; }
-
-Control ControlOf(const LayoutIndex& index, const Bank& bank, const StackUp& stack) {
-  const auto at = static_cast<std::size_t>(stack.index);
-  if (stack.is_overlap) return {Key::kOverlay, {}, bank.overlaps[at].edge};
-  const Gap& gap = bank.gaps[at];
-  const bool lower = gap.from.kind == GapEnd::Kind::kSpace;
-  const bool upper = gap.to.kind == GapEnd::Kind::kSpace;
-  if (lower && upper) return {Key::kGap, index.Common(gap.from.index, gap.to.index), Edge::kTop};
-  const bool upright = gap.axis == Axis::kY;
-  if (lower) return {Key::kEdge, {}, upright ? Edge::kTop : Edge::kRight};
-  return {Key::kEdge, {}, upright ? Edge::kBottom : Edge::kLeft};
-}
 
 class Adviser {
  public:
@@ -118,8 +97,7 @@ class Adviser {
     });
   }
 
-  // --- One round
-  // ------------------------------------------------------------------------------------
+  // --- One round ---------------------------------------------------------------------------------
 
   // Adds or betters changes; false when there is nothing left to do.
   bool Improve() {
@@ -181,8 +159,7 @@ class Adviser {
     return changed;
   }
 
-  // --- Gaps
-  // -----------------------------------------------------------------------------------------
+  // --- Gaps --------------------------------------------------------------------------------------
 
   struct Group {
     double least = -1e9, most = 1e9;                // mm that its value may be moved by
@@ -351,38 +328,6 @@ class Adviser {
   bool stays_ = false;  // gaps cannot be moved
   int tightened_ = 0;
 };
-
-// The changes that bear on one stack: its own gap's, and those of everything.
-std::string TextFor(const std::vector<SpecChange>& advice, const Control* control) {
-  constexpr int kMost = 4;
-  std::string text;
-  int said = 0;
-  for (const SpecChange& change : advice) {
-    const bool own = control != nullptr && change.key == control->key &&
-                     change.node == control->node && change.edge == control->edge;
-    if (!own && !IsGlobal(change.key)) continue;
-    if (++said > kMost) return text + " and what else the advice says";
-    text += (text.empty() ? "" : "; ") + change.text;
-  }
-  return text;
-}
-
-void SayAdvice(const Spec& spec, const Bank& bank, GapCheck& check) {
-  const LayoutIndex index(spec);
-  std::map<std::string, Control> controls;
-  for (const StackUp& stack : check.stacks) {
-    if (stack.verdict == Level::kFail) {
-      controls.try_emplace(SubjectOf(bank, stack), ControlOf(index, bank, stack));
-    }
-  }
-  for (Finding& finding : check.findings) {
-    if (finding.level != Level::kFail) continue;
-    const auto control = controls.find(finding.subject);
-    const std::string text =
-        TextFor(check.advice, control == controls.end() ? nullptr : &control->second);
-    if (!text.empty()) finding.message += ". To do: " + text;
-  }
-}
 
 }  // namespace
 

@@ -60,8 +60,7 @@ class Finder {
         check_.greatest, check_.least, kGeometry);
   }
 
-  // --- Moisture
-  // ------------------------------------------------------------------------------------
+  // --- Moisture ----------------------------------------------------------------------------------
 
   void Moisture() {
     constexpr double kDriest = 6;
@@ -85,8 +84,7 @@ class Finder {
         std::nullopt, std::nullopt, kHandbook);
   }
 
-  // --- One gap
-  // -------------------------------------------------------------------------------------
+  // --- One gap -----------------------------------------------------------------------------------
 
   void Gap_(StackUp& stack) {
     const Envelope envelope = EnvelopeOf(check_, stack);
@@ -186,8 +184,7 @@ class Finder {
     Add(CheckCode::kGapTaper, level, subject, std::move(message), taper, seen, kCommon);
   }
 
-  // --- Overlaps
-  // ------------------------------------------------------------------------------------
+  // --- Overlaps ----------------------------------------------------------------------------------
 
   void Overlap_(StackUp& stack) {
     if (stack.nominal <= Length()) return;  // meant to stop short of the edge
@@ -203,8 +200,7 @@ class Finder {
         Rounded(low), Length(), kStack);
   }
 
-  // --- What was measured
-  // ---------------------------------------------------------------------------
+  // --- What was measured -------------------------------------------------------------------------
 
   void Measured() {
     for (const MeasuredCell& cell : check_.cells) Box(cell);
@@ -258,8 +254,7 @@ class Finder {
         std::nullopt, std::nullopt, kMeasuredSource);
   }
 
-  // --- Spacers
-  // -------------------------------------------------------------------------------------
+  // --- Spacers -----------------------------------------------------------------------------------
 
   void Shims() {
     const Length enough = kShimError.In(bank_.units);

@@ -14,7 +14,7 @@ ShimChoice::ShimChoice(const std::vector<SpacerSpec>& spacers, Length greatest) 
   const Length most = 2 * Max(greatest, Length());
   for (std::size_t i = 0; i < spacers.size(); ++i) {
     const Length thickness = spacers[i].thickness.value;
-    if (thickness > most) continue;
+    if (thickness > most || thickness <= Length()) continue;
     // 1, 2, 4 … and the rest of them: every count up to all of them, in few steps.
     const std::int64_t room = most.picometers() / thickness.picometers();
     int left = static_cast<int>(std::min<std::int64_t>(spacers[i].count.value, room));

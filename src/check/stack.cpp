@@ -5,7 +5,6 @@
 
 #include "check/measured_parts.h"
 #include "check/wood.h"
-#include "tillwright/words.h"
 
 namespace tillwright {
 namespace {
@@ -42,8 +41,7 @@ class Builder {
     return bank_.spaces[static_cast<std::size_t>(space)].front.rect;
   }
 
-  // --- What is known of every front before its gaps are looked at
-  // ---------------------------------
+  // --- What is known of every front before its gaps are looked at --------------------------------
 
   struct FrontState {
     std::array<double, 2> dry{}, humid{};  // change of size along x and y, mm
@@ -103,10 +101,12 @@ class Builder {
     for (const Overlap& overlap : bank_.overlaps) {
       if (overlap.edge == Edge::kBottom) fixed[static_cast<std::size_t>(overlap.space)] = true;
     }
-    for (const int space : FromTheBottomUp()) {
+    const std::vector<int> order = Sorted([&](int space) { return RectOf(space).y; });
+    const std::vector<int> by_top = Sorted([&](int space) { return RectOf(space).Top(); });
+    for (const int space : order) {
       const auto at = static_cast<std::size_t>(space);
       if (fixed[at]) continue;
-      if (below[at].empty()) below[at] = UnderAnOpenSpace(space);
+      if (below[at].empty()) below[at] = UnderAnOpenSpace(space, by_top);
       for (const int other : below[at]) StandOn(states_[at], other);
     }
   }
@@ -119,31 +119,33 @@ class Builder {
     state.datum = under.datum;
   }
 
-  std::vector<int> FromTheBottomUp() const {
+  // The fronts by a place of theirs, from below.
+  template <class F>
+  std::vector<int> Sorted(F place) const {
     std::vector<int> order;
     for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
       if (bank_.spaces[i].HasFront()) order.push_back(static_cast<int>(i));
     }
-    std::ranges::stable_sort(order, {}, [&](int space) { return RectOf(space).y; });
+    std::ranges::stable_sort(order, {}, place);
     return order;
   }
 
-  std::vector<int> UnderAnOpenSpace(int space) const {
+  // The fronts whose tops are highest among those below, where they face it.
+  std::vector<int> UnderAnOpenSpace(int space, const std::vector<int>& by_top) const {
     const Rect& above = RectOf(space);
+    const auto top = [&](int other) { return RectOf(other).Top(); };
     std::vector<int> found;
-    for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
-      if (!bank_.spaces[i].HasFront() || static_cast<int>(i) == space) continue;
-      const Rect& r = RectOf(static_cast<int>(i));
-      if (r.Top() > above.y || r.Right() <= above.x || r.x >= above.Right()) continue;
-      if (!found.empty() && r.Top() < RectOf(found.front()).Top()) continue;
-      if (!found.empty() && r.Top() > RectOf(found.front()).Top()) found.clear();
-      found.push_back(static_cast<int>(i));
+    auto at = std::ranges::upper_bound(by_top, above.y, {}, top);
+    while (at != by_top.begin()) {
+      const Rect& r = RectOf(*--at);
+      if (!found.empty() && r.Top() < top(found.front())) break;
+      if (*at != space && r.Right() > above.x && r.x < above.Right()) found.push_back(*at);
     }
+    std::ranges::sort(found);
     return found;
   }
 
-  // --- Lists
-  // --------------------------------------------------------------------------------------
+  // --- Lists -------------------------------------------------------------------------------------
 
   void Gap_(int index) {
     const Gap& gap = bank_.gaps[static_cast<std::size_t>(index)];
@@ -290,14 +292,16 @@ class Builder {
   std::size_t count_ = 0;
 };
 
-// The one sum of lengths over a list: each coefficient times nominal and deviation.
+// The one sum of lengths over a list: each coefficient times nominal and deviation. Wide, since
+// sizes that are given need not fit together.
 template <class F>
 HalfLength ValueOf(const std::vector<Contributor>& list, F deviation) {
-  std::int64_t quarters = 0;
+  Int128 quarters = 0;
   for (const Contributor& c : list) {
-    quarters += c.halves * (c.nominal.halves + HalfLength::Of(deviation(c)).halves);
+    const Int128 size = c.nominal.halves + HalfLength::Of(deviation(c)).halves;
+    quarters += c.halves * size;
   }
-  return {FloorDiv<std::int64_t>(quarters, 2)};
+  return {static_cast<std::int64_t>(FloorDiv<Int128>(quarters, 2))};
 }
 
 template <class F>
@@ -341,52 +345,6 @@ double DryValue(const std::vector<Contributor>& list) {
 
 double HumidValue(const std::vector<Contributor>& list) {
   return Moved(list, [](const Contributor& c) { return c.humid; });
-}
-
-std::string SubjectOf(const Bank& bank, const StackUp& stack) {
-  const auto at = static_cast<std::size_t>(stack.index);
-  if (!stack.is_overlap) {
-    return ToText(bank, bank.gaps[at].from) + " to " + ToText(bank, bank.gaps[at].to);
-  }
-  const Overlap& overlap = bank.overlaps[at];
-  return ToText(bank.spaces[static_cast<std::size_t>(overlap.space)].id) + " " +
-         std::string(Word(overlap.edge));
-}
-
-std::string ContributorName(const Bank& bank, const StackUp& stack, const Contributor& c) {
-  const bool upright = stack.axis == Axis::kY;
-  const auto id = [&] { return ToText(bank.spaces[static_cast<std::size_t>(c.space)].id); };
-  switch (c.kind) {
-    case Kind::kSpacer:
-      return "spacer";
-    case Kind::kEdge:
-      return ToText(bank, c.edge);
-    case Kind::kSize:
-      return id() + (upright ? ".front.height" : ".front.width");
-    case Kind::kPlace:
-      return id() + ".place";
-    case Kind::kMovement:
-      return id() + ".movement";
-    case Kind::kOpening:
-      break;
-  }
-  if (c.edge.kind == GapEnd::Kind::kDivider) return "opening to " + ToText(bank, c.edge);
-  return upright ? "opening.height" : "opening.width";
-}
-
-std::vector<const Contributor*> Biggest(const StackUp& stack, std::size_t count) {
-  const auto weight = [](const Contributor& c) {
-    const double most = std::max({ToMillimeters(c.tolerance), std::abs(c.dry), std::abs(c.humid)});
-    return std::abs(c.halves) / 2.0 * most;
-  };
-  std::vector<const Contributor*> list;
-  for (const Contributor& c : stack.contributors) {
-    if (weight(c) > 0) list.push_back(&c);
-  }
-  std::ranges::stable_sort(
-      list, [&](const Contributor* a, const Contributor* b) { return weight(*a) > weight(*b); });
-  if (list.size() > count) list.resize(count);
-  return list;
 }
 
 }  // namespace tillwright

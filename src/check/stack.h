@@ -11,7 +11,7 @@
 namespace tillwright {
 
 // Most contributors that the stacks of one bank may have together.
-inline constexpr std::size_t kMostContributors = 4'000'000;
+inline constexpr std::size_t kMostContributors = 500'000;
 
 // Fills in check.stacks, with the tolerances, setting and season that `check` holds. False when
 // there would be more contributors than kMostContributors.

@@ -46,6 +46,7 @@ add_library(tillwright_core STATIC
   src/check/bank_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
+  src/check/control.cpp
   src/check/figures.cpp
   src/check/fit_checks.cpp
   src/check/gap_check.cpp
@@ -56,6 +57,7 @@ add_library(tillwright_core STATIC
   src/check/refit.cpp
   src/check/shims.cpp
   src/check/stack.cpp
+  src/check/stack_text.cpp
   src/check/strength_checks.cpp
   src/check/wood.cpp
   src/stock/cut_list.cpp

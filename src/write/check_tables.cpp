@@ -25,7 +25,7 @@ class CheckPage {
     if (check_.has_season) Season();
     if (check_.has_measured) Measured();
     for (const GivenLayout& layout : check_.layouts) Given(layout);
-    if (!spec_.spacers.empty()) FittingOrder();
+    FittingOrder();
     if (check_.refit) RefitTable(*check_.refit);
     Advice();
     page_.Checks(findings);
@@ -41,8 +41,7 @@ class CheckPage {
     return ToText(bank_.spaces[static_cast<std::size_t>(space)].id);
   }
 
-  // --- The gap table
-  // --------------------------------------------------------------------------------
+  // --- The gap table -----------------------------------------------------------------------------
 
   std::vector<std::string> CellsOf(const StackUp& stack) const {
     const double nominal = ToMillimeters(stack.nominal);
@@ -132,8 +131,7 @@ class CheckPage {
     }
   }
 
-  // --- What was measured
-  // ----------------------------------------------------------------------------
+  // --- What was measured -------------------------------------------------------------------------
 
   void Measured() {
     page_.Heading("The opening as measured");
@@ -173,8 +171,7 @@ class CheckPage {
     page_.Put(table.ToText());
   }
 
-  // --- Sizes that were all given
-  // --------------------------------------------------------------------
+  // --- Sizes that were all given -----------------------------------------------------------------
 
   void Given(const GivenLayout& layout) {
     const std::string name = IdOf(layout.first) + " to " + IdOf(layout.last);
@@ -197,8 +194,7 @@ class CheckPage {
     }
   }
 
-  // --- Fitting
-  // --------------------------------------------------------------------------------------
+  // --- Fitting -----------------------------------------------------------------------------------
 
   std::string Pieces(const ShimSet& set) const {
     std::string text;
@@ -210,19 +206,29 @@ class CheckPage {
     return text.empty() ? "none" : text;
   }
 
+  // As on the fitting sheet: fronts in the order they are hung, and what sets each gap.
   void FittingOrder() {
-    TextTable table(
-        {{"", false}, {"gap", false, true}, {"wanted"}, {"spacers", false, true}, {"off by"}});
+    page_.Heading("Fitting order", "from the bottom up, then from the left");
+    std::string fronts;
+    for (const int space : HangingOrder(bank_)) {
+      fronts += (fronts.empty() ? "" : ", ") + IdOf(space);
+    }
+    if (!fronts.empty()) page_.Line("Hang " + fronts + ".");
+    TextTable table({{"", false},
+                     {"gap", false, true},
+                     {"wanted"},
+                     {"spacers", false, true},
+                     {"off by"},
+                     {"measured"}});
     int step = 0;
     for (const StackUp& stack : check_.stacks) {
-      if (!stack.shims) continue;
+      if (stack.is_overlap) continue;
+      const bool off = stack.shims && !stack.shims->error.IsZero();
       table.Row({std::to_string(++step), SubjectOf(bank_, stack), In(stack.nominal),
-                 Pieces(*stack.shims),
-                 stack.shims->error.IsZero() ? "" : About(ToMillimeters(stack.shims->error))});
+                 stack.shims ? Pieces(*stack.shims) : "",
+                 off ? About(ToMillimeters(stack.shims->error)) : "", "________"});
     }
-    if (table.empty()) return;
-    page_.Heading("Fitting order", "from the bottom up, then from the left");
-    page_.Put(table.ToText());
+    if (!table.empty()) page_.Put(table.ToText());
   }
 
   void RefitTable(const Refit& refit) {

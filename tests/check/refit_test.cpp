@@ -85,8 +85,7 @@ TEST(Refit, ACaseIsMadeAsMuchNarrowerAsItsOpening) {
   EXPECT_EQ(Now(*c.check.refit, "D1.front.width"), L("19 7/8"));
 }
 
-// --- Cells and shims
-// ------------------------------------------------------------------------------
+// --- Cells and shims -----------------------------------------------------------------------------
 
 // 16 wide at the bottom, 15 3/4 at the top. Every cell is as wide as at its own top; its box leaves
 // 1/2 for each slide; at the slide line, lower down, it is wider by what the shims fill.

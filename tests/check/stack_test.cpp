@@ -51,8 +51,7 @@ TEST(StackUps, TenPartsAlikeComeOut) {
   EXPECT_NEAR(stack.rss_mm / 25.4, .316, .0005);
 }
 
-// --- Against fronts laid out one by one
-// -----------------------------------------------------------
+// --- Against fronts laid out one by one ----------------------------------------------------------
 
 std::string Inset(const std::string& keys, int drawers = 3) {
   std::string text = R"({"opening": {"width": 16, "height": 24, "depth": 20},
@@ -197,8 +196,7 @@ TEST(StackUps, TheListAddsUpToTheSolvedGap) {
   EXPECT_GT(stacks, 1000);
 }
 
-// --- Worked by hand
-// -------------------------------------------------------------------------------
+// --- Worked by hand ------------------------------------------------------------------------------
 
 struct Worked {
   const char* keys;
@@ -252,8 +250,20 @@ TEST(StackUps, StacksGoOnThroughOpenSpacesAndUnderColumns) {
   EXPECT_EQ(columns.Stack("D2 to D1").spread, HalfLength{});
 }
 
-// --- Seasons
-// --------------------------------------------------------------------------------------
+// A front over very many columns of very many fronts each: refused, not remembered.
+TEST(StackUps, MoreThanCanBeKeptIsRefused) {
+  std::string text = R"({"opening": {"width": "90 m", "height": "90 m", "depth": 20},
+      "setting": "spaced", "layout": {"rows": [{"columns": [)";
+  for (int i = 0; i < 1500; ++i) text += std::string(i == 0 ? "" : ", ") + R"({"blank": {}})";
+  text += "]}";
+  for (int i = 0; i < 1500; ++i) text += R"(, {"blank": {}})";
+  const testing::Solved s = testing::MustSolve(text + "]}}");
+  const Outcome<GapCheck> check = CheckGaps(s.spec, s.bank);
+  ASSERT_FALSE(check.ok());
+  EXPECT_EQ(check.diagnostics()[0].code, DiagnosticCode::kTooBig);
+}
+
+// --- Seasons -------------------------------------------------------------------------------------
 
 // One flat-sawn white fir front of 232 mm, as in the Wood Handbook's example: from 8 to 11 % it
 // gains 1.705 mm. Held in the middle half of that goes each way; held at the bottom all goes up.
@@ -294,8 +304,7 @@ TEST(Seasons, PanelsStayAndOverlapsGrow) {
   EXPECT_LT(solid.Stack("D2 to D1").humid_mm, ToMillimeters(L("1/8")));
 }
 
-// --- As measured
-// ----------------------------------------------------------------------------------
+// --- As measured ---------------------------------------------------------------------------------
 
 TEST(MeasuredGaps, FollowTheSameCoefficients) {
   const std::string measured =

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tillwright/check.h"
+#include "tillwright/gap_check.h"
 #include "tillwright/read.h"
 #include "tillwright/solve.h"
 #include "tillwright/write.h"
@@ -36,6 +37,17 @@ void Refused(const Diagnostics& diagnostics, const std::string& text) {
   Demand(nlohmann::json::accept(tillwright::DiagnosticsJson(diagnostics, "spec", text)));
 }
 
+// Small banks only: what is wrong shows in them too, and many more of them are tried.
+void GapsChecked(const Spec& spec, const Bank& bank, const std::string& text) {
+  constexpr std::size_t kMostSpaces = 60;
+  if (bank.spaces.size() > kMostSpaces) return;
+  const Outcome<tillwright::GapCheck> check = tillwright::CheckGaps(spec, bank);
+  if (!check.ok()) return Refused(check.diagnostics(), text);
+  const std::vector<tillwright::Finding>& findings = check.value().findings;
+  Demand(nlohmann::json::accept(tillwright::CheckJson(spec, bank, check.value(), findings)));
+  DemandPlain(tillwright::CheckTables(spec, bank, check.value(), findings, {}));
+}
+
 void Solved(const Spec& spec, const std::string& text) {
   const Outcome<Bank> bank = tillwright::SolveBank(spec);
   tillwright::Trace trace;
@@ -47,6 +59,7 @@ void Solved(const Spec& spec, const std::string& text) {
   Demand(nlohmann::json::accept(json));
   Demand(json == tillwright::ResultJson(traced.value(), findings));
   DemandPlain(tillwright::ResultTables(bank.value(), findings, {}));
+  GapsChecked(spec, bank.value(), text);
   const std::vector<std::string> paths = trace.Paths();
   for (std::size_t i = 0; i < paths.size(); i += paths.size() / 20 + 1) {
     const std::string why =

@@ -57,6 +57,15 @@ TEST(Limits, LeavesOfEveryKindCountInATreeToo) {
   EXPECT_EQ(Count(ReadSpec(tree(10'000)).diagnostics(), DiagnosticCode::kTooBig), 1);
 }
 
+TEST(Limits, AHundredKindsOfSpacersPassAndOneMoreIsRefused) {
+  const auto spacers = [](int kinds) {
+    return "{" + kOpening + R"(, "drawers": [{}], "spacers": [{"thickness": 1})" +
+           Repeated(R"(, {"thickness": 2})", kinds - 1) + "]}";
+  };
+  EXPECT_TRUE(ReadSpec(spacers(100)).ok());
+  EXPECT_EQ(Count(ReadSpec(spacers(101)).diagnostics(), DiagnosticCode::kTooBig), 1);
+}
+
 TEST(Limits, SixteenMebibytesPassAndOneByteMoreIsRefused) {
   std::string text = PlainList(1);
   text.resize(kMaxSpecBytes, ' ');

@@ -15,6 +15,8 @@ constexpr double kTitle = 4.5;      // mm, from a panel to the baseline of its t
 constexpr double kRowStep = 9;      // mm, from one row of panels to the next
 constexpr double kWantedGap = 1.8;  // mm, that a usual gap is drawn
 
+constexpr const char* kTrueMeasured = "TRUE, AS MEASURED";  // the widest title
+
 enum class State : std::uint8_t { kTrue, kDry, kHumid, kWorst };
 
 // Sides of a front: left, right, bottom, top.
@@ -35,7 +37,7 @@ class EvennessDrawing {
   }
 
   View Draw() {
-    Panel(State::kTrue, check_.has_measured ? "TRUE, AS MEASURED" : "TRUE, AS PLANNED");
+    Panel(State::kTrue, check_.has_measured ? kTrueMeasured : "TRUE, AS PLANNED");
     if (check_.has_season) {
       Panel(State::kDry, "DRY SEASON");
       Panel(State::kHumid, "HUMID SEASON");
@@ -97,8 +99,7 @@ class EvennessDrawing {
     return ToMillimeters(stack.nominal) - stack.spread.Millimeters();
   }
 
-  // --- One panel
-  // ------------------------------------------------------------------------------------
+  // --- One panel ---------------------------------------------------------------------------------
 
   PaperBox On(double x1, double y1, double x2, double y2) const {
     return {at_ + (x1 - left_) * small_, down_ + (height_ - (y2 - bottom_)) * small_,
@@ -128,9 +129,10 @@ class EvennessDrawing {
         .cap_height = 1.8, .weight = TextWeight::kBold, .level = TextLevel::kBaseline};
     const Label label =
         MakePlainLabel(metrics_, title, style, {at_, down_ + height_ * small_ + kTitle});
-    const double wide = std::max(width_ * small_, label.box.Width());
     group.primitives.emplace_back(label);
-    at_ += wide + kBetween;
+    // Panels stand below one another too: all as wide as the widest title.
+    const double widest = MeasureLabel(metrics_, kTrueMeasured, style).width;
+    at_ += std::max(width_ * small_, widest) + kBetween;
   }
 
   void Fronts(SheetGroup& group, State state) const {

@@ -9,10 +9,6 @@
 
 namespace tillwright {
 
-// The fronts in the order they are hung: from the bottom up, then from the left; indices into
-// Bank::spaces.
-[[nodiscard]] std::vector<int> HangingOrder(const Bank& bank);
-
 // The elevation with a number at every gap and overlap (those of the table; number n is
 // GapCheck::stacks[n - 1]) and the order of hanging on the fronts. Numbers that find no room are
 // left out: the table names their fronts.

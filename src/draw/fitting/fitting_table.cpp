@@ -5,6 +5,7 @@
 #include "draw/fitting/fitting.h"
 #include "draw/rich_text.h"
 #include "draw/view_tools.h"
+#include "tillwright/words.h"
 
 namespace tillwright {
 namespace {
@@ -105,10 +106,27 @@ class FittingTableDrawing {
     return std::to_string(first + 1) + (last > first ? "\u2013" + std::to_string(last + 1) : "");
   }
 
+  // What several in a row are between: "opening.left to D4 … D1".
   std::string SubjectText(std::size_t first, std::size_t last) const {
-    std::string text = SubjectOf(bank_, check_.stacks[first]);
-    if (last > first) text += " \u2026 " + SubjectOf(bank_, check_.stacks[last]);
-    return text;
+    const StackUp& one = check_.stacks[first];
+    const StackUp& other = check_.stacks[last];
+    if (first == last) return SubjectOf(bank_, one);
+    const auto i = static_cast<std::size_t>(one.index);
+    const auto j = static_cast<std::size_t>(other.index);
+    const auto both = [](const std::string& a, const std::string& b) {
+      return a == b ? a : a + " \u2026 " + b;
+    };
+    if (one.is_overlap) {
+      const auto id = [&](const Overlap& overlap) {
+        return ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id);
+      };
+      return both(id(bank_.overlaps[i]), id(bank_.overlaps[j])) + " " +
+             std::string(Word(bank_.overlaps[i].edge));
+    }
+    const Gap& a = bank_.gaps[i];
+    const Gap& b = bank_.gaps[j];
+    return both(ToText(bank_, a.from), ToText(bank_, b.from)) + " to " +
+           both(ToText(bank_, a.to), ToText(bank_, b.to));
   }
 
   std::string Range(const StackUp& stack) const {
@@ -155,8 +173,7 @@ class FittingTableDrawing {
     Line(0, x - kPad, Pen::kHatch);
   }
 
-  // --- What else is measured
-  // ------------------------------------------------------------------------
+  // --- What else is measured ---------------------------------------------------------------------
 
   View Blanks() {
     View view;

@@ -83,8 +83,7 @@ class FittingDrawing {
     group.primitives.emplace_back(label);
   }
 
-  // --- Numbers of the gaps
-  // --------------------------------------------------------------------------
+  // --- Numbers of the gaps -----------------------------------------------------------------------
 
   void Numbers() {
     SheetGroup& group = AddViewGroup(view_, "numbers", "Numbers of the gaps", 0);
@@ -166,18 +165,6 @@ class FittingDrawing {
 };
 
 }  // namespace
-
-std::vector<int> HangingOrder(const Bank& bank) {
-  std::vector<int> order;
-  for (std::size_t i = 0; i < bank.spaces.size(); ++i) {
-    if (bank.spaces[i].HasFront()) order.push_back(static_cast<int>(i));
-  }
-  std::ranges::stable_sort(order, {}, [&](int space) {
-    const Rect& r = bank.spaces[static_cast<std::size_t>(space)].front.rect;
-    return std::pair(r.y, r.x);
-  });
-  return order;
-}
 
 View FittingElevation(const Bank& bank, const GapCheck& check, const Scale& scale,
                       const TextMetrics& metrics) {
