@@ -52,7 +52,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
     {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
-    {"parts", "stock"},        {"stock", "stock"},
+    {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},
 };
 
 struct Guest {

@@ -1,0 +1,29 @@
+// Labels that find room: inside the box of a part, or along a cut.
+#ifndef TILLWRIGHT_DRAW_STOCK_STOCK_LABELS_H_
+#define TILLWRIGHT_DRAW_STOCK_STOCK_LABELS_H_
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "tillwright/sheet.h"
+#include "tillwright/text_metrics.h"
+
+namespace tillwright {
+
+inline constexpr double kDisc = 2.1;  // mm, radius of the number of a cut
+
+// The first of the texts that fits the box, level or turned up, as large as may be; none when none
+// does. All but the last text leave room for the discs of cuts at their ends where they can.
+[[nodiscard]] std::optional<Label> LabelInBox(std::span<const std::string> texts,
+                                              const PaperBox& box, const TextMetrics& metrics);
+
+// A place for a disc on a line, clear of the boxes, nearest to the line's start; with `beyond` also
+// just past its end. Its middle when there is none.
+[[nodiscard]] PaperPoint ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
+                                    std::span<const PaperBox> boxes);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_STOCK_STOCK_LABELS_H_
