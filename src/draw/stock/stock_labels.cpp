@@ -9,42 +9,63 @@
 namespace tillwright {
 namespace {
 
-constexpr double kMargin = 0.8;              // mm, between a label and the edges of its box
-constexpr double kPast = kDisc + 0.8;        // where a disc on the edge reaches into the box
-constexpr double kBeside = 2 * kDisc + 1.2;  // where one at the end of an edge does
+constexpr double kMargin = 0.8;  // mm, between a label and the edges of its box or an obstacle
 constexpr std::array kCapHeights{2.5, 2.2, 1.8};
+constexpr int kSteps = 6;  // places tried to each side of the middle
 
-// Whether the margins beside a label leave room for discs at the ends of all four edges.
-bool LeavesRoom(double x, double y) {
-  return x >= kBeside || y >= kBeside || (x >= kPast && y >= kPast);
+// The places of a label of a size in a box, from the middle outwards.
+std::vector<PaperPoint> Places(double width, double height, const PaperBox& box) {
+  const double x = box.Width() / 2 - width / 2 - kMargin;
+  const double y = box.Height() / 2 - height / 2 - kMargin;
+  std::vector<PaperPoint> places;
+  if (x < 0 || y < 0) return places;
+  for (int i = -kSteps; i <= kSteps; ++i) {
+    for (int j = -kSteps; j <= kSteps; ++j) {
+      places.push_back({box.Centre().x + x * i / kSteps, box.Centre().y + y * j / kSteps});
+    }
+  }
+  std::ranges::stable_sort(places, {}, [&](PaperPoint p) {
+    return std::abs(p.x - box.Centre().x) + std::abs(p.y - box.Centre().y);
+  });
+  return places;
 }
 
-std::optional<Label> Fitted(const std::string& text, bool room, const PaperBox& box,
-                            const TextMetrics& metrics) {
-  for (const double cap : kCapHeights) {
-    LabelStyle style{.cap_height = cap, .anchor = TextAnchor::kCentre};
-    const TextSize size = MeasureLabel(metrics, text, style);
-    const auto fits = [&](double along, double across) {
-      const double x = (along - size.width) / 2;
-      const double y = (across - size.height) / 2;
-      return x >= kMargin && y >= kMargin && (!room || LeavesRoom(x, y));
-    };
-    if (!fits(box.Width(), box.Height())) {
-      if (!fits(box.Height(), box.Width())) continue;
-      style.turn = TextTurn::kUpward;
+std::optional<Label> Fitted(const std::string& text, const LabelStyle& style, const PaperBox& box,
+                            std::span<const PaperBox> obstacles, const TextMetrics& metrics) {
+  const TextSize size = MeasureLabel(metrics, text, style);
+  const bool level = style.turn == TextTurn::kLevel;
+  const double width = level ? size.width : size.height;
+  const double height = level ? size.height : size.width;
+  for (const PaperPoint at : Places(width, height, box)) {
+    const PaperBox taken =
+        Grow({at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2}, kMargin);
+    if (std::ranges::none_of(obstacles, [&](const PaperBox& b) { return Overlaps(b, taken); })) {
+      return MakeLabel(metrics, text, style, at, {});
     }
-    return MakeLabel(metrics, text, style, box.Centre(), {});
   }
   return std::nullopt;
 }
 
 }  // namespace
 
+PaperBox AddCutNumber(SheetGroup& out, PaperPoint centre, std::size_t number,
+                      const TextMetrics& metrics) {
+  out.primitives.emplace_back(Circle{centre, kDisc, Pen::kCallout, Tone::kPaper});
+  const LabelStyle style{.cap_height = number < 100 ? 1.8 : 1.4,
+                         .weight = TextWeight::kBold,
+                         .anchor = TextAnchor::kCentre};
+  out.primitives.emplace_back(MakeLabel(metrics, std::to_string(number), style, centre, {}));
+  return {centre.x - kDisc, centre.y - kDisc, centre.x + kDisc, centre.y + kDisc};
+}
+
 std::optional<Label> LabelInBox(std::span<const std::string> texts, const PaperBox& box,
-                                const TextMetrics& metrics) {
-  for (const bool room : {true, false}) {
-    for (const std::string& text : texts.first(room ? texts.size() - 1 : texts.size())) {
-      if (auto label = Fitted(text, room, box, metrics)) return label;
+                                std::span<const PaperBox> obstacles, const TextMetrics& metrics) {
+  for (const std::string& text : texts) {
+    for (const double cap : kCapHeights) {
+      for (const TextTurn turn : {TextTurn::kLevel, TextTurn::kUpward}) {
+        const LabelStyle style{.cap_height = cap, .anchor = TextAnchor::kCentre, .turn = turn};
+        if (auto label = Fitted(text, style, box, obstacles, metrics)) return label;
+      }
     }
   }
   return std::nullopt;

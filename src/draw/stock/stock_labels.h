@@ -12,12 +12,18 @@
 
 namespace tillwright {
 
-inline constexpr double kDisc = 2.1;  // mm, radius of the number of a cut
+inline constexpr double kDisc = 2.5;  // mm, radius of the number of a cut
 
-// The first of the texts that fits the box, level or turned up, as large as may be; none when none
-// does. All but the last text leave room for the discs of cuts at their ends where they can.
+// The number of a cut in a disc that hides what is below it. Returns the disc's box.
+PaperBox AddCutNumber(SheetGroup& out, PaperPoint centre, std::size_t number,
+                      const TextMetrics& metrics);
+
+// The first of the texts that fits the box clear of the obstacles, level or turned up, as large and
+// as near the middle as may be; none when none does.
 [[nodiscard]] std::optional<Label> LabelInBox(std::span<const std::string> texts,
-                                              const PaperBox& box, const TextMetrics& metrics);
+                                              const PaperBox& box,
+                                              std::span<const PaperBox> obstacles,
+                                              const TextMetrics& metrics);
 
 // A place for a disc on a line, clear of the boxes, nearest to the line's start; with `beyond` also
 // just past its end. Its middle when there is none.

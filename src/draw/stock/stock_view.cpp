@@ -49,9 +49,13 @@ class StockViewMaker {
     view_.scale = scale;
     view_.map.scale = scale;
     view_.outline = Box({Length(), Length(), stock_.along, stock_.across});
+    AddViewGroup(view_, "sheet", "Sheet", 1)
+        .primitives.emplace_back(BoxOutline(view_.outline, Pen::kOutline));
+    SheetGroup cuts;
+    Cuts(cuts);
     Offcuts();
     Parts();
-    Cuts();
+    AddViewGroup(view_, "cuts", "Cuts in order", 1).primitives = std::move(cuts.primitives);
     Outside();
     Legend();
     FinishView(view_, view_.outline.left, plan_.units, metrics_);
@@ -65,10 +69,6 @@ class StockViewMaker {
   [[nodiscard]] std::string KeyFor(std::int32_t part) const {
     return KeyOf(static_cast<std::size_t>(std::ranges::find(keys_, part) - keys_.begin()));
   }
-  void Keep(Label label, SheetGroup& group) {
-    labels_.push_back(label.box);
-    group.primitives.emplace_back(std::move(label));
-  }
 
   // Hatched round their sizes.
   void Offcuts() {
@@ -79,11 +79,11 @@ class StockViewMaker {
       if (std::min(box.Width(), box.Height()) < kLeastOffcut) continue;
       const std::string size = Size(piece.rect.width, piece.rect.height);
       const std::vector<std::string> texts{"offcut " + size, size};
-      std::optional<Label> label = LabelInBox(texts, box, metrics_);
+      std::optional<Label> label = LabelInBox(texts, box, taken_, metrics_);
       HatchArea area = AreaOf(box);
       if (label) area.box_holes.push_back(Grow(label->box, 1.0));
       group.primitives.emplace_back(HatchAtAngle(area, 45, kHatchSpacing, Pen::kHatch));
-      if (label) Keep(std::move(*label), group);
+      if (label) group.primitives.emplace_back(std::move(*label));
     }
   }
 
@@ -99,37 +99,36 @@ class StockViewMaker {
       const std::string size = Size(part.along, part.across);
       const std::vector<std::string> texts{key + "  " + group_.parts[at].label + "  " + size,
                                            key + "  " + size, key};
-      if (auto label = LabelInBox(texts, box, metrics_)) Keep(std::move(*label), group);
+      if (auto label = LabelInBox(texts, box, taken_, metrics_)) {
+        group.primitives.emplace_back(std::move(*label));
+      }
     }
   }
 
-  // Every cut along its kerf, numbered in the order it is made.
-  void Cuts() {
-    SheetGroup& group = AddViewGroup(view_, "cuts", "Cuts in order", 1);
-    std::vector<PaperPoint> ends;
-    const std::vector<NestCut> cuts = CutsOf(layout_);
-    for (const NestCut& cut : cuts) {
+  // Every cut along its kerf, numbered in the order it is made. The numbers find their places first
+  // and are drawn last.
+  void Cuts(SheetGroup& group) {
+    std::vector<PaperSegment> lines;
+    for (const NestCut& cut : CutsOf(layout_)) {
       const Rect& piece = layout_.pieces[static_cast<std::size_t>(cut.piece)].rect;
       const Length at = cut.at + HalfBelow(group_.job.kerf);
       const PaperMap& map = view_.map;
-      ends.push_back(cut.across ? map.At(at, piece.y) : map.At(piece.x, at));
-      ends.push_back(cut.across ? map.At(at, piece.Top()) : map.At(piece.Right(), at));
-      group.primitives.emplace_back(LineOf(ends[ends.size() - 2], ends.back(), Pen::kThin));
+      lines.push_back(cut.across ? PaperSegment{map.At(at, piece.y), map.At(at, piece.Top())}
+                                 : PaperSegment{map.At(piece.x, at), map.At(piece.Right(), at)});
+      group.primitives.emplace_back(LineOf(lines.back().from, lines.back().to, Pen::kThin));
     }
-    for (std::size_t i = 0; i < cuts.size(); ++i) {
-      const PaperPoint end = ends[2 * i + 1];
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      const PaperPoint end = lines[i].to;
       const bool outer = end.x > view_.outline.right - 2 || end.y < view_.outline.top + 2;
-      const PaperPoint at = ClearPlace(ends[2 * i], end, kDisc, outer, labels_);
-      labels_.push_back({at.x - kDisc, at.y - kDisc, at.x + kDisc, at.y + kDisc});
-      AddBalloon(group, at, kDisc, std::to_string(i + 1), metrics_);
+      const PaperPoint at = ClearPlace(lines[i].from, end, kDisc, outer, taken_);
+      taken_.push_back(AddCutNumber(group, at, i + 1, metrics_));
     }
   }
 
-  // Outline, what is trimmed off, overall sizes, the grain.
+  // Overall sizes, the grain, what is trimmed off.
   void Outside() {
-    SheetGroup& group = AddViewGroup(view_, "sheet", "Sheet", 1);
+    SheetGroup& group = AddViewGroup(view_, "sizes", "Sizes and grain", 1);
     const PaperBox& box = view_.outline;
-    group.primitives.emplace_back(BoxOutline(box, Pen::kOutline));
     DimensionStack below{.side = PaperSide::kBelow, .edge = box.bottom};
     below.tiers.push_back({.stations = {box.left, box.right}, .texts = {{In(stock_.along), {}}}});
     AddDimensionStack(group, below, DimensionStyle{}, metrics_);
@@ -182,7 +181,7 @@ class StockViewMaker {
   const NestStock& stock_;
   const TextMetrics& metrics_;
   std::vector<std::int32_t> keys_;  // the kinds of parts on it, in order
-  std::vector<PaperBox> labels_;    // what balloons keep clear of
+  std::vector<PaperBox> taken_;     // by the numbers of the cuts
   View view_;
 };
 
