@@ -71,21 +71,28 @@ std::optional<Label> LabelInBox(std::span<const std::string> texts, const PaperB
   return std::nullopt;
 }
 
-PaperPoint ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
-                      std::span<const PaperBox> boxes) {
-  const double length = std::hypot(to.x - from.x, to.y - from.y);
-  const auto at = [&](double along) {
-    const double share = length > 0 ? along / length : 0;
-    return PaperPoint{from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share};
+DiscPlace ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
+                     std::span<const PaperBox> boxes) {
+  const double length = std::max(std::hypot(to.x - from.x, to.y - from.y), 0.001);
+  const PaperPoint way{(to.x - from.x) / length, (to.y - from.y) / length};
+  const auto at = [&](double along, double aside) {
+    return PaperPoint{from.x + way.x * along - way.y * aside,
+                      from.y + way.y * along + way.x * aside};
   };
-  const double last = beyond ? length + radius + 1 : length - radius;
-  for (double along = radius + 0.5; along <= last; along += 0.5) {
-    const PaperPoint p = at(along);
+  const auto is_clear = [&](PaperPoint p) {
     const PaperBox disc{p.x - radius, p.y - radius, p.x + radius, p.y + radius};
-    const auto meets = [&](const PaperBox& box) { return Overlaps(Grow(box, 0.7), disc); };
-    if (std::ranges::none_of(boxes, meets)) return p;
+    return std::ranges::none_of(
+        boxes, [&](const PaperBox& box) { return Overlaps(Grow(box, 0.3), disc); });
+  };
+  for (const double step : {0.0, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0}) {
+    const double aside = step * radius;
+    const double last = beyond && step * step < 0.1 ? length + radius + 1 : length - radius;
+    for (double along = std::min(radius + 0.5, length / 2); along <= std::max(last, length / 2);
+         along += 0.5) {
+      if (is_clear(at(along, aside))) return {at(along, aside), at(along, 0)};
+    }
   }
-  return at(length / 2);
+  return {at(length / 2, 0), at(length / 2, 0)};
 }
 
 }  // namespace tillwright

@@ -26,9 +26,13 @@ PaperBox AddCutNumber(SheetGroup& out, PaperPoint centre, std::size_t number,
                                               const TextMetrics& metrics);
 
 // A place for a disc on a line, clear of the boxes, nearest to the line's start; with `beyond` also
-// just past its end. Its middle when there is none.
-[[nodiscard]] PaperPoint ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
-                                    std::span<const PaperBox> boxes);
+// just past its end; else beside the line, as near as may be.
+struct DiscPlace {
+  PaperPoint at;
+  PaperPoint foot;  // the point of the line it belongs to
+};
+[[nodiscard]] DiscPlace ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
+                                   std::span<const PaperBox> boxes);
 
 }  // namespace tillwright
 

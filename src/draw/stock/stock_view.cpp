@@ -120,8 +120,9 @@ class StockViewMaker {
     for (std::size_t i = 0; i < lines.size(); ++i) {
       const PaperPoint end = lines[i].to;
       const bool outer = end.x > view_.outline.right - 2 || end.y < view_.outline.top + 2;
-      const PaperPoint at = ClearPlace(lines[i].from, end, kDisc, outer, taken_);
-      taken_.push_back(AddCutNumber(group, at, i + 1, metrics_));
+      const DiscPlace place = ClearPlace(lines[i].from, end, kDisc, outer, taken_);
+      group.primitives.emplace_back(LineOf(place.foot, place.at, Pen::kLeader));
+      taken_.push_back(AddCutNumber(group, place.at, i + 1, metrics_));
     }
   }
 
