@@ -44,7 +44,7 @@ struct NestStock {
 struct NestJob {
   std::vector<NestPart> parts;
   std::vector<NestStock> stock;
-  Length kerf;
+  Length kerf{};
   int stages = 0;  // how many times the sheet is gone over, all cuts of one time the same way;
                    // 0: as often as it takes
   // How long to look for better: counted in leftovers looked at, so that the result does not depend

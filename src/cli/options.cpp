@@ -127,16 +127,20 @@ class Parser {
           ->type_name("");
     }
     if (row.takes_output) {
-      const bool folder = row.command == Command::kDraw || row.command == Command::kShop;
+      const bool folder = row.command == Command::kDraw || row.command == Command::kShop ||
+                          row.command == Command::kStock;
       CLI::Option* output =
           sub->add_option("-o,--output", options_.output,
                           folder ? "The folder to write into" : "The file to write, or - for here");
       output->type_name(folder ? "DIR" : "FILE");
-      if (folder || row.command == Command::kStick) output->required();
+      if (row.command != Command::kStock && (folder || row.command == Command::kStick)) {
+        output->required();
+      }
     }
     if (row.command == Command::kDraw) AddDrawOptions(*sub);
     if (row.command == Command::kStick) AddStickOptions(*sub);
     if (row.command == Command::kShop) AddSheetOptions(*sub);
+    if (row.command == Command::kStock) AddStockOptions(*sub);
     if (row.command == Command::kParts) {
       sub->add_option(
              "--format", options_.format,
@@ -173,6 +177,14 @@ class Parser {
         ->check(CLI::IsMember({"all", "key"}))
         ->type_name("WHICH");
     sub.add_flag("--hidden", draw.hidden_boxes, "Show the boxes behind the fronts");
+    AddSheetOptions(sub);
+  }
+
+  void AddStockOptions(CLI::App& sub) {
+    sub.add_option("--format", options_.format,
+                   "Of the drawings: svg: a file a sheet; pdf: one file of all; png: previews")
+        ->check(CLI::IsMember({"svg", "pdf", "png"}))
+        ->type_name("FORMAT");
     AddSheetOptions(sub);
   }
 

@@ -3,7 +3,7 @@ configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/ver
 
 set(tillwright_headers
   bank check diagnostic draw gap_check keys length length_text nest parts rational read sheet
-  solve spec stick stock text_metrics trace words write)
+  solve spec stick stock stock_draw text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 

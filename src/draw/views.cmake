@@ -41,5 +41,8 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/stock_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/stock_sheets.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/stock_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/view_tools.cpp)

@@ -24,7 +24,9 @@ using nest::Problem;
 constexpr std::int64_t kQuickShare = 12;  // a quick search first: most jobs need no more
 constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for each unit of work
 constexpr std::int64_t kBoardSteps = 14;  // the same for boards, where they make the layout too
-constexpr std::int64_t kBoardShare = 4;   // what is left of the search for boards
+constexpr std::int64_t kTidyShare = 10;   // to leave large offcuts once the sheets are fewest
+constexpr std::int64_t kMostTidyWork = 3'000'000;
+constexpr std::int64_t kBoardShare = 4;  // what is left of the search for boards
 
 class Nester {
  public:
@@ -33,7 +35,11 @@ class Nester {
   NestPlan Run() {
     bounds_ = nest::BoundsOf(integers_.smaller);
     packing_ = nest::GreedyPacking(problem(), bounds_.cost);
-    if (Whole(packing_)) Improve();
+    if (Whole(packing_)) {
+      Improve();
+      packing_ = nest::Tidied(problem(), std::move(packing_),
+                              std::min(job_.work / kTidyShare, kMostTidyWork));
+    }
     NestPlan plan = nest::ToPlan(job_, integers_, packing_);
     plan.bound = bounds_.sheets;
     plan.proven = std::ranges::all_of(plan.missing, [](std::int64_t n) { return n == 0; }) &&

@@ -57,4 +57,11 @@ Packing Search(const Problem& problem, Packing start, const SearchLimits& limits
   return start;
 }
 
+Packing Tidied(const Problem& problem, Packing packing, std::int64_t work) {
+  Searcher searcher(problem, 3, kShortHistory);
+  searcher.Start(packing);
+  searcher.Tidy(work);
+  return searcher.best();
+}
+
 }  // namespace tillwright::nest

@@ -16,7 +16,10 @@ struct SearchLimits {
 
 // The best packing found from `start`, never a dearer one. The same for the same input, whatever
 // the machine and its load.
-Packing Search(const Problem& problem, Packing start, const SearchLimits& limits);
+[[nodiscard]] Packing Search(const Problem& problem, Packing start, const SearchLimits& limits);
+
+// A packing of the same cost, or less, that leaves more in large pieces.
+[[nodiscard]] Packing Tidied(const Problem& problem, Packing packing, std::int64_t work);
 
 }  // namespace tillwright::nest
 

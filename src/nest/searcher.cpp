@@ -97,6 +97,21 @@ void Searcher::Run(std::int64_t work, std::int64_t bound) {
   }
 }
 
+void Searcher::Tidy(std::int64_t work) {
+  Aim(cost_ + 1);
+  Cost best = current_;
+  for (work_ = 0; work_ < work;) {
+    Ruin();
+    Recreate();
+    if (missing_area_ == 0 && !best.NoWorseThan(Now())) {
+      best = Now();
+      Keep();
+    }
+    if (!Accept()) Undo();
+    Mark();
+  }
+}
+
 // Keeps a whole packing: the goal is met.
 void Searcher::Keep() {
   best_cost_ = cost_;
@@ -244,17 +259,28 @@ void Searcher::Consider(Waiting& waiting, std::size_t at, std::int32_t width, st
   for (std::size_t i = 0; i < 4; ++i) worths[i] = LeftWorth(widths[i], heights[i]);
   const float columns = worths[0] + worths[1];
   const float rows = worths[2] + worths[3];
+  const std::int32_t only = problem_.stages > 0 ? OnlyCut(waiting, left, width, height) : kColumns;
+  if (only == kNone) return;
   ++waiting.places;
   const std::uint32_t chance = random_.Next();
   if ((chance & 255) < kSkip) return;
   // Either cut may be passed over too.
-  const bool by_columns = (columns >= rows) != (((chance >> 8) & 255) < kSkip);
+  bool by_columns = (columns >= rows) != (((chance >> 8) & 255) < kSkip);
+  if (problem_.stages > 0) by_columns = only == kColumns;
   const float loss = left.worth - (by_columns ? columns : rows);
   if (waiting.left != kNone && loss >= waiting.loss) return;
   waiting.left = static_cast<std::int32_t>(at);
   waiting.loss = loss;
   waiting.turned = turned;
   waiting.first_cut = by_columns ? kColumns : kRows;
+}
+
+// Within a limit on stages: the cut that may be made first, kNone when neither may.
+std::int32_t Searcher::OnlyCut(const Waiting& waiting, const Left& left, std::int32_t width,
+                               std::int32_t height) const {
+  const Tree& tree = sheets_[static_cast<std::size_t>(left.sheet)].work.tree;
+  return AllowedCut(tree, left.node, {waiting.part, width, height, false}, problem_.stages,
+                    left.width - width > left.height - height ? kColumns : kRows);
 }
 
 // Looks at the leftovers from a block on.
@@ -367,7 +393,8 @@ void Searcher::Settle(std::size_t which) {
 void Searcher::LookAgain(std::int32_t gone, std::size_t from) {
   const Left old = gone == kNone ? Left{} : lefts_[static_cast<std::size_t>(gone)];
   for (Waiting& waiting : waiting_) {
-    if (gone != kNone && waiting.left == gone) {
+    // A cut changes what the stages allow elsewhere on its sheet.
+    if ((gone != kNone && waiting.left == gone) || problem_.stages > 0) {
       LookAll(waiting);
       continue;
     }

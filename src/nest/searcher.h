@@ -29,6 +29,9 @@ class Searcher {
   // met.
   void Run(std::int64_t work, std::int64_t bound);
 
+  // From a whole packing: looks for one that costs no more and leaves more in large pieces.
+  void Tidy(std::int64_t work);
+
   // The cheapest whole packing so far, and what it costs.
   [[nodiscard]] const Packing& best() const { return best_; }
   [[nodiscard]] std::int64_t best_cost() const { return best_cost_; }
@@ -109,6 +112,8 @@ class Searcher {
   void LookAll(Waiting& waiting);
   void Consider(Waiting& waiting, std::size_t at, std::int32_t width, std::int32_t height,
                 bool turned);
+  [[nodiscard]] std::int32_t OnlyCut(const Waiting& waiting, const Left& left, std::int32_t width,
+                                     std::int32_t height) const;
   void Settle(std::size_t waiting);
   void LookAgain(std::int32_t gone, std::size_t from);
   void MeasureTouched();

@@ -53,7 +53,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
     {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
-    {"parts", "stock"},        {"stock", "stock"},
+    {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},
 };
 
 struct Guest {
