@@ -202,10 +202,11 @@ class Pager {
     }
   }
 
-  // As long as what stands on it asks for.
+  // As long as what stands on it asks for, and a bar of 150 mm and 6 in beside it.
   [[nodiscard]] double LengthOf(const OpenPage& open) const {
     const double below = open.page.height - PieceSpace(open.page).bottom;
-    return Bounds(std::span<const SheetGroup>(open.groups)).bottom + 2 + below;
+    const double bar = open.page.margin + 154 * std::max(1.0, style_.correction.y);
+    return std::max(Bounds(std::span<const SheetGroup>(open.groups)).bottom + 2, bar) + below;
   }
 
   static constexpr double kWidest = 5080;

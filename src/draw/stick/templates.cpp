@@ -153,7 +153,8 @@ class TemplateMaker {
              (style_.mirror ? "This is the right-hand side." : "This is the left-hand side.") +
              " Turn over for the other.",
          "The first hole " + FormatWithUnit(screws_.setback, Unit::kMillimeter) +
-             " in, then every " + FormatWithUnit(screws_.pitch, Unit::kMillimeter) +
+             (space.box.z.IsZero() ? " in" : " behind the inset front") + ", then every " +
+             FormatWithUnit(screws_.pitch, Unit::kMillimeter) +
              ": common practice. The holes that your slide has decide; its own sheet wins."});
   }
 
