@@ -1,6 +1,7 @@
 #include "check/real_opening.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tillwright {
 namespace {
@@ -30,7 +31,10 @@ RealOpening::RealOpening(const Spec& spec, const Bank& bank)
   const MeasuredSpec& measured = spec.measured;
   for (const MeasuredAt& at : measured.width) widths_.push_back({at.at.value, at.size.value});
   if (widths_.empty()) widths_.push_back({Length(), bank.opening_width});
-  std::ranges::stable_sort(widths_, {}, &Knot::at);
+  std::ranges::sort(widths_, {}, [](const Knot& knot) { return std::pair(knot.at, knot.size); });
+  // Measured twice at one height, the smaller counts.
+  const auto repeated = std::ranges::unique(widths_, {}, &Knot::at);
+  widths_.erase(repeated.begin(), repeated.end());
   const Entry<Length>& left = measured.height_left;
   const Entry<Length>& right = measured.height_right;
   if (left.typed) left_ = left.value;

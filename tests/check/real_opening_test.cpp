@@ -78,6 +78,15 @@ TEST(RealOpening, TheLeastWidthMayLieBetweenTheEnds) {
   EXPECT_EQ(RealOpening(s.spec, s.bank).LeastWidth(L("100 mm"), L("500 mm")), L("395 mm"));
 }
 
+TEST(RealOpening, OfTwoWidthsAtOneHeightTheSmallerCounts) {
+  const Solved s = Measured(R"("width": [{"at": 300, "size": 399}, {"at": 0, "size": 400},
+      {"at": 300, "size": 398}, {"at": 600, "size": 400}])");
+  const RealOpening real(s.spec, s.bank);
+  EXPECT_EQ(real.WidthAt(L("300 mm")), L("398 mm"));
+  EXPECT_EQ(real.WidthAt(L("150 mm")), L("399 mm"));
+  EXPECT_EQ(real.LeastWidth(L("200 mm"), L("400 mm")), L("398 mm"));
+}
+
 TEST(RealOpening, AHeightAtOneSideHoldsForBoth) {
   const Solved one = Measured(R"("height": {"right": 598})");
   EXPECT_EQ(RealOpening(one.spec, one.bank).HeightAt(L("0 mm")), L("598 mm"));

@@ -125,8 +125,12 @@ def read_inputs(spec):
 def read_measured(spec, value):
     read = lambda v: length_of(spec, v)
     sizes = lambda parts: {i: {k: read(v) for k, v in part.items()} for i, part in parts.items()}
+    widths = {}
+    for width in value.get("width", []):  # measured twice at one height, the smaller counts
+        at, size = read(width["at"]), read(width["size"])
+        widths[at] = min(size, widths.get(at, size))
     return {
-        "width": sorted((read(w["at"]), read(w["size"])) for w in value.get("width", [])),
+        "width": sorted(widths.items()),
         "height": {k: read(v) for k, v in value.get("height", {}).items()},
         "diagonals": {k: read(v) for k, v in value.get("diagonals", {}).items()},
         "fronts": sizes(value.get("fronts", {})),
