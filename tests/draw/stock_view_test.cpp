@@ -19,7 +19,7 @@ namespace {
 std::vector<std::string> TextsOf(const Sheet& sheet, const std::string& group) {
   std::vector<std::string> texts;
   for (const SheetGroup& g : sheet.groups) {
-    if (!g.id.ends_with(group)) continue;
+    if (!g.id.ends_with("-" + group)) continue;
     for (const Primitive& p : g.primitives) {
       if (const Label* label = std::get_if<Label>(&p)) texts.push_back(label->plain);
     }

@@ -11,7 +11,8 @@ namespace {
 
 constexpr double kMargin = 0.8;  // mm, between a label and the edges of its box or an obstacle
 constexpr std::array kCapHeights{2.5, 2.2, 1.8};
-constexpr int kSteps = 6;  // places tried to each side of the middle
+constexpr int kAsides = 32;  // places tried to each side of a line, half a radius apart
+constexpr int kSteps = 6;    // places tried to each side of the middle
 
 // The places of a label of a size in a box, from the middle outwards.
 std::vector<PaperPoint> Places(double width, double height, const PaperBox& box) {
@@ -84,9 +85,9 @@ DiscPlace ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
     return std::ranges::none_of(
         boxes, [&](const PaperBox& box) { return Overlaps(Grow(box, 0.3), disc); });
   };
-  for (const double step : {0.0, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0}) {
-    const double aside = step * radius;
-    const double last = beyond && step * step < 0.1 ? length + radius + 1 : length - radius;
+  for (int step = 0; step <= 2 * kAsides; ++step) {  // on the line, then to either side in turn
+    const double aside = (step % 2 == 0 ? -0.5 : 0.5) * ((step + 1) / 2) * radius;
+    const double last = beyond && step == 0 ? length + radius + 1 : length - radius;
     for (double along = std::min(radius + 0.5, length / 2); along <= std::max(last, length / 2);
          along += 0.5) {
       if (is_clear(at(along, aside))) return {at(along, aside), at(along, 0)};

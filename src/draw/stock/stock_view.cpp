@@ -1,6 +1,7 @@
 #include "draw/stock/stock_view.h"
 
 #include <algorithm>
+#include <iterator>
 #include <string>
 #include <vector>
 
@@ -117,13 +118,15 @@ class StockViewMaker {
                                  : PaperSegment{map.At(piece.x, at), map.At(piece.Right(), at)});
       group.primitives.emplace_back(LineOf(lines.back().from, lines.back().to, Pen::kThin));
     }
+    SheetGroup numbers;  // above all leaders
     for (std::size_t i = 0; i < lines.size(); ++i) {
       const PaperPoint end = lines[i].to;
       const bool outer = end.x > view_.outline.right - 2 || end.y < view_.outline.top + 2;
       const DiscPlace place = ClearPlace(lines[i].from, end, kDisc, outer, taken_);
       group.primitives.emplace_back(LineOf(place.foot, place.at, Pen::kLeader));
-      taken_.push_back(AddCutNumber(group, place.at, i + 1, metrics_));
+      taken_.push_back(AddCutNumber(numbers, place.at, i + 1, metrics_));
     }
+    std::ranges::move(numbers.primitives, std::back_inserter(group.primitives));
   }
 
   // Overall sizes, the grain, what is trimmed off.
