@@ -10,11 +10,14 @@
 
 namespace tillwright {
 
-[[nodiscard]] inline PdfInfo PdfInfoOf(const Bank& bank, std::string subject) {
+[[nodiscard]] inline PdfInfo PdfInfoOf(const std::string& title, std::string subject) {
   PdfInfo info;
-  info.title = bank.title.empty() ? "Drawer bank" : bank.title;
+  info.title = title.empty() ? "Drawer bank" : title;
   info.subject = std::move(subject);
   return info;
+}
+[[nodiscard]] inline PdfInfo PdfInfoOf(const Bank& bank, std::string subject) {
+  return PdfInfoOf(bank.title, std::move(subject));
 }
 
 }  // namespace tillwright

@@ -9,6 +9,8 @@
 #include "tillwright/parts.h"
 #include "tillwright/render.h"
 #include "tillwright/stick.h"
+#include "tillwright/stock.h"
+#include "tillwright/stock_draw.h"
 #include "tillwright/write.h"
 #include "write/cut_notes.h"
 #include "write/packet.h"
@@ -28,6 +30,7 @@ class Packet {
     Drawings();
     Sizes();
     Parts();
+    Stock();
     Sticks();
     Fitting();
     Data();
@@ -105,6 +108,24 @@ class Packet {
     hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
     Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
     hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
+  }
+
+  // What to cut the parts from, and how.
+  void Stock() {
+    program_.Progress("laying parts out on sheets and boards");
+    const StockSource source{&program_.spec(), &bank_};
+    const StockPlan plan = PlanStock({&source, 1});
+    const tillwright::Drawings drawings =
+        DrawStock(plan, program_.options().draw, DrawingFontMetrics());
+    if (!drawings.fault.empty() && fault_.empty()) fault_ = drawings.fault;
+    PacketSection& section = Section("stock", "Sheets and boards");
+    for (const Sheet& sheet : drawings.sheets) {
+      section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
+    }
+    Add("stock.txt", StockText(plan, {}));
+    Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
+    section.files = {{"stock.txt", "what to buy, and every cut in order"},
+                     {"stock.pdf", "the layouts, to print"}};
   }
 
   void Sticks() {

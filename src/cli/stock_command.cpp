@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "cli/pdf_info.h"
 #include "tillwright/render.h"
 #include "tillwright/stock.h"
 #include "tillwright/stock_draw.h"
@@ -23,10 +24,7 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
     files.push_back({options.output + "/" + name, std::move(rendered.bytes)});
   };
   if (options.format == "pdf") {
-    PdfInfo info;
-    info.title = plan.title.empty() ? "Drawer bank" : plan.title;
-    info.subject = "Stock layouts";
-    add("stock.pdf", RenderPdf(drawings.sheets, info));
+    add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
   } else {
     constexpr double kPreviewDpi = 150;
     const bool png = options.format == "png";
