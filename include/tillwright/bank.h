@@ -104,6 +104,7 @@ struct Divider {
   Rect rect;        // the clear part of it, seen from the front
   Length length;    // with what enters the neighbours' dados
   Length depth;     // front to back
+  Length begin;     // where that length begins, along x (dividers) or y (partitions)
 };
 [[nodiscard]] std::string ToText(const Divider& divider);
 
@@ -140,7 +141,17 @@ enum class PartRole : std::uint8_t {
   kCaseTop,
   kCaseBack,
   kDivider,
-  kPartition
+  kPartition,
+  kStretcher,
+  kToeKick,
+  kFrameStile,
+  kFrameTopRail,
+  kFrameBottomRail,
+  kFrameRail,
+  kBlocking,
+  kWebRail,
+  kWebRunner,
+  kWorktop
 };
 [[nodiscard]] std::string_view ToText(PartRole role);
 
@@ -150,12 +161,24 @@ enum class CutKind : std::uint8_t {
   kDado,
   kHalfBlindDovetail,
   kThroughDovetail,
-  kFinger
+  kFinger,
+  kTenon
 };
 [[nodiscard]] std::string_view ToText(CutKind kind);
 
-enum class CutFrom : std::uint8_t { kLowerEdge, kFrontEnd, kBackEnd, kEachEnd, kRearEdge };
+enum class CutFrom : std::uint8_t {
+  kLowerEdge,
+  kFrontEnd,
+  kBackEnd,
+  kEachEnd,
+  kRearEdge,
+  kUpperFace
+};
 [[nodiscard]] std::string_view ToText(CutFrom from);
+
+// Where a cut is made: on the inside face unless said.
+enum class CutOn : std::uint8_t { kInside, kInnerEdge, kBothFaces };
+[[nodiscard]] std::string_view ToText(CutOn face);
 
 // One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
 // into the face.
@@ -163,7 +186,15 @@ struct Cut {
   CutKind kind = CutKind::kGroove;
   CutFrom from = CutFrom::kLowerEdge;
   Length offset, width, depth;
+  CutOn face = CutOn::kInside;
   friend constexpr bool operator==(const Cut&, const Cut&) = default;
+};
+
+// Cut out of a case side's lower front corner, for the foot; zero: none.
+struct Notch {
+  Length width, height;  // from the front edge, from the lower end
+  [[nodiscard]] constexpr bool IsNone() const { return width.IsZero(); }
+  friend constexpr bool operator==(const Notch&, const Notch&) = default;
 };
 
 struct Part {
@@ -174,7 +205,27 @@ struct Part {
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
   std::string material;
-  std::vector<Cut> cuts;            // on the inside face
+  std::vector<Cut> cuts;            // on the inside face unless the cut says otherwise
+  Notch notch;
+};
+
+// The frame on the case's front.
+struct FaceFrame {
+  Length thickness, stile, rail, bottom_rail;
+  Length overlap;   // past the sides' outer faces
+  Length blocking;  // height of the blocks behind the stiles
+  std::string material;
+};
+// Dividers made as frames: widths of rails and runners, length of the runners' tenons.
+struct WebFrame {
+  Length rail, runner, tenon;
+  std::string material;
+};
+// The worktop over the case; width and depth zero where they are not given.
+struct Worktop {
+  Length thickness, leg;
+  Length width, depth, left;
+  std::string material;
 };
 
 struct CaseBuild {
@@ -192,6 +243,39 @@ struct CaseBuild {
   Length panel_width, panel_height;  // of the back
   Length member_length;              // bottom and top
   std::string material, back_material;
+  bool stretchers = false;           // two rails, `top` thick, instead of a top
+  Length stretcher_width;
+  Length kick_setback;               // zero: no toe kick; it is as high as `raise`
+  Length feet;                       // height of the feet, zero when there are none
+  int feet_count = 0;
+  std::optional<FaceFrame> frame;
+  std::optional<WebFrame> web;
+  std::optional<Worktop> worktop;
+  // Between the case's own parts; without a face frame the opening's.
+  Length inside_width, inside_height, inside_depth;
+  // How far the case's parts lie outside the opening that its face frame leaves; without a face
+  // frame zero, but for `base`.
+  Length base;                       // from the sides' lower ends to the opening's lower edge
+  Length side_in, low_in, high_in;   // sides, bottom and top, beyond the opening's edges
+  Length front_in;                   // the sides' front edges, behind the opening's front
+
+  // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is none.
+  [[nodiscard]] Length EdgeAt(Edge edge) const;
+};
+
+// A block of space: its left, lower and front faces, then its sizes.
+struct Block {
+  Length x, y, z;
+  Length width, height, depth;
+};
+
+// A part of the case beyond its sides, bottom, top, back and plain members, where it stands, with
+// what enters other parts.
+struct CasePiece {
+  PartRole role = PartRole::kStretcher;
+  int space = -1;    // blocking: index into Bank::spaces
+  int divider = -1;  // web frames and what stands before members: index into Bank::dividers
+  Block block;
 };
 
 // Remarks of the solver that are no errors: what it had to move, and sums that do not close.
@@ -217,6 +301,7 @@ struct Bank {
   std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
   std::vector<Space> spaces;      // leaves in reading order
   std::vector<Divider> dividers;
+  std::vector<CasePiece> pieces;
   std::vector<Gap> gaps;          // along y bottom up, then along x left to right
   std::vector<Overlap> overlaps;  // overlay fronts
   std::vector<Part> parts;

@@ -48,6 +48,9 @@ enum class CheckCode : std::uint8_t {
   kBottomMoves,     // a solid bottom is free to move (an estimate)
   kFrontMoves,      // a solid front is free to move (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
+  kFitHeight,       // case and feet as high as the worktop's own legs
+  kFitDepth,        // fronts flush with the worktop's edge
+  kCaseMovement,    // solid worktop and back may move on the case (an estimate)
   // Of the gap check (gap_check.h):
   kGapTolerance,    // cut and set as truly as said, every gap keeps its limits
   kGapSeason,       // … and in the dry and the humid season
@@ -61,7 +64,7 @@ enum class CheckCode : std::uint8_t {
   kShims,           // the spacers on hand set the gaps
   kRefit            // what is made already can be kept
 };
-inline constexpr CheckCode kLastOfBank = CheckCode::kTipping;
+inline constexpr CheckCode kLastOfBank = CheckCode::kCaseMovement;
 inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
 // "slide-clearance"
 [[nodiscard]] std::string_view ToText(CheckCode code);

@@ -50,15 +50,25 @@ struct CutLine {
   Grain grain = Grain::kNone;
   bool solid = false;  // solid wood, by its material's name
   Banding banding;
+  std::vector<Length> boards;  // rough widths of the boards it is glued up from; empty: of one
 };
 
 // For the saw: by material, then the thickest, widest and longest first.
 [[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank);
 
-enum class HardwareKind : std::uint8_t { kSlide, kScrew, kDowel, kPull, kBand, kGlue, kAnchor };
+enum class HardwareKind : std::uint8_t {
+  kSlide,
+  kScrew,
+  kDowel,
+  kPull,
+  kBand,
+  kGlue,
+  kAnchor,
+  kFoot
+};
 [[nodiscard]] std::string_view ToText(HardwareKind kind);
 
-enum class HardwareUnit : std::uint8_t { kPairs, kPieces, kMillimetres, kMillilitres };
+enum class HardwareUnit : std::uint8_t { kPairs, kPieces, kMillimetres, kInches, kMillilitres };
 [[nodiscard]] std::string_view ToText(HardwareUnit unit);
 
 // One line of the shopping list.

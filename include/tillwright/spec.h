@@ -85,14 +85,65 @@ struct BackSpec {
   Entry<std::string> material;
 };
 
+struct StretcherSpec {  // two rails that lie across the case instead of a top
+  bool typed = false;
+  Place place;
+  Entry<Length> width;
+};
+
+struct ToeKickSpec {  // a board set back under the case, between sides that are notched for the foot
+  bool typed = false;
+  Place place;
+  Entry<Length> height, setback;
+};
+
+struct FeetSpec {  // bought ones, under the case
+  bool typed = false;
+  Place place;
+  Entry<Length> height;
+  Entry<int> count;
+};
+
+struct FaceFrameSpec {  // stiles and rails on the front of the case
+  bool typed = false;
+  Place place;
+  Entry<Length> thickness, stile, rail, bottom_rail, overlap;
+  Entry<Length> blocking;  // height of the blocks behind the stiles that slides are screwed to
+  Entry<std::string> material;
+};
+
+struct WebFrameSpec {  // dividers made as frames of rails and runners
+  bool typed = false;
+  Place place;
+  Entry<Length> rail, runner, tenon;
+  Entry<std::string> material;
+};
+
+struct WorktopSpec {  // what the case stands under
+  bool typed = false;
+  Place place;
+  Entry<Length> thickness;
+  Entry<Length> height;  // of its upper face above the floor
+  Entry<Length> leg;     // of its own legs, from the floor to its underside
+  Entry<Length> width, depth;
+  Entry<Length> left;    // how far it runs past the case's left side
+  Entry<std::string> material;
+};
+
 struct CaseSpec {
-  Entry<Length> width, height, depth;
+  Entry<Length> width, height, depth;  // height and depth may follow from the worktop
   Entry<Length> side, bottom, top, raise;
   bool top_none = false;  // a worktop closes the case
   Place top_place;
   CaseJointSpec joint;
   BackSpec back;
   Entry<std::string> material;
+  StretcherSpec stretchers;
+  ToeKickSpec toe_kick;
+  FeetSpec feet;
+  FaceFrameSpec face_frame;
+  WebFrameSpec web_frame;
+  WorktopSpec worktop;
 };
 
 // `pull` of the fronts or of one front: a typed "none" takes the bank's away.
@@ -173,6 +224,12 @@ struct ScrewSpec {  // lengths of the screws the maker means to use
 
 struct AllowanceSpec {  // what solid parts are sawn larger than their finished size
   Entry<Length> length, width;
+};
+
+struct GlueUpSpec {  // solid parts wider than a board
+  bool typed = false;
+  Entry<Length> board;  // widest board at hand
+  Entry<Length> joint;  // what jointing takes at each joint
 };
 
 struct EdgeBandSpec {  // on the edges of sheet parts that are seen
@@ -304,6 +361,7 @@ struct Spec {
   ScrewSpec screws;
   AllowanceSpec allowance;
   EdgeBandSpec edge_band;
+  GlueUpSpec glue_up;
   Entry<Length> grid;
   LayoutNode layout;  // a plain list of drawers is one node of rows
   std::vector<LeafSpec> leaves;

@@ -25,6 +25,16 @@ std::string_view PartSuffix(PartRole role) {
     case PartRole::kCaseBack: return ".back";
     case PartRole::kDivider:
     case PartRole::kPartition: return "";
+    case PartRole::kStretcher: return ".stretcher";
+    case PartRole::kToeKick: return ".toe_kick";
+    case PartRole::kFrameStile: return ".stile";
+    case PartRole::kFrameTopRail: return ".top_rail";
+    case PartRole::kFrameBottomRail: return ".bottom_rail";
+    case PartRole::kFrameRail: return ".rail";
+    case PartRole::kBlocking: return ".blocking";
+    case PartRole::kWebRail: return ".web_rail";
+    case PartRole::kWebRunner: return ".web_runner";
+    case PartRole::kWorktop: return ".worktop";
   }
   return "";
 }
@@ -57,6 +67,16 @@ std::string_view ToText(PartRole role) {
     case PartRole::kCaseBack: return "case back";
     case PartRole::kDivider: return "divider";
     case PartRole::kPartition: return "partition";
+    case PartRole::kStretcher: return "stretcher";
+    case PartRole::kToeKick: return "toe kick";
+    case PartRole::kFrameStile: return "stile";
+    case PartRole::kFrameTopRail: return "top rail";
+    case PartRole::kFrameBottomRail: return "bottom rail";
+    case PartRole::kFrameRail: return "rail";
+    case PartRole::kBlocking: return "blocking";
+    case PartRole::kWebRail: return "web rail";
+    case PartRole::kWebRunner: return "web runner";
+    case PartRole::kWorktop: return "worktop";
   }
   return "";
 }
@@ -69,6 +89,7 @@ std::string_view ToText(CutKind kind) {
     case CutKind::kHalfBlindDovetail: return "half-blind-dovetail";
     case CutKind::kThroughDovetail: return "through-dovetail";
     case CutKind::kFinger: return "finger";
+    case CutKind::kTenon: return "tenon";
   }
   return "";
 }
@@ -80,8 +101,28 @@ std::string_view ToText(CutFrom from) {
     case CutFrom::kBackEnd: return "back end";
     case CutFrom::kEachEnd: return "each end";
     case CutFrom::kRearEdge: return "rear edge";
+    case CutFrom::kUpperFace: return "upper face";
   }
   return "";
+}
+
+std::string_view ToText(CutOn face) {
+  switch (face) {
+    case CutOn::kInside: return "inside";
+    case CutOn::kInnerEdge: return "inner edge";
+    case CutOn::kBothFaces: return "both faces";
+  }
+  return "";
+}
+
+Length CaseBuild::EdgeAt(Edge edge) const {
+  switch (edge) {
+    case Edge::kTop: return frame ? frame->rail : top;
+    case Edge::kBottom: return frame ? frame->bottom_rail : bottom;
+    case Edge::kLeft:
+    case Edge::kRight: break;
+  }
+  return frame ? frame->stile : side;
 }
 
 std::string ToText(const Bank& bank, const GapEnd& end) {

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "check/fit_checks.h"
 #include "check/movement_checks.h"
 #include "check/strength_checks.h"
 #include "spec/box_rules.h"
@@ -16,7 +17,7 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 39> kCodes{"closure",        "gap",
+constexpr std::array<std::string_view, 42> kCodes{"closure",        "gap",
                                                   "overlay",        "meet",
                                                   "out-of-line",    "graduation",
                                                   "support",        "box-width",
@@ -30,7 +31,8 @@ constexpr std::array<std::string_view, 39> kCodes{"closure",        "gap",
                                                   "pocket-screw",   "bottom-sag",
                                                   "slide-load",     "bottom-moves",
                                                   "front-moves",    "tipping",
-                                                  "gap-tolerance",  "gap-season",
+                                                  "fit-height",     "fit-depth",
+                                                  "case-movement",  "gap-tolerance",  "gap-season",
                                                   "gap-measured",   "gap-taper",
                                                   "cover",          "moisture",
                                                   "limits",         "box-measured",
@@ -141,19 +143,6 @@ class Checks {
     }
   }
 
-  Length EdgeThickness(const CaseBuild& build, Edge edge) const {
-    switch (edge) {
-      case Edge::kTop:
-        return build.top;
-      case Edge::kBottom:
-        return build.bottom;
-      case Edge::kLeft:
-      case Edge::kRight:
-        break;
-    }
-    return build.side;
-  }
-
   void Overlays() {
     for (const Overlap& overlap : bank_.overlaps) {
       std::string subject = ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id);
@@ -163,7 +152,7 @@ class Checks {
         UnknownEdge(overlap, std::move(subject));
         continue;
       }
-      const Length edge = EdgeThickness(*bank_.casework, overlap.edge);
+      const Length edge = bank_.casework->EdgeAt(overlap.edge);
       if (overlap.size > edge) {
         Add(CheckCode::kOverlay, Level::kFail, std::move(subject),
             "the front covers " + In(overlap.size) + " of an edge " + In(edge) +
@@ -477,6 +466,7 @@ std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   std::vector<Finding> findings = Checks(spec, bank).Run();
   AddStrengthChecks(spec, bank, findings);
   AddMovementChecks(spec, bank, findings);
+  AddFitChecks(spec, bank, findings);
   return findings;
 }
 

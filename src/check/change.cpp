@@ -58,9 +58,14 @@ class Changer {
     if (spec_.opening) {
       (*spec_.opening).*size = Typed(to);
     } else {
-      const Length now = ((*spec_.casework).*outer).value;
-      (*spec_.casework).*outer = Typed(now + to - planned);
+      Entry<Length>& entry = (*spec_.casework).*outer;
+      entry = Typed((entry.typed ? entry.value : MadeUp(outer)) + to - planned);
     }
+  }
+
+  // A size of the case that follows from its worktop.
+  Length MadeUp(Entry<Length> CaseSpec::*outer) const {
+    return outer == &CaseSpec::height ? bank_.casework->height : bank_.casework->depth;
   }
 
   void NotMeasured(const SpecChange& change) {

@@ -36,6 +36,7 @@ add_library(tillwright_core STATIC
   src/bank/id_list.cpp
   src/bank/trace.cpp
   src/solve/apportion.cpp
+  src/solve/case_pieces.cpp
   src/solve/gaps.cpp
   src/solve/layout_errors.cpp
   src/solve/parts.cpp
@@ -46,6 +47,7 @@ add_library(tillwright_core STATIC
   src/check/chance.cpp
   src/check/change.cpp
   src/check/figures.cpp
+  src/check/fit_checks.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
   src/check/given_layout.cpp
@@ -64,6 +66,7 @@ add_library(tillwright_core STATIC
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
   src/stock/stock_plan.cpp
+  src/read/case_reader.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp

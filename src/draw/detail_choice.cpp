@@ -136,7 +136,7 @@ class DetailRule {
     if (plane_.spaces.empty() || !At(plane_.spaces.back()).HasBox()) return;
     const std::size_t space = plane_.spaces.back();
     const Space& s = At(space);
-    const Length wood = bank_.casework ? bank_.casework->bottom : Length();
+    const Length wood = bank_.casework ? bank_.casework->EdgeAt(Edge::kBottom) : Length();
     const Length low = Min(s.front.rect.y, -wood);
     const Length up = HalfBelow(low + s.box.y);
     const double need = Reach(HalfOf(s), s.box.y - up) + 4;
@@ -248,9 +248,10 @@ class DetailRule {
     if (c.back != BackFit::kRabbet && c.back != BackFit::kGroove) return;
     for (const std::size_t i : AllSpaces()) {
       if (!At(i).HasBox() || !At(i).cell.x.IsZero()) continue;
-      const Length deep = c.depth - bank_.opening_depth;
+      const Length deep = c.back_allowance;
       const double need = Reach(HalfAbove(c.side), HalfAbove(deep)) + 6;
-      DetailChoice& choice = Add(DetailKind::kBack, i, DetailParent::kPlan, -HalfBelow(c.side),
+      DetailChoice& choice = Add(DetailKind::kBack, i, DetailParent::kPlan,
+                                 -c.side_in - HalfBelow(c.side),
                                  bank_.opening_depth + HalfBelow(deep), need);
       choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
       return;

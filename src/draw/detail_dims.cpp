@@ -203,7 +203,7 @@ class DetailDimensions {
       }
     } else {
       std::vector<Stop> left;
-      if (bank_.casework) left.push_back({-bank_.casework->bottom, zero, EdgePath("reveal")});
+      if (bank_.casework) left.push_back({-bank_.casework->EdgeAt(Edge::kBottom), zero, EdgePath("reveal")});
       if (front <= zero) {
         left.push_back({front, Face(), EdgePath("overlap")});
         left.push_back({zero, zero});
@@ -215,7 +215,9 @@ class DetailDimensions {
       Add(PaperSide::kLeft, left);
     }
     std::vector<Stop> right;
-    if (bank_.casework) right.push_back({-bank_.casework->bottom, kRunsOut, "case.bottom"});
+    if (bank_.casework && !bank_.casework->frame) {
+      right.push_back({-bank_.casework->bottom, kRunsOut, "case.bottom"});
+    }
     right.push_back({zero, kRunsOut, Path("clear.below")});
     right.push_back({space_.box.y, Inner()});
     Add(PaperSide::kRight, right);
@@ -332,15 +334,16 @@ class DetailDimensions {
     const Length high = low + c.back_thickness;
     const bool rabbet = c.back == BackFit::kRabbet;
     const Length in = rabbet ? c.back_lap : c.back_depth;
+    const Length face = -c.side_in;  // the side's inner face
     Add(PaperSide::kBelow,
-        {{-in, low, rabbet ? "case.back.lap" : "case.back.depth"}, {Length(), kRunsOut}});
-    Add(PaperSide::kBelow, {{-c.side, kRunsOut, "case.side"}, {Length(), kRunsOut}});
+        {{face - in, low, rabbet ? "case.back.lap" : "case.back.depth"}, {face, kRunsOut}});
+    Add(PaperSide::kBelow, {{face - c.side, kRunsOut, "case.side"}, {face, kRunsOut}});
     std::vector<Stop> right{{low, kRunsOut, "case.back"},
                             {high, kRunsOut, rabbet ? "" : "case.back.inset"}};
-    if (!rabbet) right.push_back({c.depth, Length()});
+    if (!rabbet) right.push_back({c.front_in + c.depth, face});
     Add(PaperSide::kRight, right);
     const Length edge = HalfBelow(bank_.opening_width - c.panel_width);
-    AddPlayNote({map_.X(-in) / 2 + map_.X(edge) / 2, map_.Y(low) / 2 + map_.Y(high) / 2},
+    AddPlayNote({map_.X(face - in) / 2 + map_.X(edge) / 2, map_.Y(low) / 2 + map_.Y(high) / 2},
                 "case.back.play", -1, -0.2);
   }
 

@@ -1,5 +1,7 @@
 #include "draw/detail_faces.h"
 
+#include "draw/case_pieces.h"
+
 #include <utility>
 
 namespace tillwright {
@@ -42,17 +44,32 @@ class SideCut {
   void AddCase(const CaseBuild& c) {
     const Length depth = bank_.opening_depth;
     const FaceLook look = LookOf(c.material, FaceLook::kEndGrain, FaceAxis::kB);
-    Add(FaceOwner::kCase, look, false, RectFace(Length(), -c.bottom, depth, Length()));
-    if (!c.top_none) {
-      const Length top = bank_.opening_height;
-      Add(FaceOwner::kCase, look, false, RectFace(Length(), top, depth, top + c.top));
+    const Length low_face = -c.low_in;
+    Add(FaceOwner::kCase, look, false,
+        RectFace(c.front_in, low_face - c.bottom, depth, low_face));
+    if (!c.top_none && !c.stretchers) {
+      const Length top = bank_.opening_height + c.high_in;
+      Add(FaceOwner::kCase, look, false, RectFace(c.front_in, top, depth, top + c.top));
     }
+    AddPieces();
     if (c.back == BackFit::kNone) return;
     const bool applied = c.back == BackFit::kApplied;
-    const Length behind = bank_.opening_height + c.bottom + c.top - c.panel_height;
-    const Length low = applied ? -c.bottom - c.raise : -c.bottom + HalfBelow(behind);
+    const Length behind = c.inside_height + c.bottom + c.top - c.panel_height;
+    const Length low = applied ? -c.base : low_face - c.bottom + HalfBelow(behind);
     Add(FaceOwner::kCase, LookOf(c.back_material, FaceLook::kGrainB, FaceAxis::kA), true,
         RectFace(depth, low, depth + c.back_thickness, low + c.panel_height));
+  }
+
+  // What the plane cuts of stretchers, toe kick, frames and worktop.
+  void AddPieces() {
+    for (const CasePiece& piece : bank_.pieces) {
+      const Block b = SeenBlock(bank_, piece);
+      if (!Meets(b.x, b.x + b.width)) continue;
+      Add(FaceOwner::kCase,
+          LookOf(PieceMaterial(bank_, piece), FaceLook::kEndGrain,
+                 b.height < b.depth ? FaceAxis::kB : FaceAxis::kA),
+          false, RectFace(b.z, b.y, b.z + b.depth, b.y + b.height));
+    }
   }
 
   void AddWalls() {
@@ -68,8 +85,10 @@ class SideCut {
     const std::string material = bank_.casework ? bank_.casework->material : std::string();
     for (const Divider& member : bank_.dividers) {
       if (member.partition || !Meets(member.rect.x, member.rect.Right())) continue;
+      if (IsWebFrame(bank_, member)) continue;
+      const Length front = bank_.casework ? bank_.casework->front_in : Length();
       Add(FaceOwner::kCase, LookOf(material, FaceLook::kEndGrain, FaceAxis::kB), false,
-          RectFace(Length(), member.rect.y, member.depth, member.rect.Top()));
+          RectFace(front, member.rect.y, front + member.depth, member.rect.Top()));
     }
   }
 

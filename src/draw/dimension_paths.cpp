@@ -69,7 +69,19 @@ constexpr Row<CaseBuild> kCaseRows[] = {
     {"bottom", [](const CaseBuild& c) { return c.bottom; }},
     {"top", [](const CaseBuild& c) { return c.top; }},
     {"raise", [](const CaseBuild& c) { return c.raise; }},
-    {"floor", [](const CaseBuild& c) { return c.raise + c.bottom; }},
+    {"floor", [](const CaseBuild& c) { return c.base; }},
+    {"feet", [](const CaseBuild& c) { return c.feet; }},
+    {"side_in", [](const CaseBuild& c) { return c.side_in; }},
+    {"high_in", [](const CaseBuild& c) { return c.high_in; }},
+    {"stretcher", [](const CaseBuild& c) { return c.stretcher_width; }},
+    {"toe_kick.setback", [](const CaseBuild& c) { return c.kick_setback; }},
+    {"frame.stile", [](const CaseBuild& c) { return c.frame ? c.frame->stile : Length(); }},
+    {"frame.rail", [](const CaseBuild& c) { return c.frame ? c.frame->rail : Length(); }},
+    {"frame.bottom_rail",
+     [](const CaseBuild& c) { return c.frame ? c.frame->bottom_rail : Length(); }},
+    {"frame.thickness", [](const CaseBuild& c) { return c.front_in; }},
+    {"worktop.thickness",
+     [](const CaseBuild& c) { return c.worktop ? c.worktop->thickness : Length(); }},
     {"joint.depth", [](const CaseBuild& c) { return c.joint_depth; }},
     {"back", [](const CaseBuild& c) { return c.back_thickness; }},
     {"back.lap", [](const CaseBuild& c) { return c.back_lap; }},
@@ -196,6 +208,7 @@ Found SpaceValue(const Bank& bank, const Space& space, std::string_view name) {
 
 Found MemberValue(const Divider& member, std::string_view name) {
   if (name == "length") return member.length;
+  if (name == "begin") return member.begin;
   if (name == "depth") return member.depth;
   if (name == "thickness") return member.partition ? member.rect.width : member.rect.height;
   return Look(kRectRows, member.rect, name);
@@ -213,13 +226,7 @@ Found GapValue(const Bank& bank, std::string_view path) {
 // The thickness of the case's edge that a front covers.
 Found CaseEdge(const Bank& bank, Edge edge) {
   if (!bank.casework) return std::nullopt;
-  switch (edge) {
-    case Edge::kTop: return bank.casework->top;
-    case Edge::kBottom: return bank.casework->bottom;
-    case Edge::kLeft:
-    case Edge::kRight: break;
-  }
-  return bank.casework->side;
+  return bank.casework->EdgeAt(edge);
 }
 
 // "D1.top": the overlap, or the strip of case edge left beside it.
@@ -254,6 +261,8 @@ Found PartValue(const Bank& bank, std::string_view path) {
     if (name == "length") return part.length;
     if (name == "width") return part.width;
     if (name == "thickness") return part.thickness;
+    if (name == "notch.width") return part.notch.width;
+    if (name == "notch.height") return part.notch.height;
     if (TakePrefix(name, "cut.")) return CutValue(part, name);
     if (TakePrefix(name, "seat.")) return SeatValue(bank, part, name);
   }
@@ -278,9 +287,28 @@ Found NumberedValue(const Bank& bank, std::string_view path) {
   return at == bank.spaces.end() ? std::nullopt : SpaceValue(bank, *at, name);
 }
 
+constexpr Row<Block> kBlockRows[] = {
+    {"x", [](const Block& b) { return b.x; }},
+    {"y", [](const Block& b) { return b.y; }},
+    {"z", [](const Block& b) { return b.z; }},
+    {"width", [](const Block& b) { return b.width; }},
+    {"height", [](const Block& b) { return b.height; }},
+    {"depth", [](const Block& b) { return b.depth; }},
+};
+
+// "piece.3.width": pieces counted from 1.
+Found PieceValue(const Bank& bank, std::string_view name) {
+  const std::size_t dot = name.find('.');
+  if (dot == std::string_view::npos) return std::nullopt;
+  const int number = NumberIn(name.substr(0, dot));
+  if (number < 1 || static_cast<std::size_t>(number) > bank.pieces.size()) return std::nullopt;
+  return Look(kBlockRows, bank.pieces[static_cast<std::size_t>(number) - 1].block,
+              name.substr(dot + 1));
+}
+
 // How far the opening's bottom lies above the lower edge of the case's sides.
 Length FloorBelow(const Bank& bank) {
-  return bank.casework ? bank.casework->raise + bank.casework->bottom : Length();
+  return bank.casework ? bank.casework->base : Length();
 }
 
 }  // namespace
@@ -299,6 +327,7 @@ std::optional<Length> DimensionValue(const Bank& bank, std::string_view path) {
   if (TakePrefix(rest, "overlap.")) return OverlapValue(bank, rest, false);
   if (TakePrefix(rest, "reveal.")) return OverlapValue(bank, rest, true);
   if (TakePrefix(rest, "part.")) return PartValue(bank, rest);
+  if (TakePrefix(rest, "piece.")) return PieceValue(bank, rest);
   if (TakePrefix(rest, "floor.")) {
     const Found found = DimensionValue(bank, rest);
     return found ? Found(*found + FloorBelow(bank)) : found;

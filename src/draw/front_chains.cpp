@@ -117,8 +117,7 @@ class EdgeChain {
   // The case's edge at a side of the opening that fronts may cover; nothing without a case.
   std::optional<Length> CaseEdge(Edge edge) const {
     if (!bank_.casework) return std::nullopt;
-    if (edge == Edge::kTop) return bank_.casework->top;
-    return edge == Edge::kBottom ? bank_.casework->bottom : bank_.casework->side;
+    return bank_.casework->EdgeAt(edge);
   }
 
   void Beginning(SizeChain& chain) const {
@@ -179,9 +178,13 @@ SizeChain CaseAlong(const Bank& bank, Edge edge) {
   if (!bank.casework) return chain;
   const CaseBuild& c = *bank.casework;
   if (edge == Edge::kLeft || edge == Edge::kRight) {
-    chain.Add(-c.bottom - c.raise, bank.opening_height + c.top, "case.height");
+    const Length top = c.height - c.base;
+    if (!c.feet.IsZero()) chain.Add(-c.base - c.feet, -c.base, "case.feet");
+    chain.Add(-c.base, top, "case.height");
+    if (c.worktop) chain.Add(top, top + c.worktop->thickness, "case.worktop.thickness");
   } else {
-    chain.Add(-c.side, bank.opening_width + c.side, "case.width");
+    const Length left = -c.side_in - c.side;
+    chain.Add(left, left + c.width, "case.width");
   }
   return chain;
 }

@@ -98,7 +98,7 @@ class FrontSizes {
   PaperBox DrawHeights(SheetGroup& group, const SizeChain& chain) const {
     if (has_unnumbered_) return DrawNumbers(group, chain);
     const std::string datum = bank_.casework ? "floor." : "";
-    const Length below = bank_.casework ? bank_.casework->bottom + bank_.casework->raise : Length();
+    const Length below = bank_.casework ? bank_.casework->base : Length();
     OrdinateColumn column{.side = PaperSide::kRight,
                           .edge = view_.outline.right,
                           .heading = bank_.casework ? "FROM CASE BASE" : "FROM OPENING"};

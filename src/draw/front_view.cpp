@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 
+#include "draw/case_pieces.h"
 #include "draw/front_labels.h"
 #include "draw/front_sizes.h"
 #include "draw/rich_text.h"
@@ -51,10 +52,16 @@ class FrontDrawing {
     Length top = bank_.opening_height;
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      left = -c.side;
-      right += c.side;
-      bottom = -c.bottom - c.raise;
-      top += c.top;
+      left = -c.side_in - c.side;
+      right = left + c.width;
+      bottom = -c.base - c.feet;
+      top = c.height - c.base;
+    }
+    for (const CasePiece& piece : bank_.pieces) {
+      const Rect r = FrontFaceOf(bank_, piece).rect;
+      left = Min(left, r.x);
+      right = Max(right, r.Right());
+      top = Max(top, r.Top());
     }
     for (const Space& space : bank_.spaces) {
       if (!space.HasFront()) continue;
@@ -80,25 +87,30 @@ class FrontDrawing {
 
   // Outer faces, the edges of sides and bottom, the floor, and the worktop's underside.
   void DrawCaseBody(SheetGroup& group, const CaseBuild& c) const {
-    const Length right = bank_.opening_width;
-    const Length top = bank_.opening_height + c.top;
-    const Length floor = -c.bottom - c.raise;
+    const Length left = -c.side_in;
+    const Length right = left + c.inside_width;
+    const Length floor = -c.base;
+    const Length top = floor + c.height;
     const auto line = [&](Length x1, Length y1, Length x2, Length y2) {
       group.primitives.push_back(LineOf(Map().At(x1, y1), Map().At(x2, y2), Pen::kThin));
     };
     group.primitives.push_back(
-        BoxOutline(Map().Box({-c.side, floor, right + 2 * c.side, top - floor}), Pen::kOutline));
-    line(Length(), floor, Length(), top);
-    line(right, floor, right, top);
-    line(Length(), Length(), right, Length());
-    if (!c.raise.IsZero()) line(Length(), -c.bottom, right, -c.bottom);
-    if (!c.top_none) line(Length(), bank_.opening_height, right, bank_.opening_height);
+        BoxOutline(Map().Box({left - c.side, floor, c.width, c.height}), Pen::kOutline));
+    if (!c.frame) {
+      line(left, floor, left, top);
+      line(right, floor, right, top);
+      line(left, Length(), right, Length());
+      if (!c.raise.IsZero()) line(left, -c.bottom, right, -c.bottom);
+      if (!c.top_none) line(left, bank_.opening_height, right, bank_.opening_height);
+    }
+    AddPiecesInFront(group, bank_, Map(), metrics_);
     const auto beyond = [&](Length y, Pen pen) {
       group.primitives.push_back(
           LineOf({view_.outline.left - 4, Map().Y(y)}, {view_.outline.right + 4, Map().Y(y)}, pen));
     };
-    beyond(floor, Pen::kGround);
-    if (c.top_none) beyond(top, Pen::kOutline);
+    beyond(floor - c.feet, Pen::kGround);
+    const bool drawn = c.worktop && !c.worktop->width.IsZero();
+    if (c.top_none && !drawn) beyond(top, Pen::kOutline);
   }
 
   void DrawSpace(const Space& space) {

@@ -43,6 +43,16 @@ Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
     case PartRole::kCaseBack:
     case PartRole::kDivider:
     case PartRole::kPartition:
+    case PartRole::kStretcher:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
       break;
   }
   return box;
@@ -66,6 +76,16 @@ std::string NameOf(const SolidPart& part) {
     case PartRole::kCaseBack:
     case PartRole::kDivider:
     case PartRole::kPartition:
+    case PartRole::kStretcher:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
       break;
   }
   return std::string(ToText(part.role));

@@ -1,5 +1,7 @@
 #include "draw/overview_parts.h"
 
+#include "draw/case_pieces.h"
+
 namespace tillwright {
 namespace {
 
@@ -57,27 +59,33 @@ SolidPart SeenPanel(const Box& box) {
 }
 
 void AddCase(const Bank& bank, const CaseBuild& c, std::vector<SolidPart>& out) {
-  const Length low = -(c.bottom + c.raise);
+  const Length low = -c.base;
+  const Length left = -c.side_in;
+  const Length wide = c.inside_width;
   const auto add = [&](PartRole role, bool right, const Place3& at, Length w, Length h, Length d) {
     out.push_back({role, right, {at, w, h, d}});
   };
-  add(PartRole::kCaseSide, false, {-c.side, low, Length()}, c.side, c.height, c.depth);
-  add(PartRole::kCaseSide, true, {bank.opening_width, low, Length()}, c.side, c.height, c.depth);
-  add(PartRole::kCaseBottom, false, {Length(), -c.bottom, Length()}, bank.opening_width, c.bottom,
-      bank.opening_depth);
-  if (!c.top_none) {
-    add(PartRole::kCaseTop, false, {Length(), bank.opening_height, Length()}, bank.opening_width,
-        c.top, bank.opening_depth);
+  add(PartRole::kCaseSide, false, {left - c.side, low, c.front_in}, c.side, c.height, c.depth);
+  add(PartRole::kCaseSide, true, {left + wide, low, c.front_in}, c.side, c.height, c.depth);
+  add(PartRole::kCaseBottom, false, {left, -c.low_in - c.bottom, c.front_in}, wide, c.bottom,
+      c.inside_depth);
+  if (!c.top_none && !c.stretchers) {
+    add(PartRole::kCaseTop, false, {left, bank.opening_height + c.high_in, c.front_in}, wide, c.top,
+        c.inside_depth);
+  }
+  for (const CasePiece& piece : bank.pieces) {
+    const Block b = SeenBlock(bank, piece);
+    add(piece.role, false, {b.x, b.y, b.z}, b.width, b.height, b.depth);
   }
   if (c.back == BackFit::kNone) return;
   const Length x = HalfBelow(bank.opening_width - c.panel_width);
-  const Length y = HalfBelow(bank.opening_height - c.panel_height);
+  const Length y = HalfBelow(c.inside_height - c.panel_height);
   if (c.back == BackFit::kApplied) {
-    add(PartRole::kCaseBack, false, {x, low, c.depth}, c.panel_width, c.panel_height,
+    add(PartRole::kCaseBack, false, {x, low, c.front_in + c.depth}, c.panel_width, c.panel_height,
         c.back_thickness);
   } else {
-    add(PartRole::kCaseBack, false, {Length(), Max(y, Length()), bank.opening_depth},
-        bank.opening_width, Min(c.panel_height, bank.opening_height), c.back_thickness);
+    add(PartRole::kCaseBack, false, {left, Max(y, Length()) - c.low_in, bank.opening_depth}, wide,
+        Min(c.panel_height, c.inside_height), c.back_thickness);
   }
 }
 
@@ -111,11 +119,13 @@ std::vector<SolidPart> GluedSolids(const Bank& bank, const Space& space) {
 std::vector<SolidPart> CaseSolids(const Bank& bank) {
   std::vector<SolidPart> out;
   if (bank.casework) AddCase(bank, *bank.casework, out);
+  const Length front = bank.casework ? bank.casework->front_in : Length();
   for (const Divider& member : bank.dividers) {
+    if (IsWebFrame(bank, member)) continue;
     const Rect& r = member.rect;
     out.push_back({member.partition ? PartRole::kPartition : PartRole::kDivider,
                    false,
-                   {{r.x, r.y, Length()}, r.width, r.height, member.depth}});
+                   {{r.x, r.y, front}, r.width, r.height, member.depth}});
   }
   return out;
 }

@@ -149,7 +149,18 @@ void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
     AddBandEdge(out, shape, band, band.low, map);
     AddBandEdge(out, shape, band, band.high, map);
   }
-  out.primitives.emplace_back(BoxOutline(box, Pen::kOutline));
+  if (shape.notch.IsNone()) {
+    out.primitives.emplace_back(BoxOutline(box, Pen::kOutline));
+  } else {
+    const Length zero;
+    const Notch& n = shape.notch;
+    out.primitives.emplace_back(
+        Polyline{{map.At(n.width, zero), map.At(shape.right, zero), map.At(shape.right, shape.up),
+                  map.At(zero, shape.up), map.At(zero, n.height), map.At(n.width, n.height)},
+                 true,
+                 Pen::kOutline,
+                 Tone::kNone});
+  }
   for (const PullHole& hole : shape.holes) {
     const PaperPoint centre = map.At(hole.x, hole.y);
     out.primitives.emplace_back(Circle{centre, kHoleRadius, Pen::kThin, Tone::kNone});
@@ -170,6 +181,7 @@ PaperBox FreeFace(const PartShape& shape, const PaperMap& map) {
       down.push_back({cut.top, cut.bottom});
     }
   }
+  if (!shape.notch.IsNone()) down.push_back({map.Y(shape.notch.height), box.bottom});
   for (const PullHole& hole : shape.holes) {
     down.push_back({map.Y(hole.y) - kReach, map.Y(hole.y) + kReach});
   }

@@ -25,6 +25,8 @@ std::string_view JointName(CutKind kind) {
       return "Through dovetails";
     case CutKind::kFinger:
       return "Finger joint";
+    case CutKind::kTenon:
+      return "Tenon";
   }
   return "";
 }
@@ -41,6 +43,8 @@ std::string_view PlaceName(CutFrom from) {
       return " at each end";
     case CutFrom::kRearEdge:
       return " along the rear edge";
+    case CutFrom::kUpperFace:
+      return " along the inner edge";
   }
   return "";
 }
@@ -56,12 +60,26 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
     case CutFrom::kRearEdge:
       return ", for the back";
     case CutFrom::kEachEnd:
-      return ", to the line drawn";
+      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
+    case CutFrom::kUpperFace:
+      return ", for the runners' tenons";
     case CutFrom::kLowerEdge:
       break;
   }
   if (part.role != PartRole::kCaseSide) return ", for the bottom";
   return index == 0 ? ", for the case bottom" : ", for the case top";
+}
+
+// Of a cut that the face does not show.
+std::string EdgeCutSize(const Cut& cut, Unit unit) {
+  const auto in = [unit](Length length) { return FormatLength(length, unit); };
+  return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
+         " below the upper face";
+}
+
+// Of which there are a left and a right one.
+bool ComesInPairs(PartRole role) {
+  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
 }
 
 }  // namespace
@@ -84,7 +102,7 @@ std::string PartKindCount(const Bank& bank, const PartKind& kind) {
   if (kind.mirrored > 0) {
     out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
            std::to_string(kind.mirrored) + " mirrored (right)";
-  } else if (part.count == 2) {
+  } else if (part.count == 2 && ComesInPairs(part.role)) {
     out += ", left and right alike";
   } else if (kind.count > 1) {
     out += " alike";
@@ -102,7 +120,7 @@ std::string PartKindMaterial(const Part& part) {
   return out;
 }
 
-std::vector<std::string> PartKindCuts(const Part& part) {
+std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
   std::vector<std::string> lines;
   for (std::size_t i = 0; i < part.cuts.size(); ++i) {
     std::string line(JointName(part.cuts[i].kind));
@@ -110,6 +128,7 @@ std::vector<std::string> PartKindCuts(const Part& part) {
         part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
     line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
     line += PurposeOf(part, i);
+    if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
     lines.push_back(std::move(line));
   }
   return lines;

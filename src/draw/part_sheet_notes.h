@@ -23,7 +23,7 @@ namespace tillwright {
 [[nodiscard]] std::string PartKindMaterial(const Part& part);
 
 // One line for every cut, in their order: "Groove along the lower edge, for the bottom".
-[[nodiscard]] std::vector<std::string> PartKindCuts(const Part& part);
+[[nodiscard]] std::vector<std::string> PartKindCuts(const Part& part, Unit unit);
 
 // What is said of the dados for dividers and partitions, on both faces; empty without any.
 [[nodiscard]] std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind);

@@ -124,6 +124,9 @@ class PartDrawing {
 
   std::vector<SizeMark> AcrossMarks() const {
     std::vector<SizeMark> marks = BandMarks(true);
+    if (!shape_.notch.IsNone()) {
+      marks.push_back({Length(), shape_.notch.width, path_ + ".notch.width"});
+    }
     for (std::size_t i = 0; i < shape_.holes.size(); ++i) {
       if (i == 0) marks.push_back({Length(), shape_.holes[0].x, HolePath(0, "left")});
       if (i + 1 == shape_.holes.size()) break;
@@ -135,11 +138,22 @@ class PartDrawing {
 
   std::vector<SizeMark> UpMarks() const {
     std::vector<SizeMark> marks = BandMarks(false);
+    if (!shape_.notch.IsNone() && !StartsAt(shape_.notch.height)) {
+      marks.push_back({Length(), shape_.notch.height, path_ + ".notch.height"});
+    }
     if (!shape_.holes.empty()) {
       marks.push_back({shape_.holes[0].y, shape_.up, HolePath(0, "above")});
     }
     marks.push_back({Length(), shape_.up, path_ + "." + std::string(shape_.up_name)});
     return marks;
+  }
+
+  // Whether a cut across the face begins at this height, which is then told already.
+  bool StartsAt(Length up) const {
+    return options_.all_dimensions &&
+           std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
+             return !band.upright && !band.seat && !band.from_far && band.low == up;
+           });
   }
 
   std::vector<SizeMark> DepthMarks(bool upright) const {
@@ -251,7 +265,7 @@ class PartDrawing {
     plain(PartKindCount(bank_, kind_));
     plain(PartKindMaterial(part_));
     if (options_.all_dimensions) {
-      std::ranges::for_each(PartKindCuts(part_), plain);
+      std::ranges::for_each(PartKindCuts(part_, bank_.units), plain);
       std::ranges::for_each(PartKindSeats(bank_, kind_), plain);
     }
     std::ranges::for_each(notes, plain);

@@ -92,6 +92,19 @@ std::string_view FaceNameOf(PartRole role) {
     case PartRole::kCaseTop:
     case PartRole::kCaseBack:
       break;
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+      return "Front face";
+    case PartRole::kBlocking:
+      return "Face to the slide";
+    case PartRole::kStretcher:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
+      return "Upper face";
   }
   return "Inside face";
 }

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "draw/case_pieces.h"
 #include "draw/plan_box.h"
 #include "spec/materials.h"
 
@@ -46,6 +47,7 @@ class PlanCase {
     }
     if (bank_.casework) {
       if (bank_.casework->back != BackFit::kNone) AddBack(faces, *bank_.casework);
+      AddPieces(faces);
     } else {
       AddRearLimit(faces);
     }
@@ -70,22 +72,23 @@ class PlanCase {
   }
 
   void AddCaseSide(Faces& faces, const CaseBuild& c, bool right) const {
-    const Length zero;
+    const Length in = -c.side_in;
     const Length rear = bank_.opening_depth;
-    std::vector<FacePoint> ring{{-c.side, zero}, {zero, zero}};
+    const Length end = c.front_in + c.depth;
+    std::vector<FacePoint> ring{{in - c.side, c.front_in}, {in, c.front_in}};
     if (c.back == BackFit::kRabbet) {
-      ring.insert(ring.end(), {{zero, rear}, {-c.back_lap, rear}, {-c.back_lap, c.depth}});
+      ring.insert(ring.end(), {{in, rear}, {in - c.back_lap, rear}, {in - c.back_lap, end}});
     } else if (c.back == BackFit::kGroove) {
       const Length far = rear + c.back_thickness;
-      ring.insert(ring.end(), {{zero, rear},
-                               {-c.back_depth, rear},
-                               {-c.back_depth, far},
-                               {zero, far},
-                               {zero, c.depth}});
+      ring.insert(ring.end(), {{in, rear},
+                               {in - c.back_depth, rear},
+                               {in - c.back_depth, far},
+                               {in, far},
+                               {in, end}});
     } else {
-      ring.push_back({zero, c.depth});
+      ring.push_back({in, end});
     }
-    ring.push_back({-c.side, c.depth});
+    ring.push_back({in - c.side, end});
     if (right) ring = Mirrored(std::move(ring), bank_.opening_width);
     faces.cut.push_back(
         {FaceOwner::kCase, LookOf(c.material, FaceLook::kEndGrain, FaceAxis::kA), false, ring, 0});
@@ -115,9 +118,28 @@ class PlanCase {
   void AddPartition(Faces& faces, const PlanSide& side) const {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(side.member)];
     const std::string material = bank_.casework ? bank_.casework->material : std::string();
+    const Length front = bank_.casework ? bank_.casework->front_in : Length();
     faces.cut.push_back({FaceOwner::kCase, LookOf(material, FaceLook::kEndGrain, FaceAxis::kA),
                          false,
-                         RectFace(member.rect.x, Length(), member.rect.Right(), member.depth), 0});
+                         RectFace(member.rect.x, front, member.rect.Right(), front + member.depth),
+                         0});
+  }
+
+  // What the plane cuts of the face frame and the blocking behind it, as far as the plan goes.
+  void AddPieces(Faces& faces) const {
+    const Box& box = space_.box;
+    const Length plane = box.y + box.height - HalfBelow(box.inside_height);
+    for (const CasePiece& piece : bank_.pieces) {
+      const Block& b = piece.block;
+      if (plane <= b.y || plane >= b.y + b.height) continue;
+      const Length left = Max(b.x, scope_.left.end);
+      const Length right = Min(b.x + b.width, scope_.right.end);
+      if (left >= right) continue;
+      faces.cut.push_back({FaceOwner::kCase,
+                           LookOf(PieceMaterial(bank_, piece), FaceLook::kEndGrain,
+                                  b.width < b.depth ? FaceAxis::kA : FaceAxis::kB),
+                           true, RectFace(left, b.z, right, b.z + b.depth), 0});
+    }
   }
 
   void AddBack(Faces& faces, const CaseBuild& c) const {
@@ -192,9 +214,15 @@ class ScopeFinder {
 
  private:
   [[nodiscard]] Length Outermost(const PlanSide& side, bool right) const {
-    const Length wood = side.bound == PlanBound::kCase ? bank_.casework->side : stub_;
+    const Length wood = side.bound == PlanBound::kCase ? SideReach() : stub_;
     const Rect& front = space_.front.rect;
     return right ? Max(bank_.opening_width + wood, front.Right()) : Min(-wood, front.x);
+  }
+
+  // From the opening's edge to the outermost of the case there.
+  [[nodiscard]] Length SideReach() const {
+    const CaseBuild& c = *bank_.casework;
+    return Max(c.side_in + c.side, c.frame ? c.frame->stile : Length());
   }
 
   [[nodiscard]] Length FarFace(int member, bool right) const {
@@ -260,7 +288,8 @@ PlanScope PlanScopeOf(const Bank& bank, std::size_t space, Length stub) {
     scope.rear += stub;
   } else {
     const CaseBuild& c = *bank.casework;
-    scope.rear = c.back == BackFit::kApplied ? c.depth + c.back_thickness : c.depth;
+    scope.rear = c.front_in + c.depth;
+    if (c.back == BackFit::kApplied) scope.rear += c.back_thickness;
   }
   return scope;
 }

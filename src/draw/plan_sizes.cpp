@@ -103,7 +103,9 @@ class PlanSizes {
     }
     std::vector<DimensionStop> stops;
     if (plan_.scope.left.bound == PlanBound::kCase) {
-      stops.push_back({-plan_.bank.casework->side, "case.side"});
+      const CaseBuild& c = *plan_.bank.casework;
+      stops.push_back({-c.side_in - c.side, "case.side"});
+      if (!c.side_in.IsZero()) stops.push_back({-c.side_in, "case.side_in"});
     } else if (plan_.scope.left.bound == PlanBound::kPartition) {
       const Divider& member =
           plan_.bank.dividers[static_cast<std::size_t>(plan_.scope.left.member)];
@@ -129,7 +131,7 @@ class PlanSizes {
     if (!whole || !plan_.bank.casework) return;
     const CaseBuild& c = *plan_.bank.casework;
     AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{-c.side, "case.width"}, {-c.side + c.width}}));
+                           {{-c.side_in - c.side, "case.width"}, {-c.side_in - c.side + c.width}}));
   }
 
   DimensionStack Beside() const {
@@ -157,11 +159,14 @@ class PlanSizes {
       stack.starts.push_back({plan_.map.Y(box.z), box_right});
     std::vector<DimensionStop> stops{{Length(), "opening.depth"},
                                      {plan_.bank.opening_depth, "case.back.allowance"}};
-    if (plan_.bank.casework) stops.push_back({plan_.bank.casework->depth});
+    if (plan_.bank.casework) {
+      stops.push_back({plan_.bank.casework->front_in + plan_.bank.casework->depth});
+    }
     AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side, std::move(stops)));
     if (!plan_.bank.casework || plan_.bank.casework->back_allowance.IsZero()) return stack;
     AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{Length(), "case.depth"}, {plan_.bank.casework->depth}}));
+                           {{plan_.bank.casework->front_in, "case.depth"},
+                            {plan_.bank.casework->front_in + plan_.bank.casework->depth}}));
     return stack;
   }
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "draw/annotation.h"
+#include "draw/case_pieces.h"
 #include "draw/dimension.h"
 #include "draw/rich_text.h"
 #include "draw/side_cut.h"
@@ -35,7 +36,9 @@ class SideDrawing {
 
  private:
   const PaperMap& Map() const { return view_.map; }
-  Length Rear() const { return bank_.casework ? bank_.casework->depth : bank_.opening_depth; }
+  Length Rear() const {
+    return bank_.casework ? bank_.casework->front_in + bank_.casework->depth : bank_.opening_depth;
+  }
 
   // Front faces to the rear, the case's lower to its upper edge, and fronts beyond them.
   Rect Extent() const {
@@ -45,9 +48,14 @@ class SideDrawing {
     Length top = bank_.opening_height;
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      bottom = -c.bottom - c.raise;
-      top += c.top;
+      bottom = -c.base - c.feet;
+      top = c.height - c.base;
       if (c.back == BackFit::kApplied) rear += c.back_thickness;
+    }
+    for (const CasePiece& piece : bank_.pieces) {
+      front = Min(front, piece.block.z);
+      rear = Max(rear, piece.block.z + piece.block.depth);
+      top = Max(top, piece.block.y + piece.block.height);
     }
     for (const std::size_t index : plane_.spaces) {
       const Space& space = bank_.spaces[index];
@@ -74,25 +82,28 @@ class SideDrawing {
     for (const Divider& member : bank_.dividers) {
       const Rect& r = member.rect;
       if (member.partition || plane_.x <= r.x || plane_.x >= r.Right()) continue;
+      if (IsWebFrame(bank_, member)) continue;
       const std::string material = bank_.casework ? bank_.casework->material : std::string();
-      AddCut(group, Map().Box({Length(), r.y, member.depth, r.height}),
+      const Length front = bank_.casework ? bank_.casework->front_in : Length();
+      AddCut(group, Map().Box({front, r.y, member.depth, r.height}),
              {.material = material, .grain = CutGrain::kAcross});
     }
   }
 
   void DrawCaseBody(SheetGroup& group, const CaseBuild& c) const {
-    const Length floor = -c.bottom - c.raise;
-    const Length top = bank_.opening_height + c.top;
-    const PaperBox side = Map().Box({Length(), floor, c.depth, top - floor});
-    group.primitives.push_back(BoxOutline(side, Pen::kOutline));
+    const PaperBox side = Map().Box({c.front_in, -c.base, c.depth, c.height});
+    group.primitives.push_back(SideOutline(bank_, Map()));
     const PaperBox box = view_.outline;
+    const double ground = side.bottom + Map().Size(c.feet);
     group.primitives.push_back(
-        LineOf({box.left - 4, side.bottom}, {box.right + 4, side.bottom}, Pen::kGround));
+        LineOf({box.left - 4, ground}, {box.right + 4, ground}, Pen::kGround));
     const CutStock stock{.material = c.material, .grain = CutGrain::kAcross};
-    AddCut(group, Map().Box({Length(), -c.bottom, bank_.opening_depth, c.bottom}), stock);
+    AddCut(group, Map().Box({c.front_in, -c.low_in - c.bottom, c.inside_depth, c.bottom}), stock);
+    AddPiecesInSection(group, bank_, plane_.x, Map());
     if (!c.top_none) {
-      AddCut(group, Map().Box({Length(), bank_.opening_height, bank_.opening_depth, c.top}), stock);
-    } else {
+      const Length top = bank_.opening_height + c.high_in;
+      if (!c.stretchers) AddCut(group, Map().Box({c.front_in, top, c.inside_depth, c.top}), stock);
+    } else if (!c.worktop || c.worktop->width.IsZero()) {
       group.primitives.push_back(
           LineOf({box.left - 4, side.top}, {box.right + 4, side.top}, Pen::kOutline));
     }
@@ -101,9 +112,9 @@ class SideDrawing {
 
   void DrawBack(SheetGroup& group, const CaseBuild& c) const {
     const bool applied = c.back == BackFit::kApplied;
-    const Length z = applied ? c.depth : bank_.opening_depth;
-    const Length space = applied ? c.height : bank_.opening_height + c.bottom + c.top;
-    const Length low = applied ? -c.bottom - c.raise : -c.bottom;
+    const Length z = applied ? c.front_in + c.depth : bank_.opening_depth;
+    const Length space = applied ? c.height : c.inside_height + c.bottom + c.top;
+    const Length low = applied ? -c.base : -c.low_in - c.bottom;
     AddCut(group,
            Map().Box({z, low + HalfBelow(space - c.panel_height), c.back_thickness, c.panel_height}),
            {.material = c.back_material, .grain = CutGrain::kUpright, .tilt = -45});
@@ -270,11 +281,15 @@ class SideDrawing {
     const Length high = bank_.opening_height;
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      chain.Add(-c.bottom - c.raise, -c.bottom, "case.raise");
-      chain.Add(-c.bottom, Length(), "case.bottom");
+      const Length edge = c.EdgeAt(Edge::kBottom);
+      chain.Add(-c.base, -edge, "case.raise");
+      chain.Add(-edge, Length(), c.frame ? "case.frame.bottom_rail" : "case.bottom");
     }
     chain.Add(Length(), high, "opening.height");
-    if (bank_.casework) chain.Add(high, high + bank_.casework->top, "case.top");
+    if (bank_.casework) {
+      const CaseBuild& c = *bank_.casework;
+      chain.Add(high, high + c.EdgeAt(Edge::kTop), c.frame ? "case.frame.rail" : "case.top");
+    }
     return chain;
   }
 
@@ -293,12 +308,14 @@ class SideDrawing {
       chains[0].Add(space.box.z, rear, id + ".box.depth");
       chains[0].Add(rear, bank_.opening_depth, id + ".clear.behind");
       if (bank_.casework && rear <= bank_.opening_depth) {
-        chains[0].Add(bank_.opening_depth, bank_.casework->depth, "case.back.allowance");
+        chains[0].Add(bank_.opening_depth, bank_.opening_depth + bank_.casework->back_allowance,
+                      "case.back.allowance");
       }
     }
     chains[1].Add(Length(), bank_.opening_depth, "opening.depth");
     if (bank_.casework && bank_.casework->depth != bank_.opening_depth) {
-      chains[2].Add(Length(), bank_.casework->depth, "case.depth");
+      const CaseBuild& c = *bank_.casework;
+      chains[2].Add(c.front_in, c.front_in + c.depth, "case.depth");
     }
     return chains;
   }

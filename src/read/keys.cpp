@@ -4,12 +4,11 @@
 #include <array>
 
 #include "diag/characters.h"
+#include "read/case_keys.h"
 #include "tillwright/diagnostic.h"
 
 namespace tillwright {
 namespace {
-
-constexpr std::string_view kNone = "";
 
 constexpr std::array kSpecKeys{
     KeyRow{"$schema", "text", "Where an editor finds this schema; not used otherwise.", kNone},
@@ -25,6 +24,7 @@ constexpr std::array kSpecKeys{
     KeyRow{"screws", "screws", "Lengths of the screws at hand, to be checked.", kNone},
     KeyRow{"allowance", "allowance", "What solid parts are sawn larger than finished.",
            "1 by 1/4 in, or 25 by 6 mm"},
+    KeyRow{"glue_up", "glue-up", "Boards that solid parts wider than one are glued up from.", "none"},
     KeyRow{"edge_band", "edge-band", "Bands on the edges of sheet parts that are seen.", "none"},
     KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
     KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
@@ -51,40 +51,6 @@ constexpr std::array kOpeningKeys{
     KeyRow{"height", "length", "From the case bottom's upper face to the underside of the top.",
            kNone},
     KeyRow{"depth", "length", "From the case's front edges to the inside of the back.", kNone},
-};
-
-constexpr std::array kCaseKeys{
-    KeyRow{"width", "length", "Outer width.", kNone},
-    KeyRow{"height", "length", "Outer height; with no top, up to the worktop's underside.", kNone},
-    KeyRow{"depth", "length", "Outer depth, without an applied back.", kNone},
-    KeyRow{"side", "length", "Thickness of the sides.", "3/4 in, or 18 mm"},
-    KeyRow{"bottom", "length", "Thickness of the bottom.", "3/4 in, or 18 mm"},
-    KeyRow{"top", "case-top", "Thickness of the top, or \"none\" when a worktop closes the case.",
-           "3/4 in, or 18 mm"},
-    KeyRow{"raise", "length-or-zero", "How far the bottom is set up above the sides' lower edge.",
-           "0"},
-    KeyRow{"joint", "case-joint", "How bottom, top and members meet the sides.", "butt"},
-    KeyRow{"back", "case-back", "The back, or \"none\".", "1/4 in (6 mm) in a rabbet"},
-    KeyRow{"material", "text", "What the case is made of.", kNone},
-};
-
-constexpr std::array kCaseJointKeys{
-    KeyRow{"type", "choice:case-joint", "The joint.", "butt"},
-    KeyRow{"depth", "length", "How deep a dado or rabbet goes into the sides.",
-           "a third of the side, down to the shop increment"},
-    KeyRow{"fixing", "choice:case-fixing", "What holds the joints of the case.",
-           "pocket-screws in butt joints, else glue"},
-};
-
-constexpr std::array kCaseBackKeys{
-    KeyRow{"fit", "choice:back-fit", "How the back is fixed.", "rabbet"},
-    KeyRow{"thickness", "length", "Thickness, as measured.", "1/4 in, or 6 mm"},
-    KeyRow{"lap", "length", "Rabbet: how far it goes into the side's thickness.", "half the side"},
-    KeyRow{"inset", "length-or-zero", "Groove: how far in from the rear.", "1/2 in, or 12 mm"},
-    KeyRow{"depth", "length", "Groove: its depth.", "1/4 in, or 6 mm"},
-    KeyRow{"play", "length-or-zero", "Play per edge of a back that is let in.",
-           "1/32 in, or 0.8 mm"},
-    KeyRow{"material", "text", "What the back is made of.", kNone},
 };
 
 constexpr std::array kFrontsKeys{
@@ -201,6 +167,11 @@ constexpr std::array kScrewKeys{
 constexpr std::array kAllowanceKeys{
     KeyRow{"length", "length-or-zero", "Along the grain.", "1 in, or 25 mm"},
     KeyRow{"width", "length-or-zero", "Across the grain.", "1/4 in, or 6 mm"},
+};
+
+constexpr std::array kGlueUpKeys{
+    KeyRow{"board", "length", "The widest board at hand.", kNone},
+    KeyRow{"joint", "length-or-zero", "What jointing takes at each joint.", "1/16 in, or 1.5 mm"},
 };
 
 constexpr std::array kEdgeBandKeys{
@@ -375,6 +346,12 @@ constexpr std::array kObjects{
     ObjectRow{"case", "The case from its outer sizes.", kCaseKeys},
     ObjectRow{"case-joint", "The joint of the case.", kCaseJointKeys},
     ObjectRow{"back", "The back of the case.", kCaseBackKeys},
+    ObjectRow{"stretchers", "Two rails across the case instead of a top.", kStretcherKeys},
+    ObjectRow{"toe-kick", "A board set back under the case.", kToeKickKeys},
+    ObjectRow{"feet", "Feet under the case.", kFeetKeys},
+    ObjectRow{"face-frame", "Stiles and rails on the front of the case.", kFaceFrameKeys},
+    ObjectRow{"web-frame", "Dividers made as frames.", kWebFrameKeys},
+    ObjectRow{"worktop", "The worktop that the case stands under.", kWorktopKeys},
     ObjectRow{"fronts", "The fronts of the bank.", kFrontsKeys},
     ObjectRow{"front", "One front's own keys.", kFrontKeys},
     ObjectRow{"pull", "The holes for pulls, on a front.", kPullKeys},
@@ -388,6 +365,7 @@ constexpr std::array kObjects{
     ObjectRow{"bottom", "The bottom of the boxes.", kBottomKeys},
     ObjectRow{"screws", "Lengths of screws.", kScrewKeys},
     ObjectRow{"allowance", "What solid parts are sawn larger than finished.", kAllowanceKeys},
+    ObjectRow{"glue-up", "Boards that solid parts wider than one are glued up from.", kGlueUpKeys},
     ObjectRow{"edge-band", "Bands on the edges of sheet parts that are seen.", kEdgeBandKeys},
     ObjectRow{"graduate", "How fronts share a length.", kGraduateKeys},
     ObjectRow{"drawer", "One drawer.", kDrawerKeys},

@@ -58,6 +58,10 @@ class ObjectReader {
   const JsonValue* Require(std::string_view key);
 
   void LengthOf(std::string_view key, Sign sign, Entry<Length>& out);
+  // A length above zero that must be there.
+  void RequiredLength(std::string_view key, Entry<Length>& out) {
+    if (Require(key) != nullptr) LengthOf(key, Sign::kPositive, out);
+  }
   void Text(std::string_view key, Entry<std::string>& out);
   void Ratio(std::string_view key, Entry<Rational>& out);
   void Flag(std::string_view key, Entry<bool>& out);

@@ -1,11 +1,13 @@
 #include <algorithm>
 #include <string>
 
+#include "read/case_reader.h"
 #include "read/check_inputs.h"
 #include "read/layout_reader.h"
 #include "read/object_reader.h"
 #include "read/stock_reader.h"
 #include "spec/box_rules.h"
+#include "spec/defaults.h"
 #include "tillwright/read.h"
 
 namespace tillwright {
@@ -39,6 +41,17 @@ class SpecReader {
       o.LengthOf("length", Sign::kZeroOrMore, spec.allowance.length);
       o.LengthOf("width", Sign::kZeroOrMore, spec.allowance.width);
     });
+    Object("glue_up", [&](ObjectReader& o) {
+      spec.glue_up.typed = true;
+      o.RequiredLength("board", spec.glue_up.board);
+      o.LengthOf("joint", Sign::kZeroOrMore, spec.glue_up.joint);
+      const Entry<Length>& joint = spec.glue_up.joint;
+      const Length least = joint.typed ? joint.value : defaults::kJointing.In(context_.unit);
+      if (!spec.glue_up.board.typed || spec.glue_up.board.value > least) return;
+      ReportError(context_.diagnostics, DiagnosticCode::kNoRoom, spec.glue_up.board.place,
+                  "jointing leaves nothing of such boards",
+                  "give wider boards or a smaller \"joint\"");
+    });
     ReadEdgeBand(spec.edge_band);
     top_.LengthOf("grid", Sign::kPositive, spec.grid);
     ReadLayout(top_, spec);
@@ -50,7 +63,7 @@ class SpecReader {
   template <class F>
   void Object(std::string_view key, F read) {
     if (const JsonValue* value = top_.Find(key)) {
-      ObjectReader reader(context_, *value, key);
+      ObjectReader reader(context_, *value, key == "glue_up" ? "glue-up" : key);
       if (reader.ok()) read(reader);
     }
   }
@@ -86,56 +99,11 @@ class SpecReader {
     }
     Object("opening", [&](ObjectReader& o) {
       OpeningSpec& opening = spec.opening.emplace();
-      Required(o, "width", opening.width);
-      Required(o, "height", opening.height);
-      Required(o, "depth", opening.depth);
+      o.RequiredLength("width", opening.width);
+      o.RequiredLength("height", opening.height);
+      o.RequiredLength("depth", opening.depth);
     });
     Object("case", [&](ObjectReader& o) { ReadCase(o, spec.casework.emplace()); });
-  }
-
-  static void Required(ObjectReader& o, std::string_view key, Entry<Length>& out) {
-    if (o.Require(key) != nullptr) o.LengthOf(key, Sign::kPositive, out);
-  }
-
-  void ReadCase(ObjectReader& o, CaseSpec& out) {
-    Required(o, "width", out.width);
-    Required(o, "height", out.height);
-    Required(o, "depth", out.depth);
-    o.LengthOf("side", Sign::kPositive, out.side);
-    o.LengthOf("bottom", Sign::kPositive, out.bottom);
-    o.LengthOf("raise", Sign::kZeroOrMore, out.raise);
-    o.Text("material", out.material);
-    if (const JsonValue* top = o.Find("top")) {
-      out.top_place = top->place;
-      out.top_none = IsNone(*top);
-      if (!out.top_none) ReadLength(context_, *top, Sign::kPositive, out.top);
-    }
-    if (const JsonValue* value = o.Find("joint")) {
-      ObjectReader joint(context_, *value, "case-joint");
-      joint.Choice("type", out.joint.type);
-      joint.LengthOf("depth", Sign::kPositive, out.joint.depth);
-      joint.Choice("fixing", out.joint.fixing);
-    }
-    if (const JsonValue* value = o.Find("back")) ReadBack(*value, out.back);
-  }
-
-  static bool IsNone(const JsonValue& value) {
-    return value.kind == JsonValue::Kind::kString && value.text == "none";
-  }
-
-  void ReadBack(const JsonValue& value, BackSpec& out) {
-    if (IsNone(value)) {
-      out.fit = {BackFit::kNone, value.place};
-      return;
-    }
-    ObjectReader back(context_, value, "back");
-    back.Choice("fit", out.fit);
-    back.LengthOf("thickness", Sign::kPositive, out.thickness);
-    back.LengthOf("lap", Sign::kPositive, out.lap);
-    back.LengthOf("inset", Sign::kZeroOrMore, out.inset);
-    back.LengthOf("depth", Sign::kPositive, out.depth);
-    back.LengthOf("play", Sign::kZeroOrMore, out.play);
-    back.Text("material", out.material);
   }
 
   // --- Fronts -----------------------------------------------------------------------------------

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "solve/context.h"
+#include "solve/worktop_rule.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -16,6 +17,9 @@ struct Opening {
   std::array<N, 4> edge;            // by Edge (inset fronts)
   N member_thickness;               // of dividers and partitions, unless typed
   N member_entry;                   // how far members enter what they join, at each end
+  // With a face frame: how far members go on beyond the opening's edges to the case's own parts.
+  bool framed = false;
+  N side_in, low_in, high_in;
 };
 
 namespace case_rule {
@@ -56,7 +60,7 @@ typename T::Number BackAllowance(Context<T>& context, CaseBuild& build,
 // The back panel. In a rabbet or groove it covers the rear edges of bottom and top, which stop
 // short of it; across it goes as far into the sides as its rabbet or groove, less the play.
 template <class T>
-void SizeBack(Context<T>& context, CaseBuild& build, const Opening<typename T::Number>& opening) {
+void SizeBack(Context<T>& context, CaseBuild& build) {
   if (build.back == BackFit::kNone) return;
   if (build.back == BackFit::kApplied) {
     build.panel_width = build.width;
@@ -66,8 +70,8 @@ void SizeBack(Context<T>& context, CaseBuild& build, const Opening<typename T::N
   const Length in = build.back == BackFit::kRabbet ? build.back_lap : build.back_depth;
   const Length q = Value(context.round);
   const Length play = 2 * build.back_play;
-  build.panel_width = FloorTo(Value(opening.width) + 2 * in - play, q);
-  build.panel_height = FloorTo(Value(opening.height) + build.bottom + build.top - play, q);
+  build.panel_width = FloorTo(build.inside_width + 2 * in - play, q);
+  build.panel_height = FloorTo(build.inside_height + build.bottom + build.top - play, q);
 }
 
 template <class T>
@@ -85,53 +89,157 @@ typename T::Number MemberEntry(Context<T>& context, CaseBuild& build,
   return depth;
 }
 
+// The widths of the frame's members, by the edge they stand at.
+template <class T>
+std::array<typename T::Number, 4> FrameWidths(Context<T>& context) {
+  using N = typename T::Number;
+  const FaceFrameSpec& spec = context.spec.casework->face_frame;
+  const N stile = context.GivenOr("case.face_frame.stile", spec.stile, defaults::kFrameWidth);
+  const N rail = context.GivenOr("case.face_frame.rail", spec.rail, defaults::kFrameWidth);
+  const N bottom_rail = spec.bottom_rail.typed
+                            ? context.trace.Given("case.face_frame.bottom_rail", spec.bottom_rail)
+                            : rail;
+  return {rail, bottom_rail, stile, stile};
+}
+
+// Reports a member of the frame that leaves the case's own edge in sight.
+template <class T>
+void CheckCover(Context<T>& context, Length over, std::string_view what) {
+  if (over >= Length()) return;
+  ReportError(context.diagnostics, DiagnosticCode::kNoRoom,
+              context.spec.casework->face_frame.place,
+              std::string(what) + " of the face frame " + (what == "the stiles" ? "are " : "is ") +
+                  FormatWithUnit(-over, context.unit()) + " too narrow to cover the case's edge",
+              "make the frame's stiles and rails at least as wide as what they cover");
+}
+
+// The frame on the front: its opening is the bank's. `own` are the case's own thicknesses by edge,
+// `outer` its width, `upright` what is left of its height above the raise.
+template <class T>
+std::array<typename T::Number, 4> FrameOpening(
+    Context<T>& context, CaseBuild& build, Opening<typename T::Number>& opening,
+    const std::array<typename T::Number, 4>& own, const typename T::Number& outer,
+    const typename T::Number& upright) {
+  using N = typename T::Number;
+  const FaceFrameSpec& spec = context.spec.casework->face_frame;
+  const std::array<N, 4> widths = FrameWidths(context);
+  const auto& [rail, bottom_rail, stile, same] = widths;
+  const N thickness =
+      context.GivenOr("case.face_frame.thickness", spec.thickness, defaults::kFrameThickness);
+  const N overlap = context.trace.Given("case.face_frame.overlap", spec.overlap);
+  const N blocking =
+      context.GivenOr("case.face_frame.blocking", spec.blocking, defaults::kBlocking);
+  build.frame = FaceFrame{Value(thickness), Value(stile),    Value(rail), Value(bottom_rail),
+                          Value(overlap),   Value(blocking),
+                          spec.material.typed ? spec.material.value : build.material};
+  opening.framed = true;
+  opening.high_in = rail - own[0];
+  opening.low_in = bottom_rail - own[1];
+  opening.side_in = stile - overlap - own[2];
+  opening.width = outer + 2 * overlap - 2 * stile;
+  opening.height = upright - bottom_rail - rail;
+  opening.depth = opening.depth + thickness;
+  build.side_in = Value(opening.side_in);
+  build.low_in = Value(opening.low_in);
+  build.high_in = Value(opening.high_in);
+  build.front_in = Value(thickness);
+  CheckCover(context, build.side_in, "the stiles");
+  CheckCover(context, build.low_in, "the bottom rail");
+  CheckCover(context, build.high_in, "the top rail");
+  return widths;
+}
+
+template <class T>
+typename T::Number RaiseOf(Context<T>& context, CaseBuild& build) {
+  const CaseSpec& spec = *context.spec.casework;
+  if (!spec.toe_kick.typed) return context.trace.Given("case.raise", spec.raise);
+  build.kick_setback = Value(context.GivenOr("case.toe_kick.setback", spec.toe_kick.setback,
+                                             defaults::kKickSetback));
+  return context.GivenOr("case.toe_kick.height", spec.toe_kick.height, defaults::kKickHeight);
+}
+
+// The overlay at one edge of the opening, `thickness` being what the front covers there.
+template <class T>
+typename T::Number OverlayAt(Context<T>& context, Edge edge, const typename T::Number& thickness,
+                             bool nothing_to_cover) {
+  const OverlayEdge& asked = context.spec.fronts.overlay[static_cast<std::size_t>(edge)];
+  const std::string key = T::kTracing ? "fronts.overlay." + std::string(Word(edge)) : "";
+  if (asked.kind == OverlayEdge::Kind::kFlush) return thickness;
+  if (asked.kind == OverlayEdge::Kind::kReveal) {
+    return thickness - context.trace.Given(key + ".reveal", asked.length);
+  }
+  if (nothing_to_cover && asked.from_single) return context.trace.Zero();
+  return context.GivenOr(key, asked.length, defaults::kOverlay);
+}
+
+// What the maker said of the case beyond its sizes.
+template <class T>
+void CopyBuild(Context<T>& context, CaseBuild& build) {
+  const CaseSpec& spec = *context.spec.casework;
+  build.material = spec.material.value;
+  build.back_material = spec.back.material.value;
+  build.top_none = spec.top_none;
+  build.stretchers = spec.stretchers.typed;
+  if (build.stretchers) {
+    build.stretcher_width = Value(context.GivenOr("case.stretchers.width", spec.stretchers.width,
+                                                  defaults::kStretcher));
+  }
+  if (spec.web_frame.typed) {
+    WebFrame web;
+    web.rail = Value(context.GivenOr("case.web_frame.rail", spec.web_frame.rail, defaults::kWebRail));
+    web.runner =
+        spec.web_frame.runner.typed ? spec.web_frame.runner.value : web.rail;
+    web.tenon =
+        Value(context.GivenOr("case.web_frame.tenon", spec.web_frame.tenon, defaults::kWebTenon));
+    web.material = spec.web_frame.material.typed ? spec.web_frame.material.value : build.material;
+    build.web = std::move(web);
+  }
+}
+
 template <class T>
 Opening<typename T::Number> FromCase(Context<T>& context) {
   using N = typename T::Number;
   const CaseSpec& spec = *context.spec.casework;
   T& t = context.trace;
   CaseBuild build;
+  CopyBuild(context, build);
   const N side = context.GivenOr("case.side", spec.side, defaults::kCaseStock);
   const N bottom = context.GivenOr("case.bottom", spec.bottom, defaults::kCaseStock);
   const N top = spec.top_none ? t.Zero()
                               : context.GivenOr("case.top", spec.top, defaults::kCaseStock);
-  const N raise = t.Given("case.raise", spec.raise);
+  const N raise = RaiseOf(context, build);
   const N width = t.Given("case.width", spec.width);
-  const N height = t.Given("case.height", spec.height);
-  const N depth = t.Given("case.depth", spec.depth);
+  const N height = CaseHeight(context, build);
+  const N depth = CaseDepth(context, build);
   build.width = Value(width);
   build.height = Value(height);
   build.depth = Value(depth);
   build.side = Value(side);
   build.bottom = Value(bottom);
   build.top = Value(top);
-  build.top_none = spec.top_none;
   build.raise = Value(raise);
-  build.material = spec.material.value;
-  build.back_material = spec.back.material.value;
   Opening<N> opening;
   opening.width = width - 2 * side;
   opening.height = height - raise - bottom - top;
   opening.depth = depth - BackAllowance(context, build, side);
   build.back_allowance = Value(depth) - Value(opening.depth);
+  build.inside_width = Value(opening.width);
+  build.inside_height = Value(opening.height);
+  build.inside_depth = Value(opening.depth);
   opening.member_thickness = side;
   opening.member_entry = MemberEntry(context, build, side);
-  build.member_length = Value(t.Name("case.bottom.length", opening.width + 2 * opening.member_entry));
-  SizeBack(context, build, opening);
-  const std::array<N, 4> thickness{top, bottom, side, side};
+  build.member_length =
+      Value(t.Name("case.bottom.length", opening.width + 2 * opening.member_entry));
+  SizeBack(context, build);
+  std::array<N, 4> thickness{top, bottom, side, side};
+  if (spec.face_frame.typed) {
+    thickness = FrameOpening(context, build, opening, thickness, width, height - raise);
+  }
+  build.base = build.raise + build.bottom + build.low_in;
   for (const Edge edge : kEdges) {
     const auto i = static_cast<std::size_t>(edge);
-    const OverlayEdge& asked = context.spec.fronts.overlay[i];
-    const std::string key = T::kTracing ? "fronts.overlay." + std::string(Word(edge)) : "";
-    if (asked.kind == OverlayEdge::Kind::kFlush) {
-      opening.overlay[i] = thickness[i];
-    } else if (asked.kind == OverlayEdge::Kind::kReveal) {
-      opening.overlay[i] = thickness[i] - t.Given(key + ".reveal", asked.length);
-    } else if (edge == Edge::kTop && spec.top_none && asked.from_single) {
-      opening.overlay[i] = t.Zero();  // no edge there to cover
-    } else {
-      opening.overlay[i] = context.GivenOr(key, asked.length, defaults::kOverlay);
-    }
+    const bool bare = edge == Edge::kTop && spec.top_none && !opening.framed;
+    opening.overlay[i] = OverlayAt(context, edge, thickness[i], bare);
   }
   context.bank.casework = std::move(build);
   return opening;
@@ -189,9 +297,9 @@ Opening<typename T::Number> SolveOpening(Context<T>& context) {
   const char* hint = "make the case larger or its stock thinner";
   context.HasRoom(opening.width, "the opening's width", place, hint);
   context.HasRoom(opening.height, "the opening's height",
-                  from_case ? spec.casework->height.place : spec.opening->height.place, hint);
+                  from_case ? case_rule::HeightPlace(*spec.casework) : spec.opening->height.place, hint);
   context.HasRoom(opening.depth, "the opening's depth",
-                  from_case ? spec.casework->depth.place : spec.opening->depth.place, hint);
+                  from_case ? case_rule::DepthPlace(*spec.casework) : spec.opening->depth.place, hint);
   return opening;
 }
 

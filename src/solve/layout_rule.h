@@ -366,14 +366,33 @@ class LayoutRule {
       const Length thick = Value(upper.low) - low;
       const Length begin = Value(across.clear.low);
       member.rect = rows ? Rect{begin, low, Value(run), thick} : Rect{low, begin, thick, Value(run)};
-      member.depth = Value(opening_.depth);
-      const N length = run + 2 * opening_.member_entry;
+      const N length = MemberLength(member, rows, across.clear, run);
       member.length = Value(length);
       if constexpr (T::kTracing) t_.Named(ToText(member) + ".length", length);
       if (Value(run) <= Length()) {
         context_.HasRoom(run, "the length of " + ToText(member), node.place, "widen the opening");
       }
     }
+  }
+
+  // With what enters the neighbours, and, behind a face frame, what goes on to the case's own parts.
+  N MemberLength(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
+    const CaseBuild* build =
+        context_.bank.casework ? &*context_.bank.casework : nullptr;
+    member.depth = build != nullptr ? build->inside_depth : Value(opening_.depth);
+    const N& whole = rows ? opening_.width : opening_.height;
+    N length = run + 2 * opening_.member_entry;
+    member.begin = Value(clear.low) - Value(opening_.member_entry);
+    if (!opening_.framed) return length;
+    if (Value(clear.low).IsZero()) {
+      const N& more = rows ? opening_.side_in : opening_.low_in;
+      length = length + more;
+      member.begin -= Value(more);
+    }
+    if (Value(clear.high) == Value(whole)) {
+      length = length + (rows ? opening_.side_in : opening_.high_in);
+    }
+    return length;
   }
 
   Context<T>& context_;

@@ -29,8 +29,12 @@ class PartRule {
       if (space.HasFront()) FrontPart(space, static_cast<int>(i));
       if (space.HasBox()) BoxParts(space, static_cast<int>(i));
     }
-    for (std::size_t i = 0; i < bank_.dividers.size(); ++i) MemberPart(static_cast<int>(i));
+    const bool webs = bank_.casework && bank_.casework->web;
+    for (std::size_t i = 0; i < bank_.dividers.size(); ++i) {
+      if (!webs || bank_.dividers[i].partition) MemberPart(static_cast<int>(i));
+    }
     if (bank_.casework) CaseParts(*bank_.casework);
+    PieceParts();
   }
 
  private:
@@ -134,8 +138,11 @@ class PartRule {
     Part& side = Add(PartRole::kCaseSide, -1, 2, Grain::kVertical, build.material);
     SizePart(side, build.height, build.depth, build.side);
     AddCaseCuts(build, side);
+    if (!build.kick_setback.IsZero()) {
+      side.notch = {build.kick_setback - build.front_in, build.raise};
+    }
     Across(PartRole::kCaseBottom, build, build.bottom);
-    if (!build.top_none) Across(PartRole::kCaseTop, build, build.top);
+    if (!build.top_none && !build.stretchers) Across(PartRole::kCaseTop, build, build.top);
     if (build.back == BackFit::kNone) return;
     const bool solid = IsSolidWood(build.back_material);
     Part& back = Add(PartRole::kCaseBack, -1, 1, solid ? Grain::kVertical : Grain::kNone,
@@ -149,7 +156,111 @@ class PartRule {
 
   void Across(PartRole role, const CaseBuild& build, Length thickness) {
     Part& part = Add(role, -1, 1, Grain::kHorizontal, build.material);
-    SizePart(part, build.member_length, bank_.opening_depth, thickness);
+    SizePart(part, build.member_length, build.inside_depth, thickness);
+  }
+
+  // --- Pieces -----------------------------------------------------------------------------------
+
+  // One part for the pieces alike that go to one place.
+  void PieceParts() {
+    for (const CasePiece& piece : bank_.pieces) {
+      if (!bank_.parts.empty() && IsAnother(bank_.parts.back(), piece)) {
+        ++bank_.parts.back().count;
+        continue;
+      }
+      Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role), MaterialOf(piece.role));
+      part.divider = piece.divider;
+      SizePiece(part, piece);
+      AddPieceCuts(part);
+    }
+  }
+
+  static bool IsAnother(const Part& part, const CasePiece& piece) {
+    if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider) {
+      return false;
+    }
+    Part other;
+    other.role = piece.role;
+    SizePiece(other, piece);
+    return part.length == other.length && part.width == other.width &&
+           part.thickness == other.thickness;
+  }
+
+  static Grain GrainOf(PartRole role) {
+    return role == PartRole::kFrameStile ? Grain::kVertical : Grain::kHorizontal;
+  }
+
+  const std::string& MaterialOf(PartRole role) const {
+    const CaseBuild& build = *bank_.casework;
+    switch (role) {
+      case PartRole::kFrameStile:
+      case PartRole::kFrameTopRail:
+      case PartRole::kFrameBottomRail:
+      case PartRole::kFrameRail: return build.frame->material;
+      case PartRole::kWorktop: return build.worktop->material;
+      case PartRole::kWebRail:
+      case PartRole::kWebRunner: return build.web->material;
+      case PartRole::kFront:
+      case PartRole::kBoxSide:
+      case PartRole::kBoxFrontEnd:
+      case PartRole::kBoxBackEnd:
+      case PartRole::kBoxBottom:
+      case PartRole::kCaseSide:
+      case PartRole::kCaseBottom:
+      case PartRole::kCaseTop:
+      case PartRole::kCaseBack:
+      case PartRole::kDivider:
+      case PartRole::kPartition:
+      case PartRole::kStretcher:
+      case PartRole::kToeKick:
+      case PartRole::kBlocking: break;
+    }
+    return build.material;
+  }
+
+  // Which sides of its block are the part's length, width and thickness.
+  static void SizePiece(Part& part, const CasePiece& piece) {
+    const Block& b = piece.block;
+    switch (piece.role) {
+      case PartRole::kStretcher:
+      case PartRole::kWebRail:
+      case PartRole::kWorktop: return SizePart(part, b.width, b.depth, b.height);
+      case PartRole::kToeKick:
+      case PartRole::kFrameTopRail:
+      case PartRole::kFrameBottomRail:
+      case PartRole::kFrameRail: return SizePart(part, b.width, b.height, b.depth);
+      case PartRole::kFrameStile: return SizePart(part, b.height, b.width, b.depth);
+      case PartRole::kBlocking: return SizePart(part, b.depth, b.height, b.width);
+      case PartRole::kWebRunner: return SizePart(part, b.depth, b.width, b.height);
+      case PartRole::kFront:
+      case PartRole::kBoxSide:
+      case PartRole::kBoxFrontEnd:
+      case PartRole::kBoxBackEnd:
+      case PartRole::kBoxBottom:
+      case PartRole::kCaseSide:
+      case PartRole::kCaseBottom:
+      case PartRole::kCaseTop:
+      case PartRole::kCaseBack:
+      case PartRole::kDivider:
+      case PartRole::kPartition: break;
+    }
+  }
+
+  // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
+  // the runners to fit it.
+  void AddPieceCuts(Part& part) const {
+    if (part.role != PartRole::kWebRail && part.role != PartRole::kWebRunner) return;
+    const WebFrame& web = *bank_.casework->web;
+    const Length third = PartBelow(part.thickness, 3);
+    const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
+    const Length shoulder = HalfBelow(part.thickness - tongue);
+    if (part.role == PartRole::kWebRail) {
+      part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                           CutOn::kInnerEdge});
+    } else {
+      part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
+                           CutOn::kBothFaces});
+    }
   }
 
   // In the sides: dados (at the very end: rabbets) for bottom and top, and the back's channel.

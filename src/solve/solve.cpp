@@ -1,5 +1,6 @@
 #include "tillwright/solve.h"
 
+#include "solve/case_pieces.h"
 #include "solve/gaps.h"
 #include "solve/layout_rule.h"
 #include "solve/parts.h"
@@ -27,6 +28,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   }
   if (!HasErrors(diagnostics)) {
     AddGaps(context.laid, bank);
+    AddCasePieces(spec, bank, diagnostics);
     AddParts(bank);
   }
   return {std::move(result), std::move(diagnostics)};

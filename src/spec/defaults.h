@@ -41,6 +41,17 @@ inline constexpr Default kBoxSide{In(1, 2), Mm(12)};
 inline constexpr Default kBottomThickness{In(1, 4), Mm(6)};
 inline constexpr Default kGrooveDepth{In(1, 4), Mm(6)};
 inline constexpr Default kPlay{In(1, 32), TenthMm(8)};
+inline constexpr Default kStretcher{In(4), Mm(100)};
+inline constexpr Default kKickHeight{In(4), Mm(100)};
+inline constexpr Default kKickSetback{In(3), Mm(75)};
+inline constexpr Default kFootHeight{In(4), Mm(100)};
+inline constexpr Default kSixFeet{In(36), Mm(900)};  // cases wider than this stand on six feet
+inline constexpr Default kFrameThickness{In(3, 4), Mm(19)};
+inline constexpr Default kFrameWidth{In(3, 2), Mm(38)};  // stiles and rails
+inline constexpr Default kBlocking{In(3), Mm(75)};
+inline constexpr Default kWebRail{In(5, 2), Mm(60)};
+inline constexpr Default kWebTenon{In(3, 8), Mm(10)};
+inline constexpr Default kJointing{In(1, 16), TenthMm(15)};
 inline constexpr Default kAllowanceLength{In(1), Mm(25)};  // solid wood, rough
 inline constexpr Default kAllowanceWidth{In(1, 4), Mm(6)};
 // Sheets and boards as they are commonly sold, and what a table saw takes.

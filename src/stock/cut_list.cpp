@@ -13,9 +13,10 @@ Length AllowanceOr(const Entry<Length>& typed, const Default& fallback, Unit uni
 }
 
 // The edges that are seen, of sheet stock, where the spec asks for bands.
-Banding BandingOf(const EdgeBandSpec& band, const Part& part) {
+Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
   if (!band.typed || IsSolidWood(part.material)) return {};
-  const Banding front_edge = band.casework.value ? Banding{1, 0, "front edge"} : Banding{};
+  const Banding front_edge =
+      band.casework.value && !framed ? Banding{1, 0, "front edge"} : Banding{};
   switch (part.role) {
     case PartRole::kFront:
       return band.fronts.value ? Banding{2, 2, "all edges"} : Banding{};
@@ -28,9 +29,20 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part) {
     case PartRole::kCaseTop:
     case PartRole::kDivider:
     case PartRole::kPartition:
+    case PartRole::kStretcher:
       return front_edge;
+    case PartRole::kWorktop:
+      return band.casework.value ? Banding{2, 2, "all edges"} : Banding{};
     case PartRole::kBoxBottom:
     case PartRole::kCaseBack:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
       return {};
   }
   return {};
@@ -66,15 +78,32 @@ class CutListRule {
     line.material = part.material;
     line.grain = part.grain;
     line.solid = IsSolidWood(part.material);
-    line.banding = BandingOf(spec_.edge_band, part);
+    line.banding = BandingOf(spec_.edge_band, part, bank_.casework && bank_.casework->frame);
     const Length band = spec_.edge_band.thickness.value;
     line.rough_length = part.length - line.banding.across * band;
     line.rough_width = part.width - line.banding.along * band;
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
+      line.boards = BoardsOf(line.rough_width);
     }
     return line;
+  }
+
+  // As few boards as do, of one width in whole increments but for the last, which takes the rest;
+  // each joint takes its jointing.
+  std::vector<Length> BoardsOf(Length width) const {
+    const GlueUpSpec& spec = spec_.glue_up;
+    if (!spec.typed || width <= spec.board.value) return {};
+    const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
+    const Length each = spec.board.value - joint;
+    const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
+    const Length total = width + (n - 1) * joint;
+    const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
+    const Length whole = Min(CeilTo(share, bank_.round), spec.board.value);
+    std::vector<Length> boards(static_cast<std::size_t>(n), whole);
+    boards.back() = total - (n - 1) * whole;
+    return boards;
   }
 
   const Spec& spec_;

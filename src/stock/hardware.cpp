@@ -13,9 +13,9 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr std::array kKinds{"slide"sv,     "screw"sv, "dowel"sv, "pull"sv,
-                            "edge band"sv, "glue"sv,  "anchor"sv};
-constexpr std::array kUnits{"pairs"sv, "pieces"sv, "mm"sv, "ml"sv};
+constexpr std::array kKinds{"slide"sv,     "screw"sv, "dowel"sv,  "pull"sv,
+                            "edge band"sv, "glue"sv,  "anchor"sv, "foot"sv};
+constexpr std::array kUnits{"pairs"sv, "pieces"sv, "mm"sv, "in"sv, "ml"sv};
 
 HardwareLine Line(HardwareKind kind, std::string what, Length length, std::int64_t amount,
                   HardwareUnit unit = HardwareUnit::kPieces) {
@@ -132,6 +132,11 @@ class HardwareRule {
     for (const Part& part : bank_.parts) {
       if (IsMember(part.role)) Joints(build, part, 2 * part.count);
     }
+    if (build.feet_count > 0) {
+      tally_.Add(Line(HardwareKind::kFoot, "foot", build.feet, build.feet_count));
+    }
+    if (build.frame) FrameJoints(build);
+    if (build.worktop) WorktopScrews(build);
     if (build.back != BackFit::kRabbet && build.back != BackFit::kApplied) return;
     const Length pitch = hardware::kScrewPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
@@ -142,10 +147,59 @@ class HardwareRule {
            2 * round, {});
   }
 
+  // Two at each end of each rail; three in each block behind the stiles.
+  void FrameJoints(const CaseBuild& build) {
+    std::int64_t ends = 0;
+    for (const Part& part : bank_.parts) {
+      const bool rail = part.role == PartRole::kFrameTopRail ||
+                        part.role == PartRole::kFrameBottomRail ||
+                        part.role == PartRole::kFrameRail;
+      if (rail || (part.role == PartRole::kFrameStile && part.divider >= 0)) ends += 2 * part.count;
+      if (part.role != PartRole::kBlocking) continue;
+      Screws("blocking screw",
+             hardware::LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
+             hardware::kBlockScrews * part.count, PartFor(bank_, part));
+    }
+    FrameFixing(build, hardware::kFrameFixings * ends);
+  }
+
+  void FrameFixing(const CaseBuild& build, std::int64_t amount) {
+    const Length stock = build.frame->thickness;
+    if (build.fixing != CaseFixing::kDowels) {
+      return Screws("pocket screw", spec_.screws.pocket, PocketScrewFor(stock).value_or(Length()),
+                    amount, {});
+    }
+    Dowels(stock, amount);
+  }
+
+  void Dowels(Length stock, std::int64_t amount) {
+    const hardware::Dowel dowel = hardware::DowelFor(stock, unit_);
+    HardwareLine line =
+        Line(HardwareKind::kDowel, "dowel of " + FormatWithUnit(dowel.diameter, unit_),
+             dowel.length, amount);
+    line.suggested = true;
+    tally_.Add(std::move(line));
+  }
+
+  // Up through top or stretchers into the worktop; where there is neither, brackets.
+  void WorktopScrews(const CaseBuild& build) {
+    const std::int64_t amount = build.width > defaults::kSixFeet.In(unit_) ? 6 : 4;
+    if (build.top_none) {
+      return tally_.Add(
+          Line(HardwareKind::kScrew, "worktop bracket, with its screws", Length(), amount));
+    }
+    const Length most = build.top + build.worktop->thickness - hardware::kWoodAhead.In(unit_);
+    Screws("worktop screw",
+           Min(hardware::LongestScrew(most, unit_),
+               hardware::ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
+           amount, {});
+  }
+
   // Parts that are joined to others at both ends.
   static bool IsMember(PartRole role) {
     return role == PartRole::kCaseBottom || role == PartRole::kCaseTop ||
-           role == PartRole::kDivider || role == PartRole::kPartition;
+           role == PartRole::kDivider || role == PartRole::kPartition ||
+           role == PartRole::kStretcher || role == PartRole::kToeKick || role == PartRole::kWebRail;
   }
 
   // What holds `ends` joints as long as the part is deep.
@@ -158,13 +212,8 @@ class HardwareRule {
                       PocketScrewFor(part.thickness).value_or(Length()), ends * each, {});
       }
       case CaseFixing::kDowels: {
-        const hardware::Dowel dowel = hardware::DowelFor(part.thickness, unit_);
         const int each = hardware::CountAlong(part.width, hardware::kDowelPitch.In(unit_), in);
-        HardwareLine line =
-            Line(HardwareKind::kDowel, "dowel of " + FormatWithUnit(dowel.diameter, unit_),
-                 dowel.length, ends * each);
-        line.suggested = true;
-        return tally_.Add(std::move(line));
+        return Dowels(part.thickness, ends * each);
       }
       case CaseFixing::kGlue:
         return;
@@ -181,10 +230,12 @@ class HardwareRule {
     }
     if (total.IsZero()) return;
     const Length spare = PartBelow(hardware::kSpareBand * total, 100);
-    const Length whole = CeilTo(total + spare, Length::Millimeters(100));
+    const bool inch = unit_ == Unit::kInch;  // in whole inches, or tenths of a metre
+    const Length step = inch ? Length::Inches(1) : Length::Millimeters(100);
+    const std::int64_t steps = CeilTo(total + spare, step).picometers() / step.picometers();
     HardwareLine line =
         Line(HardwareKind::kBand, spec_.edge_band.material.value, Length(),
-             whole.picometers() / Length::kPerMillimeter, HardwareUnit::kMillimetres);
+             inch ? steps : 100 * steps, inch ? HardwareUnit::kInches : HardwareUnit::kMillimetres);
     if (line.what.empty()) line.what = "edge band";
     line.remark = FormatWithUnit(total, unit_) + " on the edges and a tenth to spare";
     tally_.Add(std::move(line));
@@ -200,6 +251,12 @@ class HardwareRule {
         if (!IsMember(part.role)) continue;
         microlitres += 2 * part.count * hardware::GlueMicrolitres(part.width, part.thickness);
       }
+    }
+    for (const CutLine& line : CutList(spec_, bank_)) {
+      if (line.boards.empty()) continue;
+      const auto joints = static_cast<std::int64_t>(line.boards.size()) - 1;
+      microlitres +=
+          joints * line.kind.count * hardware::GlueMicrolitres(line.rough_length, line.thickness);
     }
     constexpr std::int64_t kStep = 10'000;  // 10 ml
     const std::int64_t steps = (microlitres + kStep - 1) / kStep;

@@ -23,6 +23,8 @@ inline constexpr Default kFromEdge{In(2), Mm(50)};      // of the first in a joi
 inline constexpr Default kCornerPitch{In(2), Mm(50)};   // in a butt corner of a box
 inline constexpr Default kBottomPitch{In(4), Mm(100)};  // of screws under a box
 inline constexpr Default kIntoWood{In(1, 2), Mm(12)};   // of a screw through a thin panel
+inline constexpr int kFrameFixings = 2;                 // at each end of a face frame's rails
+inline constexpr int kBlockScrews = 3;                  // in each block behind a stile
 inline constexpr std::int64_t kSpareBand = 10;          // percent
 
 // How many stand in a joint `length` long: the first and the last kFromEdge in, none farther apart

@@ -23,8 +23,11 @@ KindKey KeyOf(const Part& part, const PartShape& shape, const std::vector<Seat>&
   for (const Cut& cut : part.cuts) {
     key.numbers.push_back(static_cast<std::int64_t>(cut.kind));
     key.numbers.push_back(static_cast<std::int64_t>(cut.from));
+    key.numbers.push_back(static_cast<std::int64_t>(cut.face));
     for (const Length length : {cut.offset, cut.width, cut.depth}) add(length);
   }
+  add(part.notch.width);
+  add(part.notch.height);
   for (const Seat& seat : seats) {
     key.numbers.push_back(seat.other_face ? 1 : 0);
     for (const Length length : {seat.offset, seat.width, seat.depth}) add(length);

@@ -32,14 +32,16 @@ class SeatFinder {
       case PartRole::kCaseSide:
         if (member.partition) return;
         // From the opening's bottom to the side's lower end.
-        if (r.x.IsZero()) Standing(index, false, -(c.raise + c.bottom));
-        if (r.Right() == bank_.opening_width) Standing(index, true, -(c.raise + c.bottom));
+        if (r.x.IsZero()) Standing(index, false, -c.base);
+        if (r.Right() == bank_.opening_width) Standing(index, true, -c.base);
         return;
       case PartRole::kCaseBottom:
-        if (member.partition && r.y.IsZero()) Lying(index, false, -depth_);
+        if (member.partition && r.y.IsZero()) Lying(index, false, -(c.side_in + depth_));
         return;
       case PartRole::kCaseTop:
-        if (member.partition && r.Top() == bank_.opening_height) Lying(index, false, -depth_);
+        if (member.partition && r.Top() == bank_.opening_height) {
+          Lying(index, false, -(c.side_in + depth_));
+        }
         return;
       case PartRole::kPartition:
         if (!member.partition) InPartition(index);
@@ -53,6 +55,16 @@ class SeatFinder {
       case PartRole::kBoxBackEnd:
       case PartRole::kBoxBottom:
       case PartRole::kCaseBack:
+      case PartRole::kStretcher:
+      case PartRole::kToeKick:
+      case PartRole::kFrameStile:
+      case PartRole::kFrameTopRail:
+      case PartRole::kFrameBottomRail:
+      case PartRole::kFrameRail:
+      case PartRole::kBlocking:
+      case PartRole::kWebRail:
+      case PartRole::kWebRunner:
+      case PartRole::kWorktop:
         return;
     }
   }
@@ -61,20 +73,23 @@ class SeatFinder {
     return bank_.dividers[static_cast<std::size_t>(member)].rect;
   }
 
+  // Where the part's own lower or left end is.
+  Length Begin() const { return bank_.dividers[static_cast<std::size_t>(part_.divider)].begin; }
+
   void InPartition(int index) {
     const Rect& own = RectOf(part_.divider);
     const Rect& r = RectOf(index);
     if (r.y >= own.Top() || r.Top() <= own.y) return;
-    if (r.x == own.Right()) Standing(index, false, own.y - depth_);
-    if (r.Right() == own.x) Standing(index, true, own.y - depth_);
+    if (r.x == own.Right()) Standing(index, false, Begin());
+    if (r.Right() == own.x) Standing(index, true, Begin());
   }
 
   void InDivider(int index) {
     const Rect& own = RectOf(part_.divider);
     const Rect& r = RectOf(index);
     if (r.x >= own.Right() || r.Right() <= own.x) return;
-    if (r.y == own.Top()) Lying(index, false, own.x - depth_);
-    if (r.Top() == own.y) Lying(index, true, own.x - depth_);
+    if (r.y == own.Top()) Lying(index, false, Begin());
+    if (r.Top() == own.y) Lying(index, true, Begin());
   }
 
   // Across a part that stands; its lower end is at `end` of the opening's heights.

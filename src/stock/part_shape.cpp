@@ -35,6 +35,7 @@ void SizeFace(const Bank& bank, const Part& part, PartShape& shape) {
       return;
     case PartRole::kCaseSide:
     case PartRole::kPartition:
+    case PartRole::kFrameStile:
       shape.right = part.width;
       shape.up = part.length;
       return;
@@ -44,11 +45,21 @@ void SizeFace(const Bank& bank, const Part& part, PartShape& shape) {
     case PartRole::kCaseBottom:
     case PartRole::kCaseTop:
     case PartRole::kDivider:
+    case PartRole::kStretcher:
+    case PartRole::kToeKick:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
       return;
   }
 }
 
 void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
+  if (cut.face == CutOn::kInnerEdge) return;  // not on the face that is drawn
   const Length far = cut.offset + cut.width;
   const auto add = [&](bool upright, bool from_far) {
     const Length whole = upright ? shape.right : shape.up;
@@ -70,6 +81,8 @@ void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
     case CutFrom::kEachEnd:
       add(true, false);
       return add(true, true);
+    case CutFrom::kUpperFace:
+      return;
   }
 }
 
@@ -113,6 +126,7 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   PartShape shape;
   SizeFace(bank, part, shape);
   shape.thickness = part.thickness;
+  shape.notch = part.notch;
   const bool along = shape.right == part.length;
   shape.right_name = along ? "length" : "width";
   shape.up_name = along ? "width" : "length";
@@ -127,6 +141,8 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   return shape;
 }
 
-bool IsHanded(const PartShape& shape) { return Keys(shape, false) != Keys(shape, true); }
+bool IsHanded(const PartShape& shape) {
+  return !shape.notch.IsNone() || Keys(shape, false) != Keys(shape, true);
+}
 
 }  // namespace tillwright

@@ -28,6 +28,7 @@ struct PartShape {
   std::string_view up_name;
   std::vector<CutBand> bands;
   std::vector<PullHole> holes;  // from the face's lower left corner
+  Notch notch;                  // cut out of the lower left corner
 };
 
 [[nodiscard]] PartShape ShapeOf(const Bank& bank, const Part& part);

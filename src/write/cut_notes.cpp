@@ -9,9 +9,9 @@
 namespace tillwright {
 namespace {
 
-bool IsCornerJoint(CutKind kind) {
+bool IsAlongPart(CutKind kind) {
   return kind == CutKind::kHalfBlindDovetail || kind == CutKind::kThroughDovetail ||
-         kind == CutKind::kFinger;
+         kind == CutKind::kFinger || kind == CutKind::kTenon;
 }
 
 bool AtBothEnds(const Cut& a, const Cut& b) {
@@ -23,7 +23,7 @@ std::string Size(const Cut& cut, Unit unit) {
   std::string kind(ToText(cut.kind));
   std::ranges::replace(kind, '-', ' ');
   return kind + " " + FormatLength(cut.width, unit) +
-         (IsCornerJoint(cut.kind) ? " along the part, " : " wide, ") +
+         (IsAlongPart(cut.kind) ? " along the part, " : " wide, ") +
          FormatLength(cut.depth, unit) + " deep";
 }
 
@@ -32,6 +32,10 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
   if (upright && cut.offset + cut.width == part.length) return "at the upper edge";
   const std::string from =
       (cut.from == CutFrom::kEachEnd ? "" : "the ") + std::string(ToText(cut.from));
+  if (cut.face == CutOn::kInnerEdge) {
+    return "in the inner edge, " + FormatLength(cut.offset, unit) + " below " + from;
+  }
+  if (cut.face == CutOn::kBothFaces) return "on both faces at " + from;
   if (cut.offset.IsZero()) return "at " + from;
   return FormatLength(cut.offset, unit) +
          (cut.from == CutFrom::kLowerEdge ? " up from " : " in from ") + from;
@@ -55,6 +59,10 @@ std::string LetterOf(std::size_t index) {
 
 std::string CutWords(const Part& part, Unit unit) {
   std::string text;
+  if (!part.notch.IsNone()) {
+    text = "notch " + FormatLength(part.notch.width, unit) + " wide, " +
+           FormatLength(part.notch.height, unit) + " high, at the lower front corner";
+  }
   for (std::size_t i = 0; i < part.cuts.size(); ++i) {
     Cut cut = part.cuts[i];
     const bool twin = i + 1 < part.cuts.size() && AtBothEnds(cut, part.cuts[i + 1]);
@@ -75,6 +83,17 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
     if (!text.empty()) text += "; ";
     text += SeatWords(bank, seat) + ", ";
     text += once ? "both sides" : SeatFace(part.role, seat);
+  }
+  return text;
+}
+
+std::string BoardWords(const std::vector<Length>& boards, Unit unit) {
+  if (boards.empty()) return {};
+  std::string text = std::to_string(boards.size() - 1) + " of " + FormatLength(boards[0], unit);
+  if (boards.back() == boards[0]) {
+    text = std::to_string(boards.size()) + " of " + FormatLength(boards[0], unit);
+  } else {
+    text += ", 1 of " + FormatLength(boards.back(), unit);
   }
   return text;
 }

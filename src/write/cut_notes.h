@@ -15,6 +15,9 @@ namespace tillwright {
 // The same, and the dados that take dividers and partitions.
 [[nodiscard]] std::string AllCutWords(const Bank& bank, const Part& part);
 
+// "5 boards of 5 3/8"; empty for a part of one board.
+[[nodiscard]] std::string BoardWords(const std::vector<Length>& boards, Unit unit);
+
 class CutNotes {
  public:
   // The letter of what CutWords() or AllCutWords() gave, or nothing when that is empty.

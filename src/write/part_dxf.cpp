@@ -21,6 +21,7 @@ Bands BandsOf(const CutLine& line, PartRole role) {
   const Length along = line.width - line.rough_width;  // of all bands along the length
   if (line.banding.where.empty()) return {};
   switch (role) {
+    case PartRole::kWorktop:
     case PartRole::kFront: {
       const Length one = HalfBelow(along);
       return {one, one, one, one};
@@ -35,9 +36,18 @@ Bands BandsOf(const CutLine& line, PartRole role) {
       return {along, {}, {}, {}};
     case PartRole::kCaseBottom:
     case PartRole::kDivider:
+    case PartRole::kStretcher:
       return {{}, {}, along, {}};
     case PartRole::kBoxBottom:
     case PartRole::kCaseBack:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
       break;
   }
   return {};
@@ -98,8 +108,13 @@ class PartDxf {
   void Outline(Dxf& dxf) const {
     const Bands bands = BandsOf(line_, part_.role);
     dxf.Layer("OUTLINE", 7);
-    Rectangle(dxf, "OUTLINE", bands.left, bands.lower, shape_.right - bands.right,
-              shape_.up - bands.upper);
+    const Length right = shape_.right - bands.right;
+    const Length upper = shape_.up - bands.upper;
+    const Notch& notch = shape_.notch;
+    if (notch.IsNone()) return Rectangle(dxf, "OUTLINE", bands.left, bands.lower, right, upper);
+    dxf.Polygon("OUTLINE", {At(notch.width, Length()), At(right, Length()), At(right, upper),
+                            At(bands.left, upper), At(bands.left, notch.height),
+                            At(notch.width, notch.height)});
   }
 
   std::string_view OperationOf(const CutBand& band) const {

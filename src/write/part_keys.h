@@ -9,10 +9,17 @@
 
 namespace tillwright {
 
+// The notch of a case side, where there is one.
+inline void AddNotchKeys(JsonText& json, const Notch& notch) {
+  if (notch.IsNone()) return;
+  json.Open("notch", '{').Millimeters("width_mm", notch.width);
+  json.Millimeters("height_mm", notch.height).Close();
+}
+
 inline void AddCutKeys(JsonText& json, const std::vector<Cut>& cuts) {
   json.Open("cuts", '[');
   for (const Cut& cut : cuts) {
-    json.Open('{').Text("kind", ToText(cut.kind)).Text("face", "inside");
+    json.Open('{').Text("kind", ToText(cut.kind)).Text("face", ToText(cut.face));
     json.Text("from", ToText(cut.from)).Millimeters("offset_mm", cut.offset);
     json.Millimeters("width_mm", cut.width).Millimeters("depth_mm", cut.depth).Close();
   }

@@ -41,6 +41,12 @@ class PartsWriter {
     json_.Millimeters("rough_width_mm", line.rough_width);
     json_.Text("material", line.material).Text("grain", Word(line.grain));
     json_.Flag("solid", line.solid).Text("edge_band", line.banding.where);
+    if (!line.boards.empty()) {
+      json_.Open("boards_mm", '[');
+      for (const Length board : line.boards) json_.Millimeters(board);
+      json_.Close();
+    }
+    AddNotchKeys(json_, part.notch);
     AddCutKeys(json_, part.cuts);
     Seats(part);
     json_.Close();

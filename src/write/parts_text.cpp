@@ -14,15 +14,6 @@ std::string Hands(const PartKind& kind) {
   return std::to_string(kind.count - kind.mirrored) + "L " + std::to_string(kind.mirrored) + "R";
 }
 
-std::string Amount(const HardwareLine& line, Unit unit) {
-  if (line.unit != HardwareUnit::kMillimetres) return std::to_string(line.amount);
-  return FormatLength(Length::Millimeters(line.amount), unit);
-}
-
-std::string_view UnitOf(const HardwareLine& line, Unit unit) {
-  return line.unit == HardwareUnit::kMillimetres && unit == Unit::kInch ? "in" : ToText(line.unit);
-}
-
 std::string Remark(const HardwareLine& line) {
   std::string text = line.estimate ? "an estimate" : "";
   if (line.suggested && !line.length.IsZero()) text += "length suggested";
@@ -52,13 +43,14 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                                                        {"rough w"},
                                                        {"grain", false},
                                                        {"band", false},
+                                                       {"boards", false},
                                                        {"cuts", false}})});
     }
     tables.back().table.Row({line.label, std::to_string(line.kind.count), Hands(line.kind),
                              in(line.length), in(line.width), rough(line.rough_length, line.length),
                              rough(line.rough_width, line.width),
                              line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
-                             std::string(line.banding.where),
+                             std::string(line.banding.where), BoardWords(line.boards, bank.units),
                              notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()]))});
   }
   return tables;
@@ -72,8 +64,7 @@ TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines
                    {"for", false, true},
                    {"remark", false, true}});
   for (const HardwareLine& line : lines) {
-    table.Row({Printable(line.what), Amount(line, bank.units),
-               std::string(UnitOf(line, bank.units)),
+    table.Row({Printable(line.what), std::to_string(line.amount), std::string(ToText(line.unit)),
                line.length.IsZero() ? "" : FormatLength(line.length, bank.units), line.use,
                Remark(line)});
   }

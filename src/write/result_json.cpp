@@ -170,6 +170,7 @@ class ResultWriter {
     json_.Millimeters("length_mm", part.length).Millimeters("width_mm", part.width);
     json_.Millimeters("thickness_mm", part.thickness);
     json_.Text("material", part.material).Text("grain", Word(part.grain));
+    AddNotchKeys(json_, part.notch);
     AddCutKeys(json_, part.cuts);
     json_.Close();
   }

@@ -166,9 +166,14 @@ Json OneOf(std::initializer_list<const char*> keys) {
 }
 
 void AddRequirements(Json& schema, Json& d) {
-  for (const char* object : {"opening", "case"}) {
-    d[object]["required"] = Json::array({"width", "height", "depth"});
-  }
+  d["opening"]["required"] = Json::array({"width", "height", "depth"});
+  d["case"]["required"] = Json::array({"width"});
+  Json made_up = Json::array();  // height and depth, or the worktop that they follow from
+  made_up.push_back(Requires({"height", "depth"}));
+  made_up.push_back(Requires({"worktop"}));
+  d["case"]["anyOf"] = made_up;
+  d["worktop"]["required"] = Json::array({"thickness"});
+  d["glue-up"]["required"] = Json::array({"board"});
   d["reveal"]["required"] = Json::array({"reveal"});
   d["climate"]["required"] = Json::array({"temperature", "humidity"});
   d["width-at"]["required"] = Json::array({"at", "size"});

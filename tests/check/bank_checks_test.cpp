@@ -171,7 +171,7 @@ INSTANTIATE_TEST_SUITE_P(Checks, CheckTable, ::testing::ValuesIn(Cases()),
 TEST(Checks, EveryCodeHasARow) {
   for (int i = 0; i <= static_cast<int>(kLastOfBank); ++i) {
     const auto code = static_cast<CheckCode>(i);
-    // The last two rows of those below, and what strength_checks_test.cpp holds.
+      // The last two rows of those below, and what other files of tests hold.
     const bool elsewhere = code == kOutOfLine || code == kBoxWidth || code >= kBottomSag;
     const bool has_row =
         std::ranges::any_of(Cases(), [&](const Case& c) { return c.code == code; });

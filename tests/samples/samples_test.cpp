@@ -93,9 +93,12 @@ TEST(Samples, TheSpecsUseEveryKindOfSlideJointBottomAndGraduation) {
     EXPECT_NE(all.find("\"" + std::string(word) + "\""), std::string::npos) << word;
   }
   for (const char* key :
-       {"case", "opening", "layout", "blank", "open", "reveal", "heights", "open_back", "grid",
-        "back_setback", "season", "tolerance", "limits", "measured", "spacers", "screws", "load",
-        "contents", "exact", "min", "weight", "pull"}) {
+       {"case",     "opening",    "layout",    "blank",        "open",       "reveal",
+        "heights",  "open_back",  "grid",      "back_setback", "season",     "tolerance",
+        "limits",   "measured",   "spacers",   "screws",       "load",       "contents",
+        "exact",    "min",        "weight",    "pull",         "stretchers", "toe_kick",
+        "feet",     "face_frame", "web_frame", "worktop",      "glue_up",    "edge_band",
+        "allowance"}) {
     EXPECT_NE(all.find("\"" + std::string(key) + "\":"), std::string::npos) << key;
   }
 }

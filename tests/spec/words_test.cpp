@@ -28,6 +28,7 @@ TEST(Words, EveryValueHasOne) {
   ExpectWords(BottomFit::kApplied);
   ExpectWords(Graduation::kGeometric);
   ExpectWords(CaseJoint::kRabbet);
+  ExpectWords(CaseFixing::kGlue);
   ExpectWords(BackFit::kNone);
   ExpectWords(Setting::kCentred);
   ExpectWords(SawnCut::kQuarter);

@@ -36,4 +36,31 @@ void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, 
   }
 }
 
+PieceMarks::PieceMarks(const Bank& bank, std::size_t index)
+    : what(ToText(bank.pieces[index].role)), path("piece." + std::to_string(index + 1)) {
+  const CasePiece& piece = bank.pieces[index];
+  if (piece.space >= 0) id = ToText(bank.spaces[static_cast<std::size_t>(piece.space)].id);
+  if (piece.divider >= 0) id = ToText(bank.dividers[static_cast<std::size_t>(piece.divider)]);
+}
+
+void AddPieces(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis,
+               const StickPlace& origin) {
+  const bool up = axis == Axis::kY;
+  const auto holds = [](const std::vector<int>& list, int index) {
+    return index < 0 || std::ranges::find(list, index) != list.end();
+  };
+  for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
+    const CasePiece& piece = bank.pieces[i];
+    if (piece.role == PartRole::kWorktop) continue;  // longer than the piece
+    if (!holds(line.spaces, piece.space) || !holds(line.members, piece.divider)) continue;
+    const PieceMarks marks(bank, i);
+    const Block& b = piece.block;
+    const StickPlace low = origin.Plus(up ? b.y : b.x, marks.path + (up ? ".y" : ".x"));
+    const StickPlace high =
+        low.Plus(up ? b.height : b.width, marks.path + (up ? ".height" : ".width"));
+    book.Edge(StickLane::kCase, low, marks.id, marks.what + (up ? " bottom" : " left"));
+    book.Edge(StickLane::kCase, high, marks.id, marks.what + (up ? " top" : " right"));
+  }
+}
+
 }  // namespace tillwright

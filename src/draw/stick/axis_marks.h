@@ -22,6 +22,19 @@ namespace tillwright {
 // datum.
 void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, Length origin);
 
+// What marks call a piece of the case, and how its dimensions are reached.
+struct PieceMarks {
+  PieceMarks(const Bank& bank, std::size_t index);
+  std::string id;    // what it is for; empty: the case
+  std::string what;  // its role: "stile"
+  std::string path;  // "piece.3"
+};
+
+// Both ends of the pieces of the case, and of those that go to what the line meets. `origin`: the
+// opening's corner.
+void AddPieces(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis,
+               const StickPlace& origin);
+
 // The names of a member's front-view dimensions along an axis are "H1.y", "V1.width" and so on.
 [[nodiscard]] std::string Under(const std::string& id, std::string_view name);
 

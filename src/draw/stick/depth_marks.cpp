@@ -17,9 +17,19 @@ class Depths {
     rear_ = StickPlace(bank_.opening_depth, "opening.depth");
     book_.Edge(kCase, rear_, "", "inside of back");
     if (bank_.casework) Case(*bank_.casework);
+    const StickPlace front = bank_.casework && bank_.casework->frame
+                                 ? StickPlace(bank_.casework->front_in, "case.frame.thickness")
+                                 : StickPlace();
     for (const Divider& member : bank_.dividers) {
       const std::string id = ToText(member);
-      book_.Edge(kCase, {member.depth, Under(id, "depth")}, id, "rear");
+      book_.Edge(kCase, front.Plus(member.depth, Under(id, "depth")), id, "rear");
+    }
+    for (std::size_t i = 0; i < bank_.pieces.size(); ++i) {
+      const PieceMarks piece(bank_, i);
+      const StickPlace face(bank_.pieces[i].block.z, piece.path + ".z");
+      book_.Edge(kCase, face, piece.id, piece.what + " front");
+      book_.Edge(kCase, face.Plus(bank_.pieces[i].block.depth, piece.path + ".depth"), piece.id,
+                 piece.what + " rear");
     }
     for (const Space& space : bank_.spaces) {
       if (space.HasFront()) FrontOf(space);
@@ -36,7 +46,9 @@ class Depths {
 
   void Case(const CaseBuild& c) {
     const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
-    book_.Edge(kCase, {c.depth, "case.depth"}, "", "case rear");
+    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.frame.thickness") : StickPlace();
+    if (c.frame) book_.Edge(kCase, side, "", "sides, front");
+    book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
     switch (c.back) {
       case BackFit::kNone:
         return;

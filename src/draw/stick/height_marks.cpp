@@ -11,7 +11,7 @@ class Heights {
  public:
   Heights(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
     if (bank.casework) {
-      floor_ = StickPlace(bank.casework->raise + bank.casework->bottom, "case.floor");
+      floor_ = StickPlace(bank.casework->base, "case.floor");
     }
     ceiling_ = floor_.Plus(bank.opening_height, "opening.height");
   }
@@ -19,6 +19,7 @@ class Heights {
   MarkBook Collect() {
     Opening();
     if (bank_.casework) Case(*bank_.casework);
+    AddPieces(book_, bank_, line_, Axis::kY, floor_);
     for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
     for (const int i : line_.spaces) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
@@ -40,6 +41,9 @@ class Heights {
 
   void Case(const CaseBuild& c) {
     const StickPlace raise(c.raise, "case.raise");
+    // Of bottom and top; a face frame's opening is smaller.
+    const StickPlace low = c.frame ? raise.Plus(c.bottom, "case.bottom") : floor_;
+    const StickPlace high = c.frame ? ceiling_.Plus(c.high_in, "case.high_in") : ceiling_;
     for (const StickLane lane : {kCase, kBox, kFront}) {
       book_.Edge(lane, {}, "", "case base");
       if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
@@ -48,11 +52,11 @@ class Heights {
     if (c.joint != CaseJoint::kButt) {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
       book_.Edge(kCase, raise, "", word + " bottom");
-      book_.Edge(kCase, floor_, "", word + " top");
-      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, floor_.at(), {}, "", ""});
+      book_.Edge(kCase, low, "", word + " top");
+      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, low.at(), {}, "", ""});
       if (!c.top_none) {
-        book_.Edge(kCase, ceiling_, "", "upper rabbet");
-        book_.Span({StickSpan::Kind::kCut, kCase, ceiling_.at(), c.height, {}, "", ""});
+        book_.Edge(kCase, high, "", "upper rabbet");
+        book_.Span({StickSpan::Kind::kCut, kCase, high.at(), c.height, {}, "", ""});
       }
     }
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
@@ -74,8 +78,14 @@ class Heights {
     }
     if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
     const Length entry = bank_.casework->joint_depth;
-    book_.Edge(kCase, bottom.Minus(entry, "case.joint.depth"), id, "lower end");
-    book_.Edge(kCase, top.Plus(entry, "case.joint.depth"), id, "upper end");
+    StickPlace lower = bottom.Minus(entry, "case.joint.depth");
+    StickPlace upper = top.Plus(entry, "case.joint.depth");
+    if (bank_.casework->frame) {
+      lower = floor_.Plus(member.begin, Under(id, "begin"));
+      upper = lower.Plus(member.length, Under(id, "length"));
+    }
+    book_.Edge(kCase, lower, id, "lower end");
+    book_.Edge(kCase, upper, id, "upper end");
   }
 
   void FrontOf(const Space& space) {

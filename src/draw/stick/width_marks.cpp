@@ -11,6 +11,9 @@ class Widths {
  public:
   Widths(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
     if (bank.casework) left_ = StickPlace(bank.casework->side, "case.side");
+    if (bank.casework && bank.casework->frame) {
+      left_ = left_.Plus(bank.casework->side_in, "case.side_in");
+    }
     right_ = left_.Plus(bank.opening_width, "opening.width");
   }
 
@@ -20,6 +23,7 @@ class Widths {
       book_.Edge(lane, right_, "", "opening right");
     }
     if (bank_.casework) Case(*bank_.casework);
+    AddPieces(book_, bank_, line_, Axis::kX, left_);
     for (const int i : line_.members) Member(bank_.dividers[static_cast<std::size_t>(i)]);
     for (const int i : line_.spaces) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(i)];
@@ -49,8 +53,8 @@ class Widths {
     if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       const bool rabbet = c.back == BackFit::kRabbet;
-      const StickPlace edge = (rabbet ? left_.Minus(c.back_lap, "case.back.lap")
-                                      : left_.Minus(c.back_depth, "case.back.depth"))
+      const StickPlace edge = (rabbet ? LeftFace().Minus(c.back_lap, "case.back.lap")
+                                      : LeftFace().Minus(c.back_depth, "case.back.depth"))
                                   .Plus(c.back_play, "case.back.play");
       book_.Edge(kCase, edge, "", "back left");
       book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "back right");
@@ -59,8 +63,18 @@ class Widths {
 
   // How deep a cut goes into both sides.
   void IntoSides(Length depth, std::string_view path, const std::string& word) {
-    book_.Edge(kCase, left_.Minus(depth, path), "", word + " left");
-    book_.Edge(kCase, right_.Plus(depth, path), "", word + " right");
+    book_.Edge(kCase, LeftFace().Minus(depth, path), "", word + " left");
+    book_.Edge(kCase, RightFace().Plus(depth, path), "", word + " right");
+  }
+
+  // The sides' inner faces: the opening's edges, or behind a face frame's stiles.
+  StickPlace LeftFace() const {
+    const CaseBuild& c = *bank_.casework;
+    return c.frame ? left_.Minus(c.side_in, "case.side_in") : left_;
+  }
+  StickPlace RightFace() const {
+    const CaseBuild& c = *bank_.casework;
+    return c.frame ? right_.Plus(c.side_in, "case.side_in") : right_;
   }
 
   void Member(const Divider& member) {
@@ -71,6 +85,11 @@ class Widths {
       book_.Edge(kCase, left, id, "left");
       book_.Edge(kCase, right, id, "right");
       return Cut(kCase, left, right);
+    }
+    if (bank_.casework && bank_.casework->frame) {
+      const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
+      book_.Edge(kCase, end, id, "left end");
+      return book_.Edge(kCase, end.Plus(member.length, Under(id, "length")), id, "right end");
     }
     const bool let_in = bank_.casework && bank_.casework->joint != CaseJoint::kButt;
     const Length entry = let_in ? bank_.casework->joint_depth : Length();

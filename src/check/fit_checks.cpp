@@ -1,0 +1,170 @@
+#include "check/fit_checks.h"
+
+#include <cmath>
+
+#include "check/wood.h"
+#include "spec/defaults.h"
+
+namespace tillwright {
+namespace {
+
+constexpr std::string_view kGeometry = "geometry";
+constexpr std::string_view kCommon = "common practice";
+constexpr std::string_view kHandbook =
+    "estimate: Wood Handbook, dimensional change coefficients, flat-sawn";
+
+class FitChecks {
+ public:
+  FitChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
+      : spec_(spec), bank_(bank), c_(*bank.casework), out_(out) {}
+
+  void Run() {
+    LegAndHeight();
+    if (!c_.worktop->leg.IsZero()) Height();
+    if (!c_.worktop->depth.IsZero()) Depth();
+  }
+
+ private:
+  std::string In(Length length) const { return FormatWithUnit(length, bank_.units); }
+
+  void Add(CheckCode code, Level level, std::string message, Length value, Length limit,
+           std::string_view source) {
+    out_.push_back({code, level, "case", std::move(message), value, limit, source});
+  }
+
+  // Height, legs and thickness of the worktop typed all three.
+  void LegAndHeight() {
+    const WorktopSpec& typed = spec_.casework->worktop;
+    if (!typed.height.typed || !typed.leg.typed) return;
+    const Length stands = typed.leg.value + typed.thickness.value;
+    const Length over = stands - typed.height.value;
+    if (over.IsZero()) return;
+    Add(CheckCode::kFitHeight, Level::kFail,
+        "the worktop's legs and thickness are " + In(stands) + " together and its height " +
+            In(typed.height.value) + ": one of the three is " + In(over > Length() ? over : -over) +
+            " off",
+        stands, typed.height.value, kGeometry);
+  }
+
+  void Height() {
+    const Length stands = c_.height + c_.feet;
+    const Length over = stands - c_.worktop->leg;
+    if (over.IsZero()) {
+      return Add(CheckCode::kFitHeight, Level::kPass,
+                 "case and feet are as high as the worktop's legs", stands, c_.worktop->leg,
+                 kGeometry);
+    }
+    const bool high = over > Length();
+    Add(CheckCode::kFitHeight, Level::kFail,
+        "case and feet are " + In(stands) + " high and the worktop's legs " + In(c_.worktop->leg) +
+            ": make case or feet " + In(high ? over : -over) + (high ? " lower" : " higher"),
+        stands, c_.worktop->leg, kGeometry);
+  }
+
+  // From the case's rear to the faces of the fronts.
+  Length Reach() const {
+    Length reach = c_.front_in + c_.depth;
+    if (c_.back == BackFit::kApplied) reach += c_.back_thickness;
+    if (bank_.style == FrontStyle::kInset) return reach;
+    const Entry<Length>& typed = spec_.fronts.thickness;
+    return reach + (typed.typed ? typed.value : defaults::kFrontThickness.In(bank_.units));
+  }
+
+  void Depth() {
+    const Length reach = Reach();
+    const Length over = reach - c_.worktop->depth;
+    if (over.IsZero()) {
+      return Add(CheckCode::kFitDepth, Level::kPass, "fronts end flush with the worktop's edge",
+                 reach, c_.worktop->depth, kCommon);
+    }
+    const bool proud = over > Length();
+    Add(CheckCode::kFitDepth, proud ? Level::kWarn : Level::kNote,
+        proud ? "the fronts stand " + In(over) +
+                    " proud of the worktop's edge: make the case that much shallower"
+              : "the fronts stand " + In(-over) + " behind the worktop's edge",
+        reach, c_.worktop->depth, kCommon);
+  }
+
+  const Spec& spec_;
+  const Bank& bank_;
+  const CaseBuild& c_;
+  std::vector<Finding>& out_;
+};
+
+// Solid wood across the grain between the dry and the humid season. An estimate.
+class Movement {
+ public:
+  Movement(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
+      : bank_(bank), c_(*bank.casework), out_(out) {
+    const SeasonMoisture moisture = MoistureOf(spec.season);
+    range_ = std::abs(moisture.humid - moisture.dry);
+  }
+
+  void Run() {
+    if (c_.worktop) Worktop();
+    if (c_.back == BackFit::kRabbet || c_.back == BackFit::kGroove) Back();
+  }
+
+ private:
+  std::string In(Length length) const { return FormatWithUnit(length, bank_.units); }
+
+  // How much a part so wide moves, to a 64th of an inch or a tenth of a millimetre.
+  Length Moves(Length across, const std::string& material) const {
+    const double mm = ToMillimeters(across) * ChangePerPercent(material, SawnCut::kFlat) * range_;
+    const Length step = bank_.units == Unit::kInch ? Length::Inches(1, 64)
+                                                   : Length::Picometers(Length::kPerMillimeter / 10);
+    return std::llround(mm / ToMillimeters(step)) * step;
+  }
+
+  // Front to back, over the case's depth: the worktop's grain runs from end to end, a side's upright.
+  void Worktop() {
+    const Length top = Moves(c_.depth, c_.worktop->material);
+    const Length side = Moves(c_.depth, c_.material);
+    const Length apart = top < side ? side - top : top - side;
+    if (apart.IsZero()) {
+      return Add(Level::kPass, "worktop", "worktop and case move alike", apart);
+    }
+    Add(Level::kNote, "worktop",
+        "between dry and humid the worktop moves " + In(top) + " over the case's depth and the case " +
+            In(side) + ": screw it fast at the front, and let the screws behind run in slots of " +
+            In(apart) + " or more",
+        apart);
+  }
+
+  // From side to side, in its rabbet or groove.
+  void Back() {
+    const Length moves = Moves(c_.panel_width, c_.back_material);
+    if (moves.IsZero()) return;
+    const Length play = c_.inside_width + 2 * In_() - c_.panel_width;
+    if (moves <= play) {
+      return Add(Level::kPass, "back", "the solid back has room to move", moves);
+    }
+    Add(Level::kWarn, "back",
+        "between dry and humid the solid back moves " + In(moves) + " and has " + In(play) +
+            " of play: give it " + In(moves - play) + " more in all, and do not glue it",
+        moves);
+  }
+
+  // How far the back goes into a side.
+  Length In_() const { return c_.back == BackFit::kRabbet ? c_.back_lap : c_.back_depth; }
+
+  void Add(Level level, std::string subject, std::string message, Length value) {
+    out_.push_back({CheckCode::kCaseMovement, level, std::move(subject), std::move(message), value,
+                    std::nullopt, kHandbook});
+  }
+
+  const Bank& bank_;
+  const CaseBuild& c_;
+  std::vector<Finding>& out_;
+  double range_ = 0;  // % of moisture
+};
+
+}  // namespace
+
+void AddFitChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out) {
+  if (!bank.casework) return;
+  if (bank.casework->worktop) FitChecks(spec, bank, out).Run();
+  if (bank.casework->worktop || spec.glue_up.typed) Movement(spec, bank, out).Run();
+}
+
+}  // namespace tillwright

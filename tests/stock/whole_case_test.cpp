@@ -1,0 +1,297 @@
+// The whole case: stretchers, toe kick, feet, face frame, web frames, worktop and boards. Values
+// worked by hand in the comments.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "support/bank_values.h"
+#include "tillwright/check.h"
+#include "tillwright/parts.h"
+
+namespace tillwright {
+namespace {
+
+using ::testing::HasSubstr;
+using testing::L;
+using testing::MustSolve;
+using testing::Solved;
+
+std::string Case(const std::string& keys, const std::string& more = "") {
+  return R"({"case": {"width": "20", "side": "3/4", )" + keys + "}, \"drawers\": [{}, {}]" + more +
+         "}";
+}
+const char* const kSizes = R"("height": "30", "depth": "24")";
+
+const Part& PartNamed(const Bank& bank, const std::string& id) {
+  for (const Part& part : bank.parts) {
+    if (PartId(bank, part) == id) return part;
+  }
+  ADD_FAILURE() << "no part " << id;
+  return bank.parts.front();
+}
+
+void ExpectSize(const Part& part, const char* length, const char* width, const char* thickness,
+                int count) {
+  EXPECT_EQ(part.length, L(length));
+  EXPECT_EQ(part.width, L(width));
+  EXPECT_EQ(part.thickness, L(thickness));
+  EXPECT_EQ(part.count, count);
+}
+
+TEST(WholeCase, StretchersLieWhereTheTopWould) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "dado",
+    "depth": "1/4"}, "stretchers": {"width": "3"})"))
+                        .bank;
+  // 18 1/2 between the sides and 1/4 into each.
+  ExpectSize(PartNamed(bank, "case.stretcher"), "19", "3", "3/4", 2);
+  for (const Part& part : bank.parts) EXPECT_NE(part.role, PartRole::kCaseTop);
+  EXPECT_EQ(bank.opening_height, L("28 1/2"));
+  ASSERT_EQ(bank.pieces.size(), 2U);
+  EXPECT_EQ(bank.pieces[0].block.z, Length());
+  EXPECT_EQ(bank.pieces[1].block.z, L("20 3/4"));  // 23 3/4 to the back, less 3
+  EXPECT_EQ(bank.pieces[0].block.x, L("-1/4"));
+  EXPECT_EQ(bank.pieces[0].block.y, L("28 1/2"));
+}
+
+TEST(WholeCase, AToeKickSetsTheBottomUpAndNotchesTheSides) {
+  const Bank bank =
+      MustSolve(Case(std::string(kSizes) + R"(, "toe_kick": {"height": "3 1/2", "setback": "2"})"))
+          .bank;
+  EXPECT_EQ(bank.opening_height, L("25"));  // 30 - 3 1/2 - two of 3/4
+  ExpectSize(PartNamed(bank, "case.toe_kick"), "18 1/2", "3 1/2", "3/4", 1);
+  const Part& side = PartNamed(bank, "case.side");
+  EXPECT_EQ(side.notch, (Notch{L("2"), L("3 1/2")}));
+  EXPECT_EQ(bank.pieces[0].block.y, L("-4 1/4"));
+  // By default 4 in high and 3 in back.
+  const Bank plain = MustSolve(Case(std::string(kSizes) + R"(, "toe_kick": {})")).bank;
+  EXPECT_EQ(PartNamed(plain, "case.side").notch, (Notch{L("3"), L("4")}));
+}
+
+TEST(WholeCase, FeetLeaveTheCaseAsItIs) {
+  const Solved solved = MustSolve(Case(std::string(kSizes) + R"(, "feet": {})"));
+  EXPECT_EQ(solved.bank.opening_height, L("28 1/2"));
+  const std::vector<HardwareLine> lines = HardwareList(solved.spec, solved.bank);
+  const auto foot = std::ranges::find(lines, HardwareKind::kFoot, &HardwareLine::kind);
+  ASSERT_NE(foot, lines.end());
+  EXPECT_EQ(foot->amount, 4);
+  EXPECT_EQ(foot->length, L("4"));
+}
+
+// Stiles 1 3/4 on sides of 3/4: 1 in of blocking; opening 20 - 3 1/2 wide, 30 - 1 1/2 - 2 high.
+TEST(WholeCase, AFaceFramesOpeningIsTheBanks) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "face_frame":
+    {"thickness": "3/4", "stile": "1 3/4", "rail": "1 1/2", "bottom_rail": "2"})"))
+                        .bank;
+  EXPECT_EQ(bank.opening_width, L("16 1/2"));
+  EXPECT_EQ(bank.opening_height, L("26 1/2"));
+  EXPECT_EQ(bank.opening_depth, L("24 1/2"));  // 24 + 3/4 - 1/4
+  ExpectSize(PartNamed(bank, "case.stile"), "30", "1 3/4", "3/4", 2);
+  ExpectSize(PartNamed(bank, "case.top_rail"), "16 1/2", "1 1/2", "3/4", 1);
+  ExpectSize(PartNamed(bank, "case.bottom_rail"), "16 1/2", "2", "3/4", 1);
+  ExpectSize(PartNamed(bank, "D1.blocking"), "23 3/4", "3", "1", 2);
+  EXPECT_EQ(PartNamed(bank, "D1.blocking").grain, Grain::kHorizontal);
+  ExpectSize(PartNamed(bank, "case.bottom"), "18 1/2", "23 3/4", "3/4", 1);
+  // The bottom lies 1 1/4 below the bottom rail's upper edge.
+  EXPECT_EQ(bank.casework->low_in, L("1 1/4"));
+  EXPECT_EQ(bank.casework->base, L("2"));
+}
+
+TEST(WholeCase, StilesPastTheSidesNeedLessBlocking) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "face_frame":
+    {"stile": "1 3/4", "overlap": "1/4"})"))
+                        .bank;
+  EXPECT_EQ(bank.opening_width, L("17"));  // 20 + 1/2 - 3 1/2
+  EXPECT_EQ(PartNamed(bank, "D1.blocking").thickness, L("3/4"));
+  const Bank none = MustSolve(Case(std::string(kSizes) + R"(, "face_frame":
+    {"stile": "1 1/4", "overlap": "1/2"})"))
+                        .bank;
+  for (const Part& part : none.parts) EXPECT_NE(part.role, PartRole::kBlocking);
+}
+
+TEST(WholeCase, OverlaysCountFromTheFramesOuterEdges) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "face_frame": {"stile": "2"})",
+                                   R"(, "fronts": {"overlay": "flush"})"))
+                        .bank;
+  EXPECT_EQ(bank.overlay[static_cast<std::size_t>(Edge::kLeft)], L("2"));
+  EXPECT_EQ(bank.overlay[static_cast<std::size_t>(Edge::kTop)], L("1 1/2"));
+}
+
+// A divider behind a face frame runs on to the case's sides, where it enters their dados.
+TEST(WholeCase, MembersReachBehindTheFrame) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "dado",
+    "depth": "1/4"}, "face_frame": {"stile": "1 3/4"})",
+                                   R"(, "divider": "3/4",
+    "fronts": {"style": "inset"})"))
+                        .bank;
+  ASSERT_EQ(bank.dividers.size(), 1U);
+  EXPECT_EQ(bank.dividers[0].rect.width, L("16 1/2"));
+  EXPECT_EQ(bank.dividers[0].length, L("19"));
+  EXPECT_EQ(bank.dividers[0].begin, L("-1 1/4"));
+  EXPECT_EQ(bank.dividers[0].depth, L("23 3/4"));
+  ExpectSize(PartNamed(bank, "H1.rail"), "16 1/2", "3/4", "3/4", 1);
+}
+
+// A divider 18 1/2 long and 23 3/4 deep of rails 2 1/2: 18 3/4 between them and 3/8 into each.
+TEST(WholeCase, WebFramesTakeTheDividersPlace) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "web_frame": {})",
+                                   R"(, "slides": {"type": "wood-runner"})"))
+                        .bank;
+  ExpectSize(PartNamed(bank, "H1.web_rail"), "18 1/2", "2 1/2", "3/4", 2);
+  ExpectSize(PartNamed(bank, "H1.web_runner"), "19 1/2", "2 1/2", "3/4", 2);
+  for (const Part& part : bank.parts) EXPECT_NE(part.role, PartRole::kDivider);
+  // A third of 3/4 is 1/4, with 1/4 on both sides of it.
+  const Cut groove = PartNamed(bank, "H1.web_rail").cuts.at(0);
+  EXPECT_EQ(groove, (Cut{CutKind::kGroove, CutFrom::kUpperFace, L("1/4"), L("1/4"), L("3/8"),
+                         CutOn::kInnerEdge}));
+}
+
+TEST(WholeCase, ARunnerUnderEachPartition) {
+  const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
+    "web_frame": {}}, "slides": {"type": "wood-runner"}, "layout": {"rows": [
+      {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}]}})")
+                        .bank;
+  EXPECT_EQ(PartNamed(bank, "H1.web_runner").count, 3);
+}
+
+// Worktop 36 high and 1 3/4 thick: legs 34 1/4; feet 4: a case of 30 1/4. Worktop 25 deep, fronts
+// 3/4: a case of 24 1/4.
+TEST(WholeCase, HeightAndDepthFollowFromTheWorktop) {
+  testing::ExpectValues(
+      {"worktop",
+       Case(R"("feet": {"height": "4"}, "worktop": {"height": "36", "thickness": "1 3/4",
+             "depth": "25"})"),
+       {{"case.height", "30 1/4"}, {"case.depth", "24 1/4"}, {"opening.height", "28 3/4"}}});
+  testing::ExpectValues(
+      {"inset, framed, applied back",
+       Case(R"("worktop": {"leg": "30", "thickness": "1", "depth": "25"}, "face_frame": {},
+             "back": {"fit": "applied", "thickness": "1/4"})",
+            R"(, "fronts": {"style": "inset"})"),
+       {{"case.height", "30"}, {"case.depth", "24"}}});
+}
+
+const Finding* Find(const std::vector<Finding>& findings, CheckCode code) {
+  const auto found = std::ranges::find(findings, code, &Finding::code);
+  return found == findings.end() ? nullptr : &*found;
+}
+
+struct FitCase {
+  const char* name;
+  const char* keys;
+  CheckCode code;
+  Level level;
+  const char* says;
+};
+
+TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
+  for (const FitCase& c : {
+           FitCase{"fits", R"("feet": {"height": "4"}, "worktop": {"height": "36",
+                           "thickness": "1 3/4"}, "height": "30 1/4", "depth": "24")",
+                   CheckCode::kFitHeight, Level::kPass, "as high"},
+           FitCase{"too high", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
+                               "depth": "24")",
+                   CheckCode::kFitHeight, Level::kFail, "1 in lower"},
+           FitCase{"too low", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
+                              "thickness": "1"}, "height": "30", "depth": "24")",
+                   CheckCode::kFitHeight, Level::kFail, "2 in higher"},
+           FitCase{"three that differ", R"("worktop": {"leg": "30", "height": "32",
+                                        "thickness": "1"}, "height": "30", "depth": "24")",
+                   CheckCode::kFitHeight, Level::kFail, "1 in off"},
+           FitCase{"flush", R"("worktop": {"thickness": "1", "depth": "24 3/4"}, "height": "30",
+                            "depth": "24")",
+                   CheckCode::kFitDepth, Level::kPass, "flush"},
+           FitCase{"proud", R"("worktop": {"thickness": "1", "depth": "24"}, "height": "30",
+                            "depth": "24")",
+                   CheckCode::kFitDepth, Level::kWarn, "3/4 in proud"},
+           FitCase{"behind", R"("worktop": {"thickness": "1", "depth": "26"}, "height": "30",
+                             "depth": "24")",
+                   CheckCode::kFitDepth, Level::kNote, "1 1/4 in behind"},
+       }) {
+    SCOPED_TRACE(c.name);
+    const Solved solved = MustSolve(Case(c.keys));
+    const std::vector<Finding> findings = CheckBank(solved.spec, solved.bank);
+    const Finding* finding = Find(findings, c.code);
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->level, c.level);
+    EXPECT_THAT(finding->message, HasSubstr(c.says));
+  }
+  const Solved plain = MustSolve(Case(kSizes));
+  EXPECT_EQ(Find(CheckBank(plain.spec, plain.bank), CheckCode::kFitHeight), nullptr);
+}
+
+// Red oak, flat-sawn: 0.00369 per % (Wood Handbook, table 13-5); 600 mm by 5 % move 11.07 mm, to a
+// tenth 11.1. Plywood sides do not.
+TEST(WholeCase, ASolidWorktopMovesOnTheCase) {
+  const auto of = [](const char* worktop, const char* sides) {
+    const Solved solved = MustSolve(std::string(R"({"units": "mm", "case": {"width": 500,
+      "height": 700, "depth": 600, "material": ")") + sides + R"(", "worktop": {"thickness": 40,
+      "material": ")" + worktop + R"("}}, "season": {"made": 8, "dry": 6, "humid": 11},
+      "drawers": [{}]})");
+    const std::vector<Finding> findings = CheckBank(solved.spec, solved.bank);
+    const Finding* finding = Find(findings, CheckCode::kCaseMovement);
+    return std::pair(finding->level, finding->value.value_or(L("-1")));
+  };
+  EXPECT_EQ(of("northern red oak", "birch plywood"), std::pair(Level::kNote, L("11.1 mm")));
+  EXPECT_EQ(of("northern red oak", "northern red oak"), std::pair(Level::kPass, Length()));
+  EXPECT_EQ(of("birch plywood", "birch plywood"), std::pair(Level::kPass, Length()));
+}
+
+// A solid back 474 mm wide moves 8.7 mm and has 1.6 mm of play.
+TEST(WholeCase, ASolidBackNeedsRoom) {
+  const Solved solved = MustSolve(R"({"units": "mm", "case": {"width": 500, "height": 700,
+    "depth": 600, "back": {"fit": "groove", "material": "northern red oak"}}, "drawers": [{}],
+    "glue_up": {"board": 120}})");
+  const std::vector<Finding> findings = CheckBank(solved.spec, solved.bank);
+  const Finding* finding = Find(findings, CheckCode::kCaseMovement);
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->level, Level::kWarn);
+  EXPECT_EQ(finding->subject, "back");
+  EXPECT_EQ(finding->value, L("8.7 mm"));
+}
+
+// 26 1/4 rough of boards 5 1/2 with 1/16 a joint: 5 boards and 4 joints, 26 1/2 together; four of
+// 5 5/16 and 5 1/4.
+TEST(GlueUp, BoardsByHand) {
+  const Solved solved = MustSolve(R"({"case": {"width": "20", "height": "30", "depth": "24",
+    "worktop": {"thickness": "1 3/4", "width": "60", "depth": "26", "material": "hard maple"}},
+    "glue_up": {"board": "5 1/2"}, "drawers": [{}]})");
+  for (const CutLine& line : CutList(solved.spec, solved.bank)) {
+    if (line.label != "worktop") {
+      EXPECT_TRUE(line.boards.empty()) << line.label;
+      continue;
+    }
+    EXPECT_EQ(line.boards, (std::vector<Length>{L("5 5/16"), L("5 5/16"), L("5 5/16"), L("5 5/16"),
+                                                L("5 1/4")}));
+  }
+}
+
+// All boards fit the stock and together make the rough width and what jointing takes.
+TEST(GlueUp, BoardsAddUp) {
+  for (int width = 1; width < 200; ++width) {
+    const std::string text =
+        R"({"case": {"width": "20", "height": "30", "depth": "24", "worktop": {"thickness": "1",
+         "width": "90", "depth": ")" +
+        FormatInches(Length::Inches(64 + 7 * width, 64)) +
+        R"(", "material": "oak"}}, "glue_up": {"board": "3 7/64", "joint": "3/64"},
+         "drawers": [{}]})";
+    const Solved solved = MustSolve(text);
+    const std::vector<CutLine> lines = CutList(solved.spec, solved.bank);
+    const auto line = std::ranges::find(lines, std::string("worktop"), &CutLine::label);
+    ASSERT_NE(line, lines.end());
+    if (line->rough_width <= L("3 7/64")) {
+      EXPECT_TRUE(line->boards.empty());
+      continue;
+    }
+    const auto n = static_cast<std::int64_t>(line->boards.size());
+    Length sum = -(n - 1) * L("3/64");
+    for (const Length board : line->boards) {
+      EXPECT_GT(board, Length());
+      EXPECT_LE(board, L("3 7/64"));
+      sum += board;
+    }
+    EXPECT_EQ(sum, line->rough_width);
+    // One board fewer would not do.
+    EXPECT_LT((n - 1) * L("3 7/64"), line->rough_width + (n - 2) * L("3/64"));
+  }
+}
+
+}  // namespace
+}  // namespace tillwright
