@@ -158,15 +158,20 @@ Polyline SideOutline(const Bank& bank, const PaperMap& map) {
   const Length rear = c.front_in + c.depth;
   const Length low = -c.base;
   const Length high = low + c.height;
+  Polyline outline{{map.At(c.front_in, high), map.At(rear, high), map.At(rear, low)},
+                   !c.frame,  // behind a frame the front edge is hidden by what is drawn before it
+                   Pen::kOutline,
+                   Tone::kNone};
   if (c.kick_setback.IsZero()) {
-    return BoxOutline(map.Box({c.front_in, low, c.depth, c.height}), Pen::kOutline);
+    outline.points.push_back(map.At(c.front_in, low));
+    return outline;
   }
   const Length up = low + c.raise;
-  return {{map.At(c.kick_setback, low), map.At(rear, low), map.At(rear, high),
-           map.At(c.front_in, high), map.At(c.front_in, up), map.At(c.kick_setback, up)},
-          true,
-          Pen::kOutline,
-          Tone::kNone};
+  for (const PaperPoint at :
+       {map.At(c.kick_setback, low), map.At(c.kick_setback, up), map.At(c.front_in, up)}) {
+    outline.points.push_back(at);
+  }
+  return outline;
 }
 
 }  // namespace tillwright

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "support/files.h"
+#include "support/random_case.h"
 #include "support/random_spec.h"
 #include "support/specs.h"
 
@@ -120,7 +121,8 @@ std::vector<BankCase> RandomBanks(std::uint32_t seed, int count) {
   const std::uint32_t last = seed + static_cast<std::uint32_t>(50 * count);
   for (std::uint32_t s = seed; s != last && static_cast<int>(cases.size()) < count; ++s) {
     const Unit unit = s % 2 == 0 ? Unit::kInch : Unit::kMillimeter;
-    if (std::optional<tillwright::Bank> bank = Solve(RandomSpec(s, unit).Text())) {
+    const std::string text = s % 3 == 0 ? RandomCase(s).Text() : RandomSpec(s, unit).Text();
+    if (std::optional<tillwright::Bank> bank = Solve(text)) {
       cases.push_back({"random spec of seed " + std::to_string(s), *std::move(bank)});
     }
   }
