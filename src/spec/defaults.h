@@ -51,7 +51,7 @@ inline constexpr Default kFrameWidth{In(3, 2), Mm(38)};  // stiles and rails
 inline constexpr Default kBlocking{In(3), Mm(75)};
 inline constexpr Default kWebRail{In(5, 2), Mm(60)};
 inline constexpr Default kWebTenon{In(3, 8), Mm(10)};
-inline constexpr Default kJointing{In(1, 16), TenthMm(15)};
+inline constexpr Default kGlueJoint{In(1, 16), TenthMm(15)};
 inline constexpr Default kAllowanceLength{In(1), Mm(25)};  // solid wood, rough
 inline constexpr Default kAllowanceWidth{In(1, 4), Mm(6)};
 // Sheets and boards as they are commonly sold, and what a table saw takes.

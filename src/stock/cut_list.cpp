@@ -95,7 +95,7 @@ class CutListRule {
   std::vector<Length> BoardsOf(Length width) const {
     const GlueUpSpec& spec = spec_.glue_up;
     if (!spec.typed || width <= spec.board.value) return {};
-    const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
+    const Length joint = AllowanceOr(spec.joint, defaults::kGlueJoint, bank_.units);
     const Length each = spec.board.value - joint;
     const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
     const Length total = width + (n - 1) * joint;

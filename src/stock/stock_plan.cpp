@@ -156,7 +156,13 @@ class StockPlanner {
                   .across = line.rough_width,
                   .count = line.kind.count,
                   .may_turn = !group.solid && line.grain == Grain::kNone};
-    if (group.solid) GlueUp(group, nest, part);
+    if (!line.boards.empty()) {  // as the spec has it glued up
+      part.staves = static_cast<int>(line.boards.size());
+      nest.across = line.boards.front();
+      nest.count *= part.staves;
+    } else if (group.solid) {
+      GlueUp(group, nest, part);
+    }
     nest.label = part.label;
     group.parts.push_back(std::move(part));
     group.job.parts.push_back(std::move(nest));
