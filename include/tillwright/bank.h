@@ -204,6 +204,7 @@ struct SolveNote {
   } kind = Kind::kDoesNotClose;
   std::string subject;
   Length amount;
+  Place place = {};  // of the node it is about
 };
 
 struct Bank {

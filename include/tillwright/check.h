@@ -45,10 +45,24 @@ enum class CheckCode : std::uint8_t {
   kPocketScrew,     // pocket screws suit the stock
   kBottomSag,       // a bottom that carries its load (an estimate)
   kSlideLoad,       // slides rated for what they carry (an estimate)
-  kTipping          // the case stands with its drawers open (an estimate)
+  kBottomMoves,     // a solid bottom is free to move (an estimate)
+  kFrontMoves,      // a solid front is free to move (an estimate)
+  kTipping,         // the case stands with its drawers open (an estimate)
+  // Of the gap check (gap_check.h):
+  kGapTolerance,    // cut and set as truly as said, every gap keeps its limits
+  kGapSeason,       // … and in the dry and the humid season
+  kGapMeasured,     // … and with the opening and the fronts as measured
+  kGapTaper,        // … from end to end in an opening out of square
+  kCover,           // an overlay front still covers the opening's edge
+  kMoisture,        // moisture within what the coefficients are good for, and a wood to reckon with
+  kLimitsCross,     // the least a gap may become is below the greatest
+  kBoxMeasured,     // a box that is made fits where it goes; one that is not is told its width
+  kDepthMeasured,   // the slides fit the depth as measured
+  kShims,           // the spacers on hand set the gaps
+  kRefit            // what is made already can be kept
 };
-inline constexpr CheckCode kLastOfBank = CheckCode::kPocketScrew;
-inline constexpr CheckCode kLastCheckCode = CheckCode::kTipping;
+inline constexpr CheckCode kLastOfBank = CheckCode::kTipping;
+inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
 // "slide-clearance"
 [[nodiscard]] std::string_view ToText(CheckCode code);
 

@@ -44,6 +44,7 @@ enum class DiagnosticCode : std::uint8_t {
   kNoRoom,         // a size that would come out at zero or less
   kNoSlide,        // no slide of the series fits the depth
   kNoSuchHeight,   // none of the stock heights fits
+  kUnknownPart,    // something was measured on a part that is not there
   // Command line and files
   kUsage,          // the command line is wrong
   kUnknownPath,    // `why` asked for a dimension that does not exist

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "tillwright/bank.h"
+#include "tillwright/gap_check.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
@@ -45,6 +46,14 @@ struct Drawings {
 // which a view does not fit the paper is a fault.
 [[nodiscard]] Drawings DrawBank(const Bank& bank, const DrawOptions& options,
                                 const TextMetrics& metrics);
+
+// The fitting sheet of a gap check: the elevation with every gap numbered and the order of hanging,
+// a table of the gaps with range, spacers and blanks for what is measured, and small pictures of the
+// bank with its gaps exaggerated. One page, on Letter for inches and A4 for millimetres; a bank whose
+// table is longer goes on in further pages.
+[[nodiscard]] std::vector<Sheet> DrawFittingSheet(const Spec& spec, const Bank& bank,
+                                                  const GapCheck& check,
+                                                  const TextMetrics& metrics);
 
 }  // namespace tillwright
 

@@ -10,6 +10,7 @@
 #include "tillwright/bank.h"
 #include "tillwright/check.h"
 #include "tillwright/parts.h"
+#include "tillwright/gap_check.h"
 #include "tillwright/read.h"
 #include "tillwright/stock.h"
 #include "tillwright/trace.h"
@@ -28,6 +29,13 @@ struct TextStyle {
 // The result as tables in the maker's units, at most 100 columns wide.
 [[nodiscard]] std::string ResultTables(const Bank& bank, const std::vector<Finding>& findings,
                                        TextStyle style);
+
+// The same two for the gap check: the result as JSON with what the check adds to every gap and to the
+// whole, and the gaps as tables. `findings` are those of CheckBank and of the gap check together.
+[[nodiscard]] std::string CheckJson(const Spec& spec, const Bank& bank, const GapCheck& check,
+                                    const std::vector<Finding>& findings);
+[[nodiscard]] std::string CheckTables(const Spec& spec, const Bank& bank, const GapCheck& check,
+                                      const std::vector<Finding>& findings, TextStyle style);
 
 // Diagnostics as a compiler would show them: file:line:column, the line with a caret, a hint.
 // `file` is the name as given; `text` the spec's text (empty when it could not be read).

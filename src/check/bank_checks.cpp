@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "check/movement_checks.h"
 #include "check/strength_checks.h"
 #include "spec/box_rules.h"
 #include "spec/defaults.h"
@@ -15,12 +16,26 @@ constexpr std::string_view kSpecSource = "the spec";
 constexpr std::string_view kGeometry = "geometry";
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 26> kCodes{
-    "closure",      "gap",          "overlay",      "meet",           "out-of-line", "graduation",
-    "support",      "box-width",    "box-height",   "box-depth",      "least-height", "slide-depth",
-    "slide-box",    "slide-clearance", "side-thickness", "bottom-fit", "groove-depth",
-    "groove-under", "groove-joint", "rabbet-depth", "front-screw",    "slide-screw",
-    "pocket-screw", "bottom-sag",   "slide-load",   "tipping"};
+constexpr std::array<std::string_view, 39> kCodes{"closure",        "gap",
+                                                  "overlay",        "meet",
+                                                  "out-of-line",    "graduation",
+                                                  "support",        "box-width",
+                                                  "box-height",     "box-depth",
+                                                  "least-height",   "slide-depth",
+                                                  "slide-box",      "slide-clearance",
+                                                  "side-thickness", "bottom-fit",
+                                                  "groove-depth",   "groove-under",
+                                                  "groove-joint",   "rabbet-depth",
+                                                  "front-screw",    "slide-screw",
+                                                  "pocket-screw",   "bottom-sag",
+                                                  "slide-load",     "bottom-moves",
+                                                  "front-moves",    "tipping",
+                                                  "gap-tolerance",  "gap-season",
+                                                  "gap-measured",   "gap-taper",
+                                                  "cover",          "moisture",
+                                                  "limits",         "box-measured",
+                                                  "depth-measured", "shims",
+                                                  "refit"};
 static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
 
 // How far a side-mount slide's space may exceed its rule: +1/32 in, -0 (common practice).
@@ -82,7 +97,8 @@ class Checks {
       const std::string amount = In(too_long ? -note.amount : note.amount);
       Add(CheckCode::kClosure, Level::kFail, note.subject,
           "fronts and gaps of " + note.subject + " are " + amount +
-              (too_long ? " too long together: make one front " : " too short together: make one front ") +
+              (too_long ? " too long together: make one front "
+                        : " too short together: make one front ") +
               amount + (too_long ? " smaller" : " larger") + ", or leave one size free",
           note.amount, Length(), kGeometry);
     }
@@ -127,10 +143,13 @@ class Checks {
 
   Length EdgeThickness(const CaseBuild& build, Edge edge) const {
     switch (edge) {
-      case Edge::kTop: return build.top;
-      case Edge::kBottom: return build.bottom;
+      case Edge::kTop:
+        return build.top;
+      case Edge::kBottom:
+        return build.bottom;
       case Edge::kLeft:
-      case Edge::kRight: break;
+      case Edge::kRight:
+        break;
     }
     return build.side;
   }
@@ -170,7 +189,8 @@ class Checks {
   void Notes() {
     for (const SolveNote& note : bank_.notes) {
       switch (note.kind) {
-        case SolveNote::Kind::kDoesNotClose: break;  // a failing closure
+        case SolveNote::Kind::kDoesNotClose:
+          break;  // a failing closure
         case SolveNote::Kind::kFirstMoved:
           Add(CheckCode::kGraduation, Level::kNote, note.subject,
               "bounds move the first size to " + In(note.amount), note.amount, std::nullopt,
@@ -235,14 +255,15 @@ class Checks {
   void LeastHeight(const Space& space, const std::string& id) {
     const BoxBuild& build = space.box.build;
     const bool tails = !HasSetback(build.joint);
-    const Length least = build.up + build.bottom + (tails ? kLeastForTails : kLeastForGlue).In(unit_);
+    const Length least =
+        build.up + build.bottom + (tails ? kLeastForTails : kLeastForGlue).In(unit_);
     if (space.box.height >= least) {
       return Pass(CheckCode::kLeastHeight, id, "the box is tall enough for its joint and bottom",
                   space.box.height, least, kCommon);
     }
     Add(CheckCode::kLeastHeight, Level::kFail, id,
-        "the box is too low for its " + std::string(Word(build.joint)) + " joint and bottom: make its front " +
-            In(least - space.box.height) + " taller",
+        "the box is too low for its " + std::string(Word(build.joint)) +
+            " joint and bottom: make its front " + In(least - space.box.height) + " taller",
         space.box.height, least, kCommon);
   }
 
@@ -340,8 +361,8 @@ class Checks {
   void Groove(const std::string& id, const char* what, Length depth, Length part) {
     const Length half = HalfBelow(part);
     if (depth <= half) {
-      return Pass(CheckCode::kGrooveDepth, id, "no groove is deeper than half the part", depth, half,
-                  kCommon);
+      return Pass(CheckCode::kGrooveDepth, id, "no groove is deeper than half the part", depth,
+                  half, kCommon);
     }
     const bool through = depth >= part;
     Add(CheckCode::kGrooveDepth, through ? Level::kFail : Level::kWarn, id,
@@ -409,7 +430,8 @@ class Checks {
       Groove(id, "the back's groove", build.back_depth, build.side);
       if (build.back_inset < build.back_depth) {
         Add(CheckCode::kGrooveUnder, build.back_inset.IsZero() ? Level::kFail : Level::kWarn, id,
-            "only " + In(build.back_inset) + " of wood stands behind the back's groove: set it in " +
+            "only " + In(build.back_inset) +
+                " of wood stands behind the back's groove: set it in " +
                 In(build.back_depth - build.back_inset) + " more",
             build.back_inset, build.back_depth, kCommon);
       }
@@ -454,12 +476,12 @@ std::string_view ToText(CheckCode code) { return kCodes[static_cast<std::size_t>
 std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   std::vector<Finding> findings = Checks(spec, bank).Run();
   AddStrengthChecks(spec, bank, findings);
+  AddMovementChecks(spec, bank, findings);
   return findings;
 }
 
 bool HasFailure(const std::vector<Finding>& findings) {
-  return std::ranges::any_of(findings,
-                             [](const Finding& f) { return f.level == Level::kFail; });
+  return std::ranges::any_of(findings, [](const Finding& f) { return f.level == Level::kFail; });
 }
 
 std::optional<Length> PocketScrewFor(Length stock) {

@@ -15,6 +15,8 @@ ExitStatus Act(Program& program) {
       return program.Emit(SpecSchema(), ExitStatus::kOk);
     case Command::kSize:
       return SizeCommand(program);
+    case Command::kCheck:
+      return CheckCommand(program);
     case Command::kDraw:
       return DrawCommand(program);
     case Command::kStick:

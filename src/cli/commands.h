@@ -7,6 +7,7 @@
 namespace tillwright {
 
 ExitStatus SizeCommand(Program& program);
+ExitStatus CheckCommand(Program& program);
 ExitStatus DrawCommand(Program& program);
 ExitStatus ShopCommand(Program& program);
 ExitStatus PartsCommand(Program& program);

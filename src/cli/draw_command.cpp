@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "cli/pdf_info.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
 
@@ -8,10 +9,7 @@ namespace {
 template <class Add>
 void RenderAll(const Options& options, const Bank& bank, const Drawings& drawings, Add add) {
   if (options.format == "pdf") {
-    PdfInfo info;
-    info.title = bank.title.empty() ? "Drawer bank" : bank.title;
-    info.subject = "Dimensioned drawings";
-    return add("drawings.pdf", RenderPdf(drawings.sheets, info));
+    return add("drawings.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank, "Dimensioned drawings")));
   }
   constexpr double kPreviewDpi = 150;
   const bool png = options.format == "png";

@@ -20,6 +20,7 @@ constexpr const char* kShortHelp =
     "\n"
     "  tillwright new -o bank.json         a starter spec to change\n"
     "  tillwright size bank.json           every size, as tables for the shop\n"
+    "  tillwright check bank.json          whether its gaps will come out even, all year round\n"
     "  tillwright draw bank.json -o out    dimensioned drawings\n"
     "\n"
     "tillwright --help tells the rest.\n";
@@ -41,6 +42,8 @@ struct CommandRow {
 constexpr CommandRow kCommands[] = {
     {Command::kSize, "size", "Solve a spec; print every size as tables, or the result as JSON",
      "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
+    {Command::kCheck, "check", "Check the gaps: tolerances, season, what was measured, spacers",
+     "tillwright check specs/finishing-tool-chest.json", true, true, true},
     {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
     {Command::kStick, "stick", "Print story sticks and templates at full scale",
@@ -144,6 +147,11 @@ class Parser {
              "table; csv: the cut list; hardware-csv: the hardware; dxf: sheet parts, -o DIR")
           ->check(CLI::IsMember({"table", "csv", "hardware-csv", "dxf"}))
           ->type_name("FORMAT");
+    }
+    if (row.command == Command::kCheck) {
+      sub->add_option("--sheet", options_.sheet,
+                      "Also write the fitting sheet, as SVG and PDF, into this folder")
+          ->type_name("DIR");
     }
     if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
   }

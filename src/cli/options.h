@@ -11,7 +11,7 @@
 
 namespace tillwright {
 
-enum class Command { kSize, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema };
+enum class Command { kSize, kCheck, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema };
 enum class ColorChoice { kAuto, kAlways, kNever };
 
 struct Options {
@@ -21,6 +21,7 @@ struct Options {
   std::string output;              // -o: a path, "-" or empty
   std::string path;                // why: the dimension
   std::string format;              // draw, stick, parts: the first of theirs unless given
+  std::string sheet;               // check: the folder for the fitting sheet
   DrawOptions draw;
   StickOptions stick;
   bool json = false;

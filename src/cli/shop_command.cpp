@@ -3,22 +3,33 @@
 #include <utility>
 
 #include "cli/commands.h"
+#include "cli/pdf_info.h"
 #include "tillwright/draw.h"
+#include "tillwright/gap_check.h"
+#include "tillwright/parts.h"
 #include "tillwright/render.h"
+#include "tillwright/stick.h"
 #include "tillwright/write.h"
+#include "write/cut_notes.h"
 #include "write/packet.h"
+#include "write/parts_tables.h"
 
 namespace tillwright {
 namespace {
 
 class Packet {
  public:
-  Packet(Program& program, const Bank& bank, const std::vector<Finding>& findings)
-      : program_(program), bank_(bank), findings_(findings) {}
+  // `findings`: of the bank and of its gaps.
+  Packet(Program& program, const Bank& bank, const GapCheck& gaps,
+         const std::vector<Finding>& findings)
+      : program_(program), bank_(bank), gaps_(gaps), findings_(findings) {}
 
   ExitStatus Write() {
     Drawings();
     Sizes();
+    Parts();
+    Sticks();
+    Fitting();
     Data();
     if (!fault_.empty()) {
       return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault_,
@@ -59,10 +70,7 @@ class Packet {
       if (!IsShown(view.name)) continue;
       section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
     }
-    PdfInfo info;
-    info.title = bank_.title.empty() ? "Drawer bank" : bank_.title;
-    info.subject = "Dimensioned drawings";
-    Add("drawings.pdf", RenderPdf(drawings.sheets, info));
+    Add("drawings.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Dimensioned drawings")));
     section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
   }
 
@@ -74,6 +82,62 @@ class Packet {
     PacketSection& section = Section("sizes", "Sizes");
     section.lines = {"Places are from the opening's lower left corner."};
     section.tables = BankTables(bank_);
+  }
+
+  // The cut list and what to buy, on the page and as files.
+  void Parts() {
+    const PartsLists lists = MakePartsLists(program_.spec(), bank_);
+    PacketSection& cuts = Section("cuts", "Cut list");
+    cuts.lines = {"Finished sizes, length along the grain; rough where it differs."};
+    CutNotes notes;
+    for (CutTable& table : CutTables(bank_, lists.cuts, notes)) {
+      cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
+    }
+    cuts.notes = notes.Lines();
+    Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
+    cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
+    for (NamedText& part : PartDxfFiles(bank_, lists.cuts)) {
+      cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
+      Add("dxf/" + part.name, std::move(part.text));
+    }
+    PacketSection& hardware = Section("hardware", "To buy");
+    hardware.lines = {"Counts are common practice; a slide's own sheet wins."};
+    hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
+    Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
+    hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
+  }
+
+  void Sticks() {
+    program_.Progress("marking story sticks");
+    StickOptions options;
+    options.paper = program_.options().draw.paper;
+    const StickSheets sticks = DrawSticks(bank_, options, DrawingFontMetrics());
+    if (!sticks.fault.empty()) {
+      if (fault_.empty()) fault_ = sticks.fault;
+      return;
+    }
+    Add("sticks.pdf",
+        RenderPdf(sticks.sheets, PdfInfoOf(bank_, "Story sticks and templates at full scale")));
+    PacketSection& section = Section("sticks", "Story sticks");
+    section.lines = {
+        "Full-scale strips to glue to a batten and mark from, and drilling templates. "
+        "Print at 100 %, one-sided, all in one run, and measure the bars first."};
+    section.files = {{"sticks.pdf", std::to_string(sticks.sheets.size()) + " pages"}};
+  }
+
+  // How the fronts go in: the gaps with their ranges, spacers, and blanks for what is measured.
+  void Fitting() {
+    program_.Progress("drawing the fitting sheet");
+    const std::vector<Sheet> sheets =
+        DrawFittingSheet(program_.spec(), bank_, gaps_, DrawingFontMetrics());
+    Add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank_, "Fitting sheet")));
+    Add("gaps.txt", CheckTables(program_.spec(), bank_, gaps_, findings_, {}));
+    PacketSection& section = Section("fitting", "Fitting");
+    for (const Sheet& sheet : sheets) {
+      section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
+    }
+    section.files = {{"fitting.pdf", "to print and take to the piece"},
+                     {"gaps.txt", "every gap: planned, at worst, dry, humid, as measured"}};
   }
 
   void Data() {
@@ -88,6 +152,7 @@ class Packet {
 
   Program& program_;
   const Bank& bank_;
+  const GapCheck& gaps_;
   const std::vector<Finding>& findings_;
   std::vector<FileToWrite> files_;
   std::vector<PacketSection> sections_;
@@ -100,7 +165,13 @@ ExitStatus Shop(Program& program, const Bank& bank, const std::vector<Finding>& 
                           "a shop packet is several files, not one for standard output",
                           "name a folder with -o", ExitStatus::kUsage);
   }
-  return Packet(program, bank, findings).Write();
+  const Outcome<GapCheck> checked = CheckGaps(program.spec(), bank);
+  program.Show(checked.diagnostics());
+  if (!checked.ok()) return ExitStatus::kSpec;
+  std::vector<Finding> all = findings;
+  const std::vector<Finding>& of_gaps = checked.value().findings;
+  all.insert(all.end(), of_gaps.begin(), of_gaps.end());
+  return Packet(program, bank, checked.value(), all).Write();
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "cli/pdf_info.h"
 #include "tillwright/render.h"
 #include "tillwright/stick.h"
 
@@ -20,10 +21,8 @@ ExitStatus WriteSvg(Program& program, const StickSheets& sticks, ExitStatus stat
 
 ExitStatus WritePdf(Program& program, const Bank& bank, const StickSheets& sticks,
                     ExitStatus status) {
-  PdfInfo info;
-  info.title = bank.title.empty() ? "Drawer bank" : bank.title;
-  info.subject = "Story sticks and templates at full scale";
-  Rendered pdf = RenderPdf(sticks.sheets, info);
+  Rendered pdf =
+      RenderPdf(sticks.sheets, PdfInfoOf(bank, "Story sticks and templates at full scale"));
   if (!pdf.ok()) {
     return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + pdf.fault, {},
                           ExitStatus::kFile);

@@ -2,8 +2,8 @@
 configure_file(src/cli/version.h.in ${PROJECT_BINARY_DIR}/include/tillwright/version.h @ONLY)
 
 set(tillwright_headers
-  bank check diagnostic draw keys length length_text nest parts rational read sheet solve spec stick
-  stock stock_draw text_metrics trace words write)
+  bank check diagnostic draw gap_check keys length length_text nest parts rational read sheet
+  solve spec stick stock stock_draw text_metrics trace words write)
 list(TRANSFORM tillwright_headers PREPEND ${PROJECT_SOURCE_DIR}/include/tillwright/)
 list(TRANSFORM tillwright_headers APPEND .h)
 
@@ -12,29 +12,6 @@ add_library(tillwright_core STATIC
   src/length/length_scan.cpp
   src/length/length_text.cpp
   src/length/rational.cpp
-  src/spec/box_rules.cpp
-  src/spec/mass.cpp
-  src/spec/materials.cpp
-  src/spec/words.cpp
-  src/bank/bank.cpp
-  src/bank/id_list.cpp
-  src/bank/trace.cpp
-  src/solve/apportion.cpp
-  src/solve/gaps.cpp
-  src/solve/layout_errors.cpp
-  src/solve/parts.cpp
-  src/solve/pulls.cpp
-  src/solve/solve.cpp
-  src/check/bank_checks.cpp
-  src/check/strength_checks.cpp
-  src/stock/cut_list.cpp
-  src/stock/hardware.cpp
-  src/stock/hardware_rules.cpp
-  src/stock/part_kinds.cpp
-  src/stock/part_names.cpp
-  src/stock/part_seats.cpp
-  src/stock/part_shape.cpp
-  src/stock/stock_plan.cpp
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
@@ -50,6 +27,43 @@ add_library(tillwright_core STATIC
   src/nest/searcher.cpp
   src/nest/tree.cpp
   src/nest/units.cpp
+  src/spec/box_rules.cpp
+  src/spec/mass.cpp
+  src/spec/materials.cpp
+  src/spec/species.cpp
+  src/spec/words.cpp
+  src/bank/bank.cpp
+  src/bank/id_list.cpp
+  src/bank/trace.cpp
+  src/solve/apportion.cpp
+  src/solve/gaps.cpp
+  src/solve/layout_errors.cpp
+  src/solve/parts.cpp
+  src/solve/pulls.cpp
+  src/solve/solve.cpp
+  src/check/advice.cpp
+  src/check/bank_checks.cpp
+  src/check/chance.cpp
+  src/check/change.cpp
+  src/check/figures.cpp
+  src/check/gap_check.cpp
+  src/check/gap_findings.cpp
+  src/check/given_layout.cpp
+  src/check/movement_checks.cpp
+  src/check/real_opening.cpp
+  src/check/refit.cpp
+  src/check/shims.cpp
+  src/check/stack.cpp
+  src/check/strength_checks.cpp
+  src/check/wood.cpp
+  src/stock/cut_list.cpp
+  src/stock/hardware.cpp
+  src/stock/hardware_rules.cpp
+  src/stock/part_kinds.cpp
+  src/stock/part_names.cpp
+  src/stock/part_seats.cpp
+  src/stock/part_shape.cpp
+  src/stock/stock_plan.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
   src/read/json_scan.cpp
@@ -60,15 +74,17 @@ add_library(tillwright_core STATIC
   src/read/read_spec.cpp
   src/read/stock_reader.cpp
   src/write/bank_tables.cpp
+  src/write/check_tables.cpp
   src/write/csv.cpp
   src/write/cut_notes.cpp
   src/write/diagnostics_text.cpp
   src/write/dxf.cpp
   src/write/finding_groups.cpp
-  src/write/headings.cpp
+  src/write/gap_keys.cpp
   src/write/html.cpp
   src/write/json_text.cpp
   src/write/packet.cpp
+  src/write/page_text.cpp
   src/write/part_dxf.cpp
   src/write/parts_csv.cpp
   src/write/parts_json.cpp
@@ -102,15 +118,17 @@ include(src/render/render.cmake)
 
 add_library(tillwright_app STATIC
   src/cli/app.cpp
+  src/cli/check_command.cpp
   src/cli/draw_command.cpp
   src/cli/files.cpp
   src/cli/options.cpp
   src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
-  src/cli/size_command.cpp src/cli/stock_command.cpp
+  src/cli/size_command.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
+  src/cli/stock_command.cpp
   src/cli/why_command.cpp)
 target_include_directories(tillwright_app PUBLIC ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_app

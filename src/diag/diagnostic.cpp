@@ -37,6 +37,7 @@ constexpr std::array kRows{
     CodeRow{kNoRoom, "no-room", "a size comes out at zero or less"},
     CodeRow{kNoSlide, "no-slide", "no slide length fits the depth"},
     CodeRow{kNoSuchHeight, "no-height", "none of the stock heights fits"},
+    CodeRow{kUnknownPart, "unknown-part", "there is no part of that name to have been measured"},
     CodeRow{kUsage, "usage", "the command line is wrong"},
     CodeRow{kUnknownPath, "unknown-path", "there is no dimension of that name"},
     CodeRow{kFileRead, "file-read", "a file cannot be read"},

@@ -235,12 +235,12 @@ struct Graduation {
 std::vector<Graduation> GraduationsOf(const CheckBar& bar) {
   std::vector<Graduation> marks;
   if (bar.unit == CheckUnit::kMillimeter) {
-    for (int i = 0; i <= bar.length; ++i) {
+    for (int i = 0; i <= bar.length; i += bar.coarse ? 5 : 1) {
       marks.push_back({static_cast<double>(i), i % 10 == 0 ? 2.4 : i % 5 == 0 ? 1.7 : 1.0});
     }
     return marks;
   }
-  for (int i = 0; i <= 16 * bar.length; ++i) {
+  for (int i = 0; i <= 16 * bar.length; i += bar.coarse ? 8 : 1) {
     const double height = i % 16 == 0 ? 2.4 : i % 8 == 0 ? 1.9 : i % 4 == 0 ? 1.5 : 1.0;
     if (i % 2 == 0) marks.push_back({25.4 * i / 16, i % 4 == 2 ? 1.0 : height});
   }

@@ -107,6 +107,7 @@ struct CheckBar {
   bool flip = false;    // graduations below or right of the base line
   std::string label{};  // such as "50 mm"; beyond the end; may be empty
   double cap_height = 1.8;
+  bool coarse = false;  // graduated in 5 and 10 mm, or in 1/2 and 1 in
 };
 PaperBox AddCheckBar(SheetGroup& out, const CheckBar& bar, const TextMetrics& metrics);
 

@@ -18,7 +18,7 @@ constexpr double kTwiceUpTo = 12;  // mm needed on the piece up to which 2:1 ser
 
 double Reach(Length a, Length b) { return std::hypot(ToMillimeters(a), ToMillimeters(b)); }
 
-// "D1-D4, D6" of ascending numbers, or how many when they are many.
+// "D1–D4, D6" of ascending numbers, or how many when they are many.
 std::string ListOf(const std::vector<int>& numbers) {
   std::string text;
   int runs = 0;
@@ -27,7 +27,7 @@ std::string ListOf(const std::vector<int>& numbers) {
     while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1) ++last;
     if (!text.empty()) text += ", ";
     text += "D" + std::to_string(numbers[i]);
-    if (last > i) text += (last > i + 1 ? "-D" : ", D") + std::to_string(numbers[last]);
+    if (last > i) text += (last > i + 1 ? "\u2013D" : ", D") + std::to_string(numbers[last]);
     ++runs;
     i = last + 1;
   }

@@ -45,10 +45,10 @@ class DetailDimensions {
   void Draw() {
     switch (choice_.kind) {
       case DetailKind::kGap:
-        Gap_();
+        FrontGap();
         break;
       case DetailKind::kEdge:
-        Edge_();
+        FrontEdge();
         break;
       case DetailKind::kBottom:
         Bottom();
@@ -114,11 +114,9 @@ class DetailDimensions {
 
   // Front and front end, above the circle.
   void AddThicknesses() {
-    const Length face = space_.box.z - space_.front.thickness;
-    const Length inner = space_.box.z + space_.box.build.end;
-    Add(PaperSide::kAbove, {{face, kRunsOut, Path("front.thickness")},
+    Add(PaperSide::kAbove, {{Face(), kRunsOut, Path("front.thickness")},
                             {space_.box.z, kRunsOut, Path("front_end.thickness")},
-                            {inner, kRunsOut}});
+                            {Inner(), kRunsOut}});
   }
   [[nodiscard]] Length Face() const { return space_.box.z - space_.front.thickness; }
   [[nodiscard]] Length Inner() const { return space_.box.z + space_.box.build.end; }
@@ -149,7 +147,7 @@ class DetailDimensions {
     return nullptr;
   }
 
-  void Gap_() {
+  void FrontGap() {
     const Space& lower = bank_.spaces[choice_.other];
     AddThicknesses();
     const Gap* upper_gap = GapOf(choice_.space, true);
@@ -194,7 +192,7 @@ class DetailDimensions {
     Add(PaperSide::kRight, right);
   }
 
-  void Edge_() {
+  void FrontEdge() {
     AddThicknesses();
     const Length front = space_.front.rect.y;
     const Length zero;
@@ -205,13 +203,13 @@ class DetailDimensions {
       }
     } else {
       std::vector<Stop> left;
-      if (bank_.casework) left.push_back({-bank_.casework->bottom, zero, Path_("reveal")});
+      if (bank_.casework) left.push_back({-bank_.casework->bottom, zero, EdgePath("reveal")});
       if (front <= zero) {
-        left.push_back({front, Face(), Path_("overlap")});
+        left.push_back({front, Face(), EdgePath("overlap")});
         left.push_back({zero, zero});
       } else {
         left.clear();
-        left.push_back({zero, zero, Path_("overlap")});
+        left.push_back({zero, zero, EdgePath("overlap")});
         left.push_back({front, Face()});
       }
       Add(PaperSide::kLeft, left);
@@ -223,7 +221,7 @@ class DetailDimensions {
     Add(PaperSide::kRight, right);
   }
   // "overlap.D4.bottom"
-  [[nodiscard]] std::string Path_(std::string_view what) const {
+  [[nodiscard]] std::string EdgePath(std::string_view what) const {
     return std::string(what) + "." + id_ + ".bottom";
   }
 

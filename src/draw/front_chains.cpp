@@ -74,16 +74,16 @@ class EdgeChain {
     }
     for (const Gap& gap : bank_.gaps) {
       for (const auto& [end, other] : {std::pair{gap.from, gap.to}, std::pair{gap.to, gap.from}}) {
-        const bool here = end.kind == GapEnd::Kind::kOpening && end.index == static_cast<int>(edge_);
+        const bool here =
+            end.kind == GapEnd::Kind::kOpening && end.index == static_cast<int>(edge_);
         if (here && other.kind == GapEnd::Kind::kSpace) fronts_.push_back(other.index);
       }
     }
     // No paper holds a chain of so many sizes; they stand in the table.
     constexpr std::size_t kMost = 250;
     if (fronts_.size() > kMost) return fronts_.clear();
-    std::ranges::sort(fronts_, [this](int a, int b) {
-      return Low(At(a).front.rect) < Low(At(b).front.rect);
-    });
+    std::ranges::sort(
+        fronts_, [this](int a, int b) { return Low(At(a).front.rect) < Low(At(b).front.rect); });
   }
 
   const Overlap* OverlapOf(int space, Edge edge) const {
@@ -145,7 +145,8 @@ class EdgeChain {
     const Length to = Low(At(high).front.rect);
     for (std::size_t i = 0; i < bank_.dividers.size(); ++i) {
       const Divider& member = bank_.dividers[i];
-      if (member.partition == upright_ || Low(member.rect) < from || High(member.rect) > to) continue;
+      if (member.partition == upright_ || Low(member.rect) < from || High(member.rect) > to)
+        continue;
       const GapEnd end{GapEnd::Kind::kDivider, static_cast<int>(i)};
       const Gap* before = GapBetween(EndOf(low), end);
       const Gap* after = GapBetween(end, EndOf(high));

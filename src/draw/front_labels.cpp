@@ -10,9 +10,9 @@
 namespace tillwright {
 namespace {
 
-constexpr double kMargin = 1.0;    // mm, from the front's edge to a label
-constexpr double kBetween = 1.2;   // mm, between the pieces of a block
-constexpr double kBalloon = 2.8;   // mm, radius
+constexpr double kMargin = 1.0;   // mm, from the front's edge to a label
+constexpr double kBetween = 1.2;  // mm, between the pieces of a block
+constexpr double kBalloon = 2.8;  // mm, radius
 
 // Things that stand together, drawn with their upper left corner somewhere and then moved.
 struct Block {
@@ -51,9 +51,9 @@ class FrontLabels {
   // The first arrangement that finds a place, the richest first.
   int AddBlock(SheetGroup& out, int from) {
     constexpr std::array<Maker, kNoArrangement> kMakers{
-        &FrontLabels::Stacked,    &FrontLabels::StackedSmall, &FrontLabels::Beside,
-        &FrontLabels::InOneLine,  &FrontLabels::InTwoLines,   &FrontLabels::Upright,
-        &FrontLabels::Balloon,    &FrontLabels::Number,       &FrontLabels::NumberUpright};
+        &FrontLabels::Stacked,   &FrontLabels::StackedSmall, &FrontLabels::Beside,
+        &FrontLabels::InOneLine, &FrontLabels::InTwoLines,   &FrontLabels::Upright,
+        &FrontLabels::Balloon,   &FrontLabels::Number,       &FrontLabels::NumberUpright};
     if (size_.empty()) from = std::max(from, kWithSize);
     for (int i = from; i < kNoArrangement; ++i) {
       if (TryPlace(out, (this->*kMakers[static_cast<std::size_t>(i)])())) return i;
@@ -85,7 +85,8 @@ class FrontLabels {
     for (const double up : {0.0, 0.5, -0.5, 1.0, -1.0}) {
       for (const double aside : {0.0, -0.5, 0.5, -1.0, 1.0}) {
         const PaperPoint at{middle.x + aside * spare_x, middle.y - up * spare_y};
-        const PaperBox box{at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2};
+        const PaperBox box{at.x - width / 2, at.y - height / 2, at.x + width / 2,
+                           at.y + height / 2};
         if (IsFree(box)) return at;
       }
     }
@@ -110,8 +111,8 @@ class FrontLabels {
     return block;
   }
 
-  // The number in a balloon about (0, 0), or bold and bare when it is too long for one. Returns what
-  // it covers.
+  // The number in a balloon about (0, 0), or bold and bare when it is too long for one. Returns
+  // what it covers.
   PaperBox AddNumber(SheetGroup& group, double radius) const {
     constexpr double kForThree = 3.6;  // mm, radius that holds three characters
     const bool long_id = id_.size() > 3 || (id_.size() == 3 && radius < kBalloon);
@@ -196,9 +197,9 @@ class FrontLabels {
                            .anchor = TextAnchor::kCentre,
                            .max_width = std::min(face_.Width() - 1, 90.0)};
     const PaperPoint middle = face_.Centre();
-    for (const PaperPoint at : {PaperPoint{block_.Centre().x, block_.bottom + 1.6 + 1.8},
-                                PaperPoint{middle.x, face_.bottom - 2},
-                                PaperPoint{middle.x, face_.top + 2}}) {
+    for (const PaperPoint at :
+         {PaperPoint{block_.Centre().x, block_.bottom + 1.6 + 1.8},
+          PaperPoint{middle.x, face_.bottom - 2}, PaperPoint{middle.x, face_.top + 2}}) {
       Label name = MakePlainLabel(metrics_, space_.name, style, at);
       const bool inside = name.box.left >= face_.left && name.box.right <= face_.right &&
                           name.box.top >= face_.top && name.box.bottom <= face_.bottom;

@@ -3,16 +3,15 @@
 #include <cmath>
 #include <utility>
 
-#include "draw/dimension_paths.h"
 #include "draw/plan_box.h"
 #include "draw/plan_dims.h"
 #include "draw/plan_faces.h"
 #include "draw/plan_ink.h"
+#include "draw/plan_sizes.h"
 #include "draw/plan_words.h"
 #include "draw/rich_text.h"
 #include "draw/view.h"
 #include "draw/view_tools.h"
-#include "tillwright/length_text.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -71,9 +70,6 @@ class PlanDrawing {
     group.id = view_.name + "-" + std::string(what);
     group.title = std::move(title);
     return group;
-  }
-  [[nodiscard]] bool IsBounded(const PlanSide& side) const {
-    return side.bound == PlanBound::kCase || side.bound == PlanBound::kOpening;
   }
 
   // --- Parts ------------------------------------------------------------------------------------
@@ -184,9 +180,21 @@ class PlanDrawing {
     out.primitives.push_back(MakePlainLabel(metrics_, id_, bold, {middle, y}));
     if (space_.name.empty() || room < 14 || inside_.Height() < 22) return;
     LabelStyle plain{.cap_height = 2.2, .anchor = TextAnchor::kCentre};
+    const std::vector<std::string> lines = NameLines(plain, room);
     plain.max_width = room;
-    y += 5.2;
-    out.primitives.push_back(MakePlainLabel(metrics_, space_.name, plain, {middle, y}));
+    double pitch = 5.2;
+    for (const std::string& line : lines) {
+      y += pitch;
+      pitch = 3.9;
+      out.primitives.push_back(MakePlainLabel(metrics_, line, plain, {middle, y}));
+    }
+  }
+
+  // The drawer's name in at most two lines; what is over will be cut off at the end of the second.
+  [[nodiscard]] std::vector<std::string> NameLines(const LabelStyle& style, double room) const {
+    std::vector<std::string> lines = WrapText(metrics_, space_.name, style, room);
+    for (; lines.size() > 2; lines.erase(lines.begin() + 2)) lines[1] += ' ' + lines[2];
+    return lines;
   }
 
   // What the drawing shows but does not say: slide, corner, bottom; from the rear to the front.
@@ -250,161 +258,11 @@ class PlanDrawing {
 
   void DrawDimensions() {
     SheetGroup group = Group("dimensions", "Dimensions");
-    const DimensionStyle style;
-    for (const DimensionStack& stack : {Below(), Above(), Beside(), Slides()}) {
-      if (!stack.tiers.empty()) AddDimensionStack(group, stack, style, metrics_);
-    }
+    AddPlanSizes(group,
+                 {bank_, scope_, map_, inside_, outline_,
+                  options_.all_dimensions ? PlanDetail::kAll : PlanDetail::kKey, HasRoomInside()},
+                 metrics_);
     view_.groups.push_back(std::move(group));
-  }
-
-  // The path of the gap beside the front: to the opening's edge, a member or the next front.
-  [[nodiscard]] const Gap* GapBeside(bool right) const {
-    const Rect& own = space_.front.rect;
-    for (const Gap& gap : bank_.gaps) {
-      if (gap.axis != Axis::kX) continue;
-      const GapEnd& end = right ? gap.from : gap.to;
-      if (end.kind != GapEnd::Kind::kSpace) continue;
-      if (static_cast<std::size_t>(end.index) != scope_.space) continue;
-      const GapEnd& other = right ? gap.to : gap.from;
-      const PlanSide& side = right ? scope_.right : scope_.left;
-      if (other.kind == GapEnd::Kind::kSpace && other.index != side.next) continue;
-      if ((right ? gap.at : gap.at + gap.size) == (right ? own.Right() : own.x)) return &gap;
-    }
-    return nullptr;
-  }
-
-  // What lies between the front's edge and whatever is beside it, as two stops of a chain.
-  struct Neighbour {
-    Length at;
-    std::string path{};
-    bool covers = false;  // an overlap: its station lies inside the front
-  };
-  [[nodiscard]] Neighbour BesideFront(bool right) const {
-    const PlanSide& side = right ? scope_.right : scope_.left;
-    if (const Gap* gap = GapBeside(right)) {
-      return {right ? gap->at + gap->size : gap->at, GapPath(bank_, *gap), false};
-    }
-    if (!IsBounded(side)) return {};
-    return {side.cell, "overlap." + id_ + (right ? ".right" : ".left"), true};
-  }
-
-  DimensionStack Below() const {
-    DimensionStack stack{.side = PaperSide::kBelow, .edge = outline_.bottom};
-    const Rect& own = space_.front.rect;
-    const Neighbour left = BesideFront(false);
-    const Neighbour right = BesideFront(true);
-    std::vector<DimensionStop> stops;
-    const bool short_left = left.covers && left.at < own.x;
-    const bool short_right = right.covers && right.at > own.Right();
-    if (left.path.empty()) {
-      stops.push_back({own.x});
-    } else if (left.covers && !short_left) {
-      stops.push_back({own.x, left.path});
-      stops.push_back({left.at});
-    } else {
-      stops.push_back({left.at, left.path});
-      stops.push_back({own.x});
-    }
-    if (right.path.empty()) {
-      stops.push_back({own.Right()});
-    } else if (right.covers && !short_right) {
-      stops.push_back({right.at, right.path});
-      stops.push_back({own.Right()});
-    } else {
-      stops.push_back({own.Right(), right.path});
-      stops.push_back({right.at});
-    }
-    if (!options_.all_dimensions) stops.clear();
-    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
-    AddTier(stack, ChainOf(bank_, map_, stack.side, {{own.x, Path("front.width")}, {own.Right()}}));
-    return stack;
-  }
-
-  DimensionStack Above() const {
-    DimensionStack stack{.side = PaperSide::kAbove, .edge = outline_.top};
-    const Box& box = space_.box;
-    const Length right = box.x + box.width;
-    if (options_.all_dimensions && !HasRoomInside()) {
-      const Length in = box.x + box.build.side;
-      AddTier(stack, ChainOf(bank_, map_, stack.side,
-                             {{in, Path("box.inside_width")}, {in + box.inside_width}}));
-      for (const Length at : {in, in + box.inside_width}) {
-        stack.starts.push_back({map_.X(at), map_.Y(box.z + box.depth - box.build.end)});
-      }
-    }
-    std::vector<DimensionStop> stops;
-    if (scope_.left.bound == PlanBound::kCase) {
-      stops.push_back({-bank_.casework->side, "case.side"});
-    } else if (scope_.left.bound == PlanBound::kPartition) {
-      const Divider& member = bank_.dividers[static_cast<std::size_t>(scope_.left.member)];
-      stops.push_back({member.rect.x, ToText(member) + ".thickness"});
-    }
-    stops.push_back({space_.cell.x, Path("clear.left")});
-    stops.push_back({box.x, Path("box.width")});
-    stops.push_back({right, Path("clear.right")});
-    stops.push_back({space_.cell.Right()});
-    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
-    for (const Length at : {box.x, right}) {
-      stack.starts.push_back({map_.X(at), map_.Y(box.z + box.depth)});
-    }
-    AddOverallWidths(stack);
-    return stack;
-  }
-
-  void AddOverallWidths(DimensionStack& stack) const {
-    const bool whole = IsBounded(scope_.left) && IsBounded(scope_.right);
-    AddTier(stack, ChainOf(bank_, map_, stack.side,
-                           {{space_.cell.x, whole ? "opening.width" : Path("cell.width")},
-                            {space_.cell.Right()}}));
-    if (!whole || !bank_.casework) return;
-    const CaseBuild& c = *bank_.casework;
-    AddTier(stack,
-            ChainOf(bank_, map_, stack.side, {{-c.side, "case.width"}, {-c.side + c.width}}));
-  }
-
-  DimensionStack Beside() const {
-    DimensionStack stack{.side = PaperSide::kRight, .edge = outline_.right};
-    const Box& box = space_.box;
-    const Length rear = box.z + box.depth;
-    if (options_.all_dimensions && !HasRoomInside()) {
-      const Length in = box.z + box.build.end;
-      AddTier(stack, ChainOf(bank_, map_, stack.side,
-                             {{in, Path("box.inside_depth")}, {in + box.inside_depth}}));
-      for (const Length at : {in, in + box.inside_depth}) {
-        stack.starts.push_back({map_.Y(at), inside_.right});
-      }
-    }
-    AddTier(stack, ChainOf(bank_, map_, stack.side,
-                           {{box.z - space_.front.thickness, Path("front.thickness")},
-                            {box.z, Path("box.depth")},
-                            {rear, Path("clear.behind")},
-                            {bank_.opening_depth}}));
-    const double box_right = map_.X(box.x + box.width);
-    stack.starts.push_back({map_.Y(rear), box_right});
-    stack.starts.push_back(
-        {map_.Y(box.z - space_.front.thickness), map_.X(space_.front.rect.Right())});
-    if (bank_.style == FrontStyle::kInset) stack.starts.push_back({map_.Y(box.z), box_right});
-    std::vector<DimensionStop> stops{{Length(), "opening.depth"},
-                                     {bank_.opening_depth, "case.back.allowance"}};
-    if (bank_.casework) stops.push_back({bank_.casework->depth});
-    AddTier(stack, ChainOf(bank_, map_, stack.side, std::move(stops)));
-    if (!bank_.casework || bank_.casework->back_allowance.IsZero()) return stack;
-    AddTier(stack,
-            ChainOf(bank_, map_, stack.side, {{Length(), "case.depth"}, {bank_.casework->depth}}));
-    return stack;
-  }
-
-  DimensionStack Slides() const {
-    DimensionStack stack{.side = PaperSide::kLeft, .edge = outline_.left};
-    if (!options_.all_dimensions) return stack;
-    const Length low = space_.box.z;
-    const Length high = low + space_.slide.length;
-    AddTier(stack, ChainOf(bank_, map_, stack.side, {{low, Path("slide.length")}, {high}}));
-    const double from = space_.slide.type == SlideType::kCenterMount
-                            ? inside_.Centre().x - map_.Size(CentreHalf(space_.box))
-                            : map_.X(space_.cell.x);
-    for (const Length at : {low, high}) stack.starts.push_back({map_.Y(at), from});
-    return stack;
   }
 
   const Bank& bank_;

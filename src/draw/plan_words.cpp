@@ -46,20 +46,6 @@ std::string SlideWords(SlideType type) {
   return "WOOD RUNNER";
 }
 
-std::string BackWords(BackFit fit) {
-  switch (fit) {
-    case BackFit::kRabbet:
-      return "BACK IN RABBET";
-    case BackFit::kGroove:
-      return "BACK IN GROOVE";
-    case BackFit::kApplied:
-      return "BACK APPLIED";
-    case BackFit::kNone:
-      break;
-  }
-  return "NO BACK";
-}
-
 std::string Lowered(std::string_view text) {
   std::string out(text);
   for (char& c : out) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 
 namespace tillwright {
 namespace {
@@ -18,6 +19,14 @@ constexpr std::array kMetricScales{
     Scale{1.0 / 100, "1:100"},   Scale{1.0 / 200, "1:200"},  Scale{1.0 / 500, "1:500"},
     Scale{1.0 / 1000, "1:1000"}, Scale{1.0 / 2000, "1:2000"}};
 
+// A whole number from 1 to 10000, or 0.
+int ScaleNumber(std::string_view text) {
+  int number = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+  const bool whole = error == std::errc() && end == text.data() + text.size();
+  return whole && number >= 1 && number <= 10000 ? number : 0;
+}
+
 }  // namespace
 
 std::span<const Scale> ScaleSeries(Unit unit) {
@@ -28,6 +37,15 @@ std::span<const Scale> ScaleSeries(Unit unit) {
 const Scale& ModestScale(Unit unit) {
   const std::span<const Scale> series = ScaleSeries(unit);
   return *std::ranges::find(series, unit == Unit::kInch ? "1:8" : "1:10", &Scale::name);
+}
+
+std::optional<Scale> ParseScale(std::string_view text) {
+  const std::size_t colon = text.find(':');
+  if (colon == std::string_view::npos) return std::nullopt;
+  const int paper = ScaleNumber(text.substr(0, colon));
+  const int piece = ScaleNumber(text.substr(colon + 1));
+  if (paper == 0 || piece == 0) return std::nullopt;
+  return Scale{static_cast<double>(paper) / piece, text};
 }
 
 }  // namespace tillwright

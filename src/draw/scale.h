@@ -2,6 +2,7 @@
 #ifndef TILLWRIGHT_DRAW_SCALE_H_
 #define TILLWRIGHT_DRAW_SCALE_H_
 
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -23,6 +24,10 @@ struct Scale {
 // The scale of the series below which small joinery is hard to read: 1:8, or 1:10 (common practice,
 // no source).
 [[nodiscard]] const Scale& ModestScale(Unit unit);
+
+// The scale that a text such as "1:8" names, of whole numbers from 1 to 10000. `text` must outlive
+// it.
+[[nodiscard]] std::optional<Scale> ParseScale(std::string_view text);
 
 // Maps a place of a view (right and up from the view's zero, exact) to paper.
 struct PaperMap {

@@ -1,6 +1,7 @@
 #include "draw/sheets.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace tillwright {
 namespace {
@@ -25,24 +26,41 @@ SheetPlan::SheetPlan(Paper paper, Orientation orientation)
       space_(SpaceOn(paper, orientation)),
       packer_(space_, kBetweenViews) {}
 
-Rooms SheetPlan::FreeRooms() const {
-  Rooms rooms;
-  for (const PaperBox& box : packer_.free()) {
-    rooms.push_back({orientation_, box.Width(), box.Height()});
-  }
-  return rooms;
-}
-
-bool SheetPlan::Place(std::vector<View>& views, const std::string& kind) {
+bool SheetPlan::Place(Views& views, const std::string& kind) {
   const PaperBox box = Covered(views);
   const std::optional<PaperPoint> corner = packer_.Place(box.Width(), box.Height());
-  if (!corner) return false;
-  for (View& view : views) {
-    Shift(view, corner->x - box.left, corner->y - box.top);
-    views_.push_back(std::move(view));
+  if (corner) Add(views, kind, *corner);
+  return corner.has_value();
+}
+
+bool SheetPlan::PlaceByMoving(Views& views, const std::string& kind) {
+  std::vector<PaperBox> boxes;
+  for (const Block& block : blocks_) boxes.push_back(block.box);
+  boxes.push_back(Covered(views));
+  for (const PackOrder order : kPackOrders) {
+    SheetPacker packer(space_, kBetweenViews);
+    const auto corners = packer.PlaceAll(boxes, order);
+    if (!corners) continue;
+    packer_ = packer;
+    for (std::size_t i = 0; i < blocks_.size(); ++i) MoveTo(blocks_[i], (*corners)[i]);
+    Add(views, kind, corners->back());
+    return true;
   }
+  return false;
+}
+
+void SheetPlan::Add(Views& views, const std::string& kind, PaperPoint corner) {
+  blocks_.push_back({views_.size(), views.size(), Covered(views)});
+  std::ranges::move(views, std::back_inserter(views_));
+  MoveTo(blocks_.back(), corner);
   if (std::ranges::find(kinds_, kind) == kinds_.end()) kinds_.push_back(kind);
-  return true;
+}
+
+void SheetPlan::MoveTo(Block& block, PaperPoint corner) {
+  const double dx = corner.x - block.box.left;
+  const double dy = corner.y - block.box.top;
+  for (std::size_t i = 0; i < block.count; ++i) Shift(views_[block.first + i], dx, dy);
+  block.box = {corner.x, corner.y, block.box.right + dx, block.box.bottom + dy};
 }
 
 Sheet SheetPlan::Finished(const TitleBlock& block, const std::string& name,

@@ -15,6 +15,8 @@ namespace tillwright {
 
 inline constexpr double kBetweenViews = 8;  // mm
 
+using Views = std::vector<View>;
+
 // Where views might go.
 struct Room {
   Orientation orientation = Orientation::kLandscape;
@@ -33,24 +35,34 @@ class SheetPlan {
   [[nodiscard]] bool empty() const { return views_.empty(); }
   // What the views on it are, each named once, in their order.
   [[nodiscard]] const std::vector<std::string>& kinds() const { return kinds_; }
-  [[nodiscard]] const std::vector<View>& views() const { return views_; }
-
-  // Where more views might go; these rooms overlap.
-  [[nodiscard]] Rooms FreeRooms() const;
+  [[nodiscard]] const Views& views() const { return views_; }
 
   // Places views that keep their places to each other; false when there is no room.
-  bool Place(std::vector<View>& views, const std::string& kind);
+  bool Place(Views& views, const std::string& kind);
+  // The same, moving what is there already if that makes room.
+  bool PlaceByMoving(Views& views, const std::string& kind);
 
   // Border, title block and views, the views in the middle of the space.
   [[nodiscard]] Sheet Finished(const TitleBlock& block, const std::string& name,
                                const TextMetrics& metrics) const;
 
  private:
+  // Views that keep their places to each other: `count` of views_ from `first` on.
+  struct Block {
+    std::size_t first = 0;
+    std::size_t count = 0;
+    PaperBox box;
+  };
+
+  void Add(Views& views, const std::string& kind, PaperPoint corner);
+  void MoveTo(Block& block, PaperPoint corner);
+
   Paper paper_;
   Orientation orientation_;
   PaperBox space_;
   SheetPacker packer_;
-  std::vector<View> views_;
+  Views views_;
+  std::vector<Block> blocks_;
   std::vector<std::string> kinds_;
 };
 

@@ -1,7 +1,6 @@
 // Everything that is drawn of a bank, view by view and sheet by sheet.
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 #include "draw/details.h"
 #include "draw/overview.h"
@@ -10,6 +9,7 @@
 #include "draw/sheets_fit.h"
 #include "draw/sheets_marks.h"
 #include "draw/sheets_table.h"
+#include "draw/sheets_title.h"
 #include "draw/side_plane.h"
 #include "draw/view_tools.h"
 
@@ -20,24 +20,6 @@ constexpr std::array<std::string_view, 6> kViews{"front",   "side",  "plan",
                                                  "details", "parts", "overview"};
 constexpr std::array<std::string_view, 4> kPapers{"A4", "A3", "Letter", "Tabloid"};
 constexpr std::array kPaperKinds{Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
-
-// A whole number from 1 to 10000, or 0.
-int ScaleNumber(std::string_view text) {
-  int number = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool whole = error == std::errc() && end == text.data() + text.size();
-  return whole && number >= 1 && number <= 10000 ? number : 0;
-}
-
-// The scale that a text names. `text` must outlive it.
-std::optional<Scale> ParseScale(std::string_view text) {
-  const std::size_t colon = text.find(':');
-  if (colon == std::string_view::npos) return std::nullopt;
-  const int paper = ScaleNumber(text.substr(0, colon));
-  const int piece = ScaleNumber(text.substr(colon + 1));
-  if (paper == 0 || piece == 0) return std::nullopt;
-  return Scale{static_cast<double>(paper) / piece, text};
-}
 
 class BankDrawing {
  public:
@@ -62,9 +44,12 @@ class BankDrawing {
     out.fault = fault_;
     if (!fault_.empty()) return out;
     for (std::size_t i = 0; i < plans_.size(); ++i) {
-      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, Title()));
-      out.sheets.push_back(
-          plans_[i].Finished(BlockOf(i), "sheet-" + std::to_string(i + 1), metrics_));
+      for (const View& view : plans_[i].views()) out.views.push_back(OwnPage(view, TitleOf(bank_)));
+      TitleBlock block = TitleOf(bank_, plans_[i]);
+      block.date = options_.date;
+      block.sheet = static_cast<int>(i) + 1;
+      block.sheets = static_cast<int>(plans_.size());
+      out.sheets.push_back(plans_[i].Finished(block, "sheet-" + std::to_string(i + 1), metrics_));
     }
     return out;
   }
@@ -80,8 +65,6 @@ class BankDrawing {
     return options_.views.empty() ||
            std::ranges::find(options_.views, view) != options_.views.end();
   }
-
-  std::string Title() const { return bank_.title.empty() ? "Drawer bank" : bank_.title; }
 
   // The scale that was asked for, or the whole series.
   std::span<const Scale> Scales() const {
@@ -118,6 +101,8 @@ class BankDrawing {
     for (std::size_t i = from; i < plans_.size(); ++i) {
       if (plans_[i].Place(views, kind)) return;
     }
+    // Only the last: to try all would take long, and what was found there would seldom be worth it.
+    if (plans_.size() > from && plans_.back().PlaceByMoving(views, kind)) return;
     plans_.emplace_back(paper_, turn);
     if (!plans_.back().Place(views, kind) && fault_.empty()) {
       fault_ = "a view of the " + kind + " does not fit the paper";
@@ -275,18 +260,52 @@ class BankDrawing {
     }
   }
 
-  // The whole piece, and one drawer taken apart.
+  // The whole piece, and one drawer taken apart: beside the last details if there is room for both,
+  // else on paper of their own.
   void Overview() {
     if (!Wants("overview")) return;
-    const std::size_t from = plans_.size();
+    const double modest = ModestScale(bank_.units).paper_per_mm;
+    const std::vector<std::string> details{"details"};
+    if (!plans_.empty() && plans_.back().kinds() == details) {
+      const std::size_t last = plans_.size() - 1;
+      SheetPlan before = plans_.back();
+      PutOverviews(last, 0.6 * modest);
+      if (plans_.size() == last + 1) return;
+      plans_.resize(last, before);
+      plans_.push_back(std::move(before));
+    }
+    PutOverviews(plans_.size(), modest / 2);
+  }
+
+  // The drawer goes beside the piece at the scale `least` or larger, else alone.
+  void PutOverviews(std::size_t from, double least) {
     PutAlone("overview", from, {{SharedSheet(2, 1)}, {SharedSheet(1, 1)}},
              [&](const Scale& s) { return BankOverview(bank_, s, shown_, metrics_); });
     const std::optional<std::size_t> drawer = DrawerOfPlan();
     if (!drawer) return;
+    const auto apart = [&](const Scale& s) {
+      return DrawerExploded(bank_, *drawer, s, shown_, metrics_);
+    };
+    if (PutOnLast("overview", least, apart)) return;
     const double modest = ModestScale(bank_.units).paper_per_mm;
-    PutAlone("overview", from,
-             {{plans_.back().FreeRooms(), 1, modest / 2}, {SharedSheet(1, 1), modest}},
-             [&](const Scale& s) { return DrawerExploded(bank_, *drawer, s, shown_, metrics_); });
+    PutAlone("overview", from, {{SharedSheet(1, 1), modest}}, apart);
+  }
+
+  // One view at the largest scale at which the last sheet has room for it, `least` or more.
+  template <class MakeView>
+  bool PutOnLast(const std::string& kind, double least, MakeView make_view) {
+    PieceSize size;
+    const Rooms sheet = SharedSheet(1, 1);
+    for (const Scale& scale : ScaleSeries(bank_.units)) {
+      if (scale.paper_per_mm < least) break;
+      if (!size.MayFit(scale, sheet)) continue;
+      Views views;
+      views.push_back(make_view(scale));
+      size.Learn(views, scale);
+      SheetPlan& last = plans_.back();
+      if (last.Place(views, kind) || last.PlaceByMoving(views, kind)) return true;
+    }
+    return false;
   }
 
   // Small parts share a sheet; one that would become too small on its share gets more room.
@@ -334,54 +353,6 @@ class BankDrawing {
     Put(std::move(best->views), kind, best->orientation, from);
   }
   static double ScaleOf(const Fitted& fitted) { return fitted.views.front().scale.paper_per_mm; }
-
-  // --- Title blocks -----------------------------------------------------------------------------
-
-  TitleBlock BlockOf(std::size_t i) const {
-    TitleBlock block;
-    block.title = Title();
-    std::vector<std::string> kinds = plans_[i].kinds();
-    if (kinds.size() > 2) std::erase(kinds, "sizes");
-    block.view = Joined(kinds);
-    block.view[0] = static_cast<char>(block.view[0] - 'a' + 'A');
-    block.scale = ScalesOn(plans_[i]);
-    block.units = bank_.units == Unit::kInch ? "inch" : "millimeter";
-    block.material = Materials();
-    block.date = options_.date;
-    block.sheet = static_cast<int>(i) + 1;
-    block.sheets = static_cast<int>(plans_.size());
-    block.projection = Projection::kThirdAngle;
-    return block;
-  }
-
-  static std::string Joined(const std::vector<std::string>& words) {
-    std::string text;
-    for (const std::string& word : words) {
-      if (!text.empty()) text += ", ";
-      text += word;
-    }
-    return text;
-  }
-
-  static std::string ScalesOn(const SheetPlan& plan) {
-    std::vector<std::string> names;
-    for (const View& view : plan.views()) {
-      std::string name(view.scale.name);
-      if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-    }
-    return names.size() > 3 ? "as noted" : Joined(names);
-  }
-
-  // The fronts' materials, as far as they are told.
-  std::string Materials() const {
-    std::vector<std::string> names;
-    for (const Space& space : bank_.spaces) {
-      const std::string& name = space.front.material;
-      if (!space.HasFront() || name.empty() || names.size() > 3) continue;
-      if (std::ranges::find(names, name) == names.end()) names.push_back(name);
-    }
-    return names.empty() ? std::string() : "Fronts " + Joined(names);
-  }
 
   const Bank& bank_;
   const DrawOptions& options_;

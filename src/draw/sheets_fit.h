@@ -13,8 +13,6 @@
 
 namespace tillwright {
 
-using Views = std::vector<View>;
-
 struct Fitted {
   Views views;
   Orientation orientation = Orientation::kLandscape;

@@ -1,6 +1,8 @@
 #include "draw/sheets_pack.h"
 
 #include <algorithm>
+#include <functional>
+#include <numeric>
 
 namespace tillwright {
 
@@ -30,6 +32,18 @@ std::vector<PaperBox> LargestOf(const std::vector<PaperBox>& boxes) {
   return kept;
 }
 
+double Rank(const PaperBox& box, PackOrder order) {
+  switch (order) {
+    case PackOrder::kHeight:
+      return box.Height();
+    case PackOrder::kWidth:
+      return box.Width();
+    case PackOrder::kOutline:
+      return box.Height() + box.Width();
+  }
+  return 0;
+}
+
 }  // namespace
 
 std::optional<PaperPoint> SheetPacker::Place(double width, double height) {
@@ -49,6 +63,21 @@ std::optional<PaperPoint> SheetPacker::Place(double width, double height) {
   const PaperPoint corner{best->left, best->top};
   Take(Grow({corner.x, corner.y, corner.x + width, corner.y + height}, gap_));
   return corner;
+}
+
+std::optional<std::vector<PaperPoint>> SheetPacker::PlaceAll(const std::vector<PaperBox>& boxes,
+                                                             PackOrder order) {
+  std::vector<std::size_t> turns(boxes.size());
+  std::iota(turns.begin(), turns.end(), std::size_t{0});
+  std::ranges::stable_sort(turns, std::ranges::greater(),
+                           [&](std::size_t i) { return Rank(boxes[i], order); });
+  std::vector<PaperPoint> corners(boxes.size());
+  for (const std::size_t i : turns) {
+    const auto corner = Place(boxes[i].Width(), boxes[i].Height());
+    if (!corner) return std::nullopt;
+    corners[i] = *corner;
+  }
+  return corners;
 }
 
 void SheetPacker::Take(const PaperBox& taken) {

@@ -137,11 +137,29 @@ class Band {
     style.cap_height = cell.cap_height;
     if (cell.bold) style.weight = TextWeight::kBold;
     const double middle = (box.top + 1.2 + kCaptionCap + box.bottom) / 2;
-    const PaperPoint at{x, middle + cell.cap_height / 2 + 0.1};
+    const double baseline = middle + cell.cap_height / 2 + 0.1;
     // A material or scale may hold fractions; names and numbers of sheets never do.
-    const bool fractions = cell.caption == "MATERIAL" || cell.caption == "SCALE";
-    out_.primitives.emplace_back(fractions ? MakeLabel(metrics_, cell.value, style, at, "")
-                                           : MakePlainLabel(metrics_, cell.value, style, at));
+    if (cell.caption == "MATERIAL" || cell.caption == "SCALE") {
+      out_.primitives.emplace_back(MakeLabel(metrics_, cell.value, style, {x, baseline}, ""));
+      return;
+    }
+    const std::vector<std::string> lines = LinesOf(cell, style, box);
+    const double pitch = 1.7 * cell.cap_height;
+    double y = baseline - pitch * static_cast<double>(lines.size() - 1) / 2;
+    for (const std::string& line : lines) {
+      out_.primitives.emplace_back(MakePlainLabel(metrics_, line, style, {x, y}));
+      y += pitch;
+    }
+  }
+
+  // In two lines where one is too short and the cell is high enough.
+  std::vector<std::string> LinesOf(const Cell& cell, LabelStyle style, const PaperBox& box) const {
+    if (box.Height() < kCaptionCap + 4.6 * cell.cap_height) return {cell.value};
+    const double width = std::exchange(style.max_width, 0);
+    std::vector<std::string> lines = WrapText(metrics_, cell.value, style, width);
+    if (lines.size() < 2) return {cell.value};
+    for (; lines.size() > 2; lines.erase(lines.begin() + 2)) lines[1] += ' ' + lines[2];
+    return lines;
   }
 
   SheetGroup& out_;

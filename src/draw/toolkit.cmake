@@ -7,6 +7,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/hatch_clip.cpp
   ${CMAKE_CURRENT_LIST_DIR}/layout_faults.cpp
   ${CMAKE_CURRENT_LIST_DIR}/rich_text.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/rich_text_reader.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheet.cpp
   ${CMAKE_CURRENT_LIST_DIR}/single_dimension.cpp
   ${CMAKE_CURRENT_LIST_DIR}/spread.cpp

@@ -6,8 +6,13 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/detail_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/dimension_paths.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/evenness_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_sheet.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/fitting/fitting_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_chains.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/front_sizes.cpp
   ${CMAKE_CURRENT_LIST_DIR}/front_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_bank.cpp
   ${CMAKE_CURRENT_LIST_DIR}/overview_drawer.cpp
@@ -22,6 +27,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/plan_dims.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_faces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_ink.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/plan_sizes.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/plan_words.cpp
   ${CMAKE_CURRENT_LIST_DIR}/scale.cpp
@@ -30,6 +36,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/sheets_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_pack.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheets_table.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/sheets_title.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp

@@ -5,6 +5,8 @@
 namespace tillwright {
 namespace {
 
+constexpr std::size_t kMostSpacers = 100;
+
 // A plain decimal such as 8, 45.5 or -3; statistics only, so a double will do.
 std::optional<double> ReadDecimal(std::string_view text) {
   const bool negative = text.starts_with('-');
@@ -108,9 +110,45 @@ void ReadMeasured(ObjectReader& o, MeasuredSpec& out) {
   ReadParts(o, "boxes", out.boxes);
 }
 
+// Counts the drawers, and the blanks, of a layout.
+void CountLeaves(const LayoutNode& node, int& drawers, int& blanks) {
+  drawers += node.kind == NodeKind::kDrawer ? 1 : 0;
+  blanks += node.kind == NodeKind::kBlank ? 1 : 0;
+  for (const LayoutNode& child : node.children) CountLeaves(child, drawers, blanks);
+}
+
+// Whether `id` is a letter and a number from 1 to `most`.
+bool IsIdOf(std::string_view id, char letter, int most) {
+  if (!id.starts_with(letter) || id.size() < 2 || id.size() > 6 || id[1] == '0') return false;
+  int number = 0;
+  for (const char c : id.substr(1)) {
+    if (c < '0' || c > '9') return false;
+    number = number * 10 + (c - '0');
+  }
+  return number <= most;
+}
+
+void CheckParts(const std::vector<MeasuredPart>& parts, int drawers, int blanks,
+                Diagnostics& diagnostics) {
+  for (const MeasuredPart& part : parts) {
+    if (IsIdOf(part.id, 'D', drawers) || IsIdOf(part.id, 'B', blanks)) continue;
+    ReportError(diagnostics, DiagnosticCode::kUnknownPart, part.place,
+                "there is no \"" + part.id + "\" to have been measured",
+                drawers == 0 ? std::string()
+                             : "drawers are D1 to D" + std::to_string(drawers) +
+                                   ", in reading order");
+  }
+}
+
 void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
   const std::vector<JsonValue>* list = top.List("spacers");
   if (list == nullptr) return;
+  if (list->size() > kMostSpacers) {
+    ReportError(top.context().diagnostics, DiagnosticCode::kTooBig, list->front().place,
+                "more than " + std::to_string(kMostSpacers) + " kinds of spacers",
+                "list those that are near the gaps in size");
+    return;
+  }
   for (const JsonValue& value : *list) {
     ObjectReader o(top.context(), value, "spacer");
     SpacerSpec& spacer = out.emplace_back();
@@ -121,6 +159,14 @@ void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
     }
     o.WholeNumber("count", 1, 1000, spacer.count);
   }
+}
+
+void CheckMeasuredParts(const Spec& spec, Diagnostics& diagnostics) {
+  int drawers = 0;
+  int blanks = 0;
+  CountLeaves(spec.layout, drawers, blanks);
+  CheckParts(spec.measured.fronts, drawers, blanks, diagnostics);
+  CheckParts(spec.measured.boxes, drawers, 0, diagnostics);
 }
 
 }  // namespace
@@ -149,6 +195,8 @@ void ReadCheckInputs(ObjectReader& top, Spec& spec) {
   if (const JsonValue* value = top.Find("measured")) {
     ObjectReader o(context, *value, "measured");
     ReadMeasured(o, spec.measured);
+    // A layout that is not all there would make sound ids look wrong.
+    if (!HasErrors(context.diagnostics)) CheckMeasuredParts(spec, context.diagnostics);
   }
   ReadSpacers(top, spec.spacers);
 }

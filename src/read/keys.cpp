@@ -292,9 +292,9 @@ constexpr std::array kLimitsKeys{
 };
 
 constexpr std::array kSeasonKeys{
-    KeyRow{"made", "moisture", "Moisture when the fronts are made.", kNone},
-    KeyRow{"dry", "moisture", "Moisture in the dry season.", kNone},
-    KeyRow{"humid", "moisture", "Moisture in the humid season.", kNone},
+    KeyRow{"made", "moisture", "Moisture when the fronts are made.", "8"},
+    KeyRow{"dry", "moisture", "Moisture in the dry season.", "6"},
+    KeyRow{"humid", "moisture", "Moisture in the humid season.", "11"},
 };
 
 constexpr std::array kClimateKeys{

@@ -287,7 +287,7 @@ class LayoutRule {
   void NoteSplit(const LayoutNode& node, const Apportioned& sizes) {
     if (sizes.all_exact && !sizes.sliver.IsZero()) {
       context_.bank.notes.push_back(
-          {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver});
+          {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver, node.place});
     }
     if (sizes.first_moved) {
       context_.bank.notes.push_back(

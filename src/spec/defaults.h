@@ -55,6 +55,10 @@ inline constexpr Default kBoardStep{In(1, 4), Mm(5)};  // in steps of this
 inline constexpr Default kJointing{In(1, 8), Mm(3)};   // each board of a glue-up is wider by it
 inline constexpr Default kLeastGap{In(1, 32), TenthMm(8)};
 inline constexpr Default kGreatestGap{In(3, 16), TenthMm(48)};
+// How true a maker works, plus or minus.
+inline constexpr Default kCutTolerance{In(1, 64), TenthMm(4)};
+inline constexpr Default kPlaceTolerance{In(1, 64), TenthMm(4)};
+inline constexpr Default kOpeningTolerance{In(1, 32), TenthMm(8)};
 
 // The rules of one type of slide (model: what a slide's own sheet would say).
 struct SlideDefaults {

@@ -2,7 +2,6 @@
 #ifndef TILLWRIGHT_SPEC_MATERIALS_H_
 #define TILLWRIGHT_SPEC_MATERIALS_H_
 
-#include <span>
 #include <string_view>
 
 namespace tillwright {
@@ -10,9 +9,6 @@ namespace tillwright {
 // True when the name holds a wood of the species table and no panel word ("plywood", "MDF" …).
 // "birch plywood" is a panel, "yellow birch" is solid, "" and "unobtainium" are not known as solid.
 [[nodiscard]] bool IsSolidWood(std::string_view material);
-
-// The woods that are known, each by the word that names it.
-[[nodiscard]] std::span<const std::string_view> KnownWoods();
 
 }  // namespace tillwright
 

@@ -33,7 +33,7 @@ class Tables {
   const Space& SpaceAt(int index) const { return bank_.spaces[static_cast<std::size_t>(index)]; }
 
   void Put(std::string_view heading, std::string_view remark, TextTable table) {
-    sections_.push_back({heading, remark, std::move(table)});
+    sections_.push_back({std::string(heading), remark, std::move(table)});
   }
   static std::string Label(const std::string& text) {
     return Shortened(Printable(text), kMostOfLabel);

@@ -12,7 +12,7 @@
 namespace tillwright {
 
 struct BankTable {
-  std::string_view heading;
+  std::string heading;
   std::string_view remark;  // about all of the table; may be empty
   TextTable table;
 };

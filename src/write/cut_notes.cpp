@@ -86,6 +86,12 @@ std::string CutNotes::Letter(const std::string& text) {
   return LetterOf(static_cast<std::size_t>(note - notes_.begin()));
 }
 
+std::vector<std::string> CutNotes::Lines() const {
+  std::vector<std::string> lines;
+  for (std::size_t i = 0; i < notes_.size(); ++i) lines.push_back(LetterOf(i) + ": " + notes_[i]);
+  return lines;
+}
+
 std::string CutNotes::ToText() const {
   std::string text;
   for (std::size_t i = 0; i < notes_.size(); ++i) {

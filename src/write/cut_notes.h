@@ -20,7 +20,9 @@ class CutNotes {
   // The letter of what CutWords() or AllCutWords() gave, or nothing when that is empty.
   std::string Letter(const std::string& words);
 
-  // Every text behind its letter, in lines that fit a table.
+  // Every text behind its letter: "a: dado …".
+  [[nodiscard]] std::vector<std::string> Lines() const;
+  // The same in lines that fit a table.
   [[nodiscard]] std::string ToText() const;
 
  private:

@@ -30,7 +30,8 @@ constexpr std::string_view kStyle =
     ".n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}"
     "thead th{background:#eee}\n"
     ".pictures{display:flex;flex-wrap:wrap;gap:1rem 2rem;align-items:flex-end}"
-    "figure{margin:.5rem 0;flex:1 1 min(26rem,100%)}figure svg{display:block;width:100%;height:auto}"
+    "figure{margin:.5rem 0;flex:1 1 min(26rem,100%)}figure "
+    "svg{display:block;width:100%;height:auto}"
     "figcaption{font-size:.9rem}\n"
     ".level{font-weight:bold;text-transform:uppercase}.caution{border-left:.4rem solid;"
     "padding:.2rem .7rem;margin:.4rem 0}\n"
@@ -152,7 +153,7 @@ class Page {
       out_ += "</div>\n";
     }
     for (const BankTable& table : section.tables) {
-      std::string heading(table.heading);
+      std::string heading = table.heading;
       if (!table.remark.empty()) heading += " (" + std::string(table.remark) + ")";
       if (!heading.empty()) Element("h3", heading);
       out_ += HtmlTable(table.table);

@@ -1,8 +1,7 @@
 #include "tillwright/words.h"
 #include "tillwright/write.h"
-#include "write/cautions.h"
 #include "write/cut_notes.h"
-#include "write/headings.h"
+#include "write/page_text.h"
 #include "write/parts_tables.h"
 #include "write/utf8_width.h"
 
@@ -82,24 +81,24 @@ TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines
 }
 
 std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style) {
-  std::string out = TitleLines(bank);
+  PageText page(style);
+  page.Title(bank);
   CutNotes notes;
-  AddHeading(out, "Cut list", "finished sizes, length along the grain; rough where it differs",
-             style);
+  page.Heading("Cut list", "finished sizes, length along the grain; rough where it differs");
   bool first = true;
   for (const CutTable& table : CutTables(bank, lists.cuts, notes)) {
-    if (!first) out += '\n';
+    if (!first) page.Put("\n");
     first = false;
-    AddWrapped(out, "  ", 2, table.heading, 2);
-    out += table.table.ToText();
+    page.Line(table.heading);
+    page.Put(table.table.ToText());
   }
   if (const std::string words = notes.ToText(); !words.empty()) {
-    out += "\n  Cuts, on the inside unless said:\n" + words;
+    page.Put("\n  Cuts, on the inside unless said:\n" + words);
   }
-  AddHeading(out, "Hardware", "counts are common practice; a slide's own sheet wins", style);
-  out += HardwareTable(bank, lists.hardware).ToText();
-  AddCautions(out, style);
-  return out;
+  page.Heading("Hardware", "counts are common practice; a slide's own sheet wins");
+  page.Put(HardwareTable(bank, lists.hardware).ToText());
+  page.Cautions();
+  return page.Take();
 }
 
 }  // namespace tillwright

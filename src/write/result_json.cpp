@@ -1,5 +1,6 @@
 #include "tillwright/words.h"
 #include "tillwright/write.h"
+#include "write/gap_keys.h"
 #include "write/json_text.h"
 #include "write/part_keys.h"
 
@@ -8,7 +9,9 @@ namespace {
 
 class ResultWriter {
  public:
-  explicit ResultWriter(const Bank& bank) : bank_(bank), json_(2048 + bank.spaces.size() * 3500) {}
+  // With `keys`, the result of the gap check.
+  explicit ResultWriter(const Bank& bank, const GapKeys* keys = nullptr)
+      : bank_(bank), keys_(keys), json_(2048 + bank.spaces.size() * 3500) {}
 
   std::string Run(const std::vector<Finding>& findings) {
     json_.BreakLines(2).Open('{');
@@ -27,6 +30,7 @@ class ResultWriter {
     json_.Open("parts", '[');
     for (const Part& part : bank_.parts) WritePart(part);
     json_.Close();
+    if (keys_ != nullptr) keys_->OfBank(json_);
     Checks(findings);
     json_.Flag("ok", !HasFailure(findings));
     json_.Close();
@@ -136,11 +140,17 @@ class ResultWriter {
   }
 
   void Gaps() {
+    std::size_t stack = 0;  // the gap check lists gaps, then overlaps
+    const auto more = [&] {
+      if (keys_ != nullptr) keys_->OfStack(json_, stack++);
+      json_.Close();
+    };
     json_.Open("gaps", '[');
     for (const Gap& gap : bank_.gaps) {
       json_.Open('{').Text("axis", gap.axis == Axis::kY ? "y" : "x");
       json_.Text("from", ToText(bank_, gap.from)).Text("to", ToText(bank_, gap.to));
-      json_.Millimeters("size_mm", gap.size).Close();
+      json_.Millimeters("size_mm", gap.size);
+      more();
     }
     json_.Close();
     if (bank_.style != FrontStyle::kOverlay) return;
@@ -148,7 +158,8 @@ class ResultWriter {
     for (const Overlap& overlap : bank_.overlaps) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(overlap.space)];
       json_.Open('{').Text("drawer", ToText(space.id)).Text("edge", Word(overlap.edge));
-      json_.Millimeters("size_mm", overlap.size).Close();
+      json_.Millimeters("size_mm", overlap.size);
+      more();
     }
     json_.Close();
   }
@@ -193,6 +204,7 @@ class ResultWriter {
   }
 
   const Bank& bank_;
+  const GapKeys* keys_;
   JsonText json_;
 };
 
@@ -200,6 +212,12 @@ class ResultWriter {
 
 std::string ResultJson(const Bank& bank, const std::vector<Finding>& findings) {
   return ResultWriter(bank).Run(findings);
+}
+
+std::string CheckJson(const Spec& spec, const Bank& bank, const GapCheck& check,
+                      const std::vector<Finding>& findings) {
+  const GapKeys keys(spec, bank, check);
+  return ResultWriter(bank, &keys).Run(findings);
 }
 
 }  // namespace tillwright

@@ -3,7 +3,7 @@
 
 #include "tillwright/length_text.h"
 #include "tillwright/write.h"
-#include "write/headings.h"
+#include "write/page_text.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
 
@@ -25,15 +25,15 @@ constexpr double kBoardFoot = 25.4 * 304.8 * 304.8;  // in cubic millimetres: 1 
 
 class StockWriter {
  public:
-  StockWriter(const StockPlan& plan, TextStyle style) : plan_(plan), style_(style) {}
+  StockWriter(const StockPlan& plan, TextStyle style) : plan_(plan), page_(style) {}
 
   std::string Run() {
-    out_ = plan_.title.empty() ? "Drawer bank" : Shortened(Printable(plan_.title), kTableWidth);
-    out_ += plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n";
+    page_.Put(plan_.title.empty() ? "Drawer bank" : Shortened(Printable(plan_.title), kTableWidth));
+    page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
     Buy();
     for (const StockGroup& group : plan_.groups) Group(group);
-    AddCautions(out_, style_);
-    return std::move(out_);
+    page_.Cautions();
+    return page_.Take();
   }
 
  private:
@@ -52,7 +52,7 @@ class StockWriter {
   // --- What is bought ---------------------------------------------------------------------------
 
   void Buy() {
-    AddHeading(out_, "Stock", "what the layouts below take", style_);
+    page_.Heading("Stock", "what the layouts below take");
     TextTable table({{"material", false, true},
                      {"", false},
                      {"pcs"},
@@ -64,8 +64,8 @@ class StockWriter {
     for (const StockGroup& group : plan_.groups) {
       for (const StockUse& use : UsesOf(group)) total += BuyRow(group, use, table);
     }
-    out_ += table.ToText();
-    if (plan_.priced && total > 0) out_ += "  In all " + PriceText(total) + ".\n";
+    page_.Put(table.ToText());
+    if (plan_.priced && total > 0) page_.Put("  In all " + PriceText(total) + ".\n");
     Boards();
   }
 
@@ -85,25 +85,22 @@ class StockWriter {
       if (group.solid) volume += BoardVolume(plan_, group);
     }
     if (volume <= 0) return;
-    AddWrapped(out_, "  ", 2,
-               "Solid wood with " + std::to_string(plan_.waste_percent) +
-                   " % for waste: " + Decimal(volume / kBoardFoot) + " board feet, " +
-                   std::to_string(static_cast<std::int64_t>(volume / 1e6 + 0.5)) +
-                   " cubic decimetres (thousandths of a cubic metre); an estimate.",
-               2);
+    page_.Line("Solid wood with " + std::to_string(plan_.waste_percent) +
+               " % for waste: " + Decimal(volume / kBoardFoot) + " board feet, " +
+               std::to_string(static_cast<std::int64_t>(volume / 1e6 + 0.5)) +
+               " cubic decimetres (thousandths of a cubic metre); an estimate.");
   }
 
   // --- The layouts ------------------------------------------------------------------------------
 
   void Group(const StockGroup& group) {
-    AddHeading(out_, Name(group), {}, style_);
-    AddWrapped(out_, "  ", 2, NestWords(group.job, group.plan, Noun(group)) + ".", 2);
+    page_.Heading(Name(group));
+    page_.Line(NestWords(group.job, group.plan, Noun(group)) + ".");
     std::string saw = "Kerf " + In(group.job.kerf);
     if (!group.solid && !StockAt(group, 0).trim.IsZero()) {
       saw += "; trim " + In(StockAt(group, 0).trim) + " off every edge first";
     }
-    AddWrapped(out_, "  ", 2, saw + ". Cuts are numbered in order; the fence stands at \"fence\".",
-               2);
+    page_.Line(saw + ". Cuts are numbered in order; the fence stands at \"fence\".");
     Missing(group);
     GlueUps(group);
     for (std::size_t i = 0; i < group.plan.layouts.size(); ++i) Layout(group, i);
@@ -112,11 +109,9 @@ class StockWriter {
   void Missing(const StockGroup& group) {
     for (std::size_t i = 0; i < group.parts.size(); ++i) {
       if (group.plan.missing[i] == 0) continue;
-      AddWrapped(out_, "  ", 2,
-                 "No place for " + std::to_string(group.plan.missing[i]) + " of " +
-                     Printable(group.parts[i].label) + ", sawn " +
-                     Size(group.job.parts[i].along, group.job.parts[i].across) + ".",
-                 2);
+      page_.Line("No place for " + std::to_string(group.plan.missing[i]) + " of " +
+                 Printable(group.parts[i].label) + ", sawn " +
+                 Size(group.job.parts[i].along, group.job.parts[i].across) + ".");
     }
   }
 
@@ -124,27 +119,25 @@ class StockWriter {
     for (std::size_t i = 0; i < group.parts.size(); ++i) {
       const StockPart& part = group.parts[i];
       if (part.staves == 1) continue;
-      AddWrapped(out_, "  ", 2,
-                 "Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
-                     " boards " + In(group.job.parts[i].across) +
-                     " wide, the grain the same way, the rings turned in turn.",
-                 2);
+      page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
+                 " boards " + In(group.job.parts[i].across) +
+                 " wide, the grain the same way, the rings turned in turn.");
     }
   }
 
   void Layout(const StockGroup& group, std::size_t index) {
     const NestLayout& layout = group.plan.layouts[index];
     const NestStock& stock = StockAt(group, layout.stock);
-    out_ += "\n  " + std::string(group.solid ? "Board " : "Sheet ") + std::to_string(index + 1) +
-            ", " + Size(stock.along, stock.across);
-    if (stock.on_hand) out_ += ", on hand";
+    std::string head = "\n  " + std::string(group.solid ? "Board " : "Sheet ") +
+                       std::to_string(index + 1) + ", " + Size(stock.along, stock.across);
+    if (stock.on_hand) head += ", on hand";
     const Length begins = group.begins[static_cast<std::size_t>(layout.stock)];
-    if (!begins.IsZero()) out_ += ", from " + In(begins) + " on";
+    if (!begins.IsZero()) head += ", from " + In(begins) + " on";
     if (const std::int32_t offcut = LargestOffcut(layout); offcut >= 0) {
       const Rect& rect = layout.pieces[static_cast<std::size_t>(offcut)].rect;
-      out_ += "; largest offcut " + Size(rect.width, rect.height);
+      head += "; largest offcut " + Size(rect.width, rect.height);
     }
-    out_ += '\n';
+    page_.Put(head + "\n");
     Parts(group, layout);
     Cuts(layout);
   }
@@ -160,7 +153,7 @@ class StockWriter {
       table.Row({Printable(group.parts[at].label), std::to_string(count),
                  Size(group.job.parts[at].along, group.job.parts[at].across)});
     }
-    out_ += table.ToText();
+    page_.Put(table.ToText());
   }
 
   void Cuts(const NestLayout& layout) {
@@ -173,12 +166,11 @@ class StockWriter {
       table.Row({std::to_string(++number), In(cut.size), cut.across ? "across" : "along",
                  Size(piece.width, piece.height), note});
     }
-    out_ += table.ToText();
+    page_.Put(table.ToText());
   }
 
   const StockPlan& plan_;
-  TextStyle style_;
-  std::string out_;
+  PageText page_;
 };
 
 }  // namespace

@@ -68,9 +68,9 @@ void TextTable::AppendRow(std::string& out, const std::vector<std::string>& row,
   std::vector<std::vector<std::string>> cells;
   std::size_t lines = 1;
   for (std::size_t i = 0; i < row.size(); ++i) {
-    cells.push_back(columns_[i].gives && widths[i] > 0 ? WrapText(row[i], widths[i])
-                                                       : std::vector<std::string>{row[i]});
-    lines = std::max(lines, cells.back().size());
+    cells.push_back(columns_[i].gives ? WrapText(row[i], std::max<std::size_t>(widths[i], 1))
+                                      : std::vector<std::string>{row[i]});
+    if (widths[i] > 0) lines = std::max(lines, cells.back().size());
   }
   for (std::size_t n = 0; n < lines; ++n) {
     std::string line(kIndent, ' ');

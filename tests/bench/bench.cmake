@@ -1,7 +1,8 @@
 # Benchmarks (Google Benchmark). Never part of the tests: times depend on the machine.
 find_package(benchmark REQUIRED)
 add_executable(tillwright_bench
-  tests/bench/solve_bench.cpp tests/bench/draw_bench.cpp tests/bench/process_bench.cpp)
+  tests/bench/check_bench.cpp tests/bench/draw_bench.cpp tests/bench/process_bench.cpp
+  tests/bench/solve_bench.cpp)
 target_include_directories(tillwright_bench PRIVATE ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_bench
   PRIVATE tillwright_cairo benchmark::benchmark_main tillwright_flags)

@@ -6,6 +6,7 @@
 #include "tillwright/read.h"
 #include "tillwright/render.h"
 #include "tillwright/solve.h"
+#include "tillwright/stick.h"
 
 namespace tillwright {
 namespace {
@@ -37,6 +38,16 @@ void AllSheetsAsPdf(benchmark::State& state) {
   }
 }
 BENCHMARK(AllSheetsAsPdf)->Arg(5)->Arg(24)->Unit(benchmark::kMillisecond);
+
+void SticksAsPdf(benchmark::State& state) {
+  const Bank bank = BankOf(state.range(0));
+  for (auto _ : state) {
+    const StickSheets sticks = DrawSticks(bank, {}, DrawingFontMetrics());
+    const Rendered pdf = RenderPdf(sticks.sheets, {});
+    benchmark::DoNotOptimize(pdf.bytes.size());
+  }
+}
+BENCHMARK(SticksAsPdf)->Arg(5)->Arg(24)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace tillwright

@@ -6,6 +6,7 @@ tillwright_add_tests(tillwright_cli_tests
     ${CMAKE_CURRENT_LIST_DIR}/codes_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/commands_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/shop_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/stick_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/system_files_test.cpp)
 target_compile_definitions(tillwright_cli_tests
   PRIVATE TILLWRIGHT_PROGRAM="$<TARGET_FILE:tillwright_cli>")

@@ -61,6 +61,56 @@ TEST_F(Commands, SizePrintsTablesAndLeavesMessagesAlone) {
   EXPECT_THAT(size.err, IsEmpty());
 }
 
+TEST_F(Commands, CheckPrintsTheGapTable) {
+  const Called check = Do({"check", "a.json"});
+  EXPECT_EQ(check.status, 0);
+  EXPECT_THAT(check.out, HasSubstr("planned"));
+  EXPECT_THAT(check.out, HasSubstr("D3 to D2"));
+  EXPECT_THAT(check.err, IsEmpty());
+  EXPECT_EQ(Do({"check", "unclosed.json"}).status, 1);
+  EXPECT_EQ(Do({"check", "wrong.json"}).status, 3);
+  EXPECT_EQ(Do({"check", "unsolvable.json"}).status, 3);
+}
+
+// The same result as size gives, and more.
+TEST_F(Commands, CheckWithJsonAddsToTheResultOfSize) {
+  const Json size = Json::parse(Do({"size", "a.json", "--json"}).out);
+  const Json check = Json::parse(Do({"check", "a.json", "--json"}).out);
+  for (const char* key : {"format", "opening", "drawers", "parts", "units", "ok"}) {
+    EXPECT_EQ(check[key], size[key]) << key;
+  }
+  for (const char* key : {"gaps", "overlaps"}) {
+    ASSERT_EQ(check[key].size(), size[key].size());
+    for (std::size_t i = 0; i < size[key].size(); ++i) {
+      EXPECT_EQ(check[key][i]["size_mm"], size[key][i]["size_mm"]);
+      for (const char* more : {"worst", "rss", "contributors", "verdict"}) {
+        EXPECT_TRUE(check[key][i].contains(more)) << key << " " << more;
+      }
+    }
+  }
+  for (std::size_t i = 0; i < size["checks"].size(); ++i) {
+    EXPECT_EQ(check["checks"][i], size["checks"][i]);
+  }
+  EXPECT_GT(check["checks"].size(), size["checks"].size());
+  EXPECT_EQ(check["chance"], 1);
+}
+
+TEST_F(Commands, CheckWritesTheFittingSheet) {
+  const Called check = Do({"check", "a.json", "--sheet", "out"});
+  EXPECT_EQ(check.status, 0) << check.err;
+  EXPECT_THAT(check.out, HasSubstr("D3 to D2"));
+  EXPECT_THAT(files_.held["out/fitting.svg"], StartsWith("<?xml"));
+  EXPECT_THAT(files_.held["out/fitting.pdf"], StartsWith("%PDF"));
+  EXPECT_THAT(check.err, HasSubstr("wrote out/fitting.pdf"));
+}
+
+TEST_F(Commands, CheckNeverWritesASheetOverTheSpec) {
+  files_.held["out/fitting.pdf"] = kSound;
+  EXPECT_EQ(Do({"check", "out/fitting.pdf", "--sheet", "out"}).status, 2);
+  files_.write_problem = "full";
+  EXPECT_EQ(Do({"check", "a.json", "--sheet", "out"}).status, 4);
+}
+
 TEST_F(Commands, SizeWithJsonPrintsTheResult) {
   const Called size = Do({"size", "a.json", "--json"});
   EXPECT_EQ(size.status, 0);
@@ -298,7 +348,7 @@ TEST_F(Commands, HelpIsThereAtTheTopAndInEachCommand) {
     const Called top = Do({flag});
     EXPECT_EQ(top.status, 0);
     EXPECT_THAT(top.err, IsEmpty());
-    for (const char* command : {"size", "draw", "why", "new", "schema"}) {
+    for (const char* command : {"size", "draw", "stick", "why", "new", "schema"}) {
       EXPECT_THAT(top.out, HasSubstr(command));
       const Called help = Do({command, flag});
       EXPECT_EQ(help.status, 0) << command;

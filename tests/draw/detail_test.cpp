@@ -201,7 +201,7 @@ TEST(ChooseDetailsTest, TheSameConstructionOnceAndEachOtherOne) {
     if (choice.kind == DetailKind::kBottom) bottoms.push_back(choice.applies_to);
   }
   EXPECT_EQ(corners, (std::vector<std::string>{"D1, D3, D4", "D2"}));
-  EXPECT_EQ(bottoms, (std::vector<std::string>{"D1-D3", "D4"}));
+  EXPECT_EQ(bottoms, (std::vector<std::string>{"D1\u2013D3", "D4"}));
 }
 
 TEST(ChooseDetailsTest, AViewAboveHalfSizeNeedsNoFullSizeDetail) {

@@ -19,7 +19,9 @@ namespace {
 // The largest scale at which the plan is at most `width` by `height` mm.
 View Fitting(const Bank& bank, std::size_t space, double width, double height) {
   View view;
+  const double deep = ToMillimeters(bank.spaces[space].box.depth);
   for (const Scale& scale : ScaleSeries(bank.units)) {
+    if (deep * scale.paper_per_mm > height) continue;  // sure not to fit
     view = PlanSection(bank, space, scale, ViewOptions(), DrawingFontMetrics());
     if (view.box.Width() <= width && view.box.Height() <= height) break;
   }

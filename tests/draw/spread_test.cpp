@@ -84,31 +84,56 @@ TEST(Spread, MirrorsWithItsWishes) {
   }
 }
 
-// No single item or run of neighbours can be moved a little to lower the cost.
-TEST(Spread, MovesItemsAsLittleAsPossible) {
-  for (std::uint32_t seed = 1; seed <= 60; ++seed) {
-    const std::vector<SpreadItem> items = Scattered(seed, 8);
-    const std::vector<double> best = Spread(items, 0.7);
-    const std::vector<std::size_t> order = Order(items);
-    const auto allowed = [&](const std::vector<double>& places) {
-      for (std::size_t i = 1; i < order.size(); ++i) {
-        const double gap = (items[order[i - 1]].size + items[order[i]].size) / 2 + 0.7;
-        if (places[order[i]] - places[order[i - 1]] < gap - 1e-9) return false;
+// No single item or run of neighbours can be moved a little, within the bounds, to lower the cost.
+void ExpectLeastMovement(const std::vector<SpreadItem>& items, const std::vector<double>& best,
+                         double low, double high) {
+  const std::vector<std::size_t> order = Order(items);
+  const auto allowed = [&](const std::vector<double>& places) {
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      const double half = items[order[i]].size / 2;
+      if (places[order[i]] - half < low - 1e-9 || places[order[i]] + half > high + 1e-9) {
+        return false;
       }
-      return true;
-    };
-    for (std::size_t from = 0; from < order.size(); ++from) {
-      for (std::size_t to = from; to < order.size(); ++to) {
-        for (const double step : {-0.01, 0.01}) {
-          std::vector<double> moved = best;
-          for (std::size_t i = from; i <= to; ++i) moved[order[i]] += step;
-          if (allowed(moved)) {
-            ASSERT_GE(Cost(items, moved), Cost(items, best) - 1e-6) << seed;
-          }
+      if (i == 0) continue;
+      const double gap = items[order[i - 1]].size / 2 + half + 0.7;
+      if (places[order[i]] - places[order[i - 1]] < gap - 1e-9) return false;
+    }
+    return true;
+  };
+  ASSERT_TRUE(allowed(best));
+  for (std::size_t from = 0; from < order.size(); ++from) {
+    for (std::size_t to = from; to < order.size(); ++to) {
+      for (const double step : {-0.01, 0.01}) {
+        std::vector<double> moved = best;
+        for (std::size_t i = from; i <= to; ++i) moved[order[i]] += step;
+        if (allowed(moved)) {
+          ASSERT_GE(Cost(items, moved), Cost(items, best) - 1e-6);
         }
       }
     }
   }
+}
+
+TEST(Spread, MovesItemsAsLittleAsPossible) {
+  for (std::uint32_t seed = 1; seed <= 60; ++seed) {
+    SCOPED_TRACE(seed);
+    const std::vector<SpreadItem> items = Scattered(seed, 8);
+    ExpectLeastMovement(items, Spread(items, 0.7), -1e6, 1e6);
+  }
+}
+
+TEST(Spread, WithinBoundsMovesItemsAsLittleAsPossible) {
+  for (std::uint32_t seed = 1; seed <= 60; ++seed) {
+    SCOPED_TRACE(seed);
+    std::vector<SpreadItem> items = Scattered(seed, 8);
+    for (SpreadItem& item : items) item.weight = std::min(item.weight, 4.0);
+    ExpectLeastMovement(items, SpreadWithin(items, 0.7, 2, 38), 2, 38);
+  }
+}
+
+TEST(Spread, WideBoundsChangeNothing) {
+  const std::vector<SpreadItem> items = Scattered(7, 9);
+  EXPECT_EQ(SpreadWithin(items, 0.7, -1000, 1000), Spread(items, 0.7));
 }
 
 }  // namespace

@@ -92,7 +92,10 @@ TEST(SheetsTest, ElevationAndSectionShareSheetScaleAndHeights) {
 
 TEST(SheetsTest, PaperFollowsUnitsAndOptions) {
   const Bank inch = MustSolve(kPedestal).bank;
-  const Bank metric = MustSolve(R"({"units": "mm", "opening": {"width": 400, "height": 600, "depth": 550}, "drawers": [{}, {}]})").bank;
+  const Bank metric =
+      MustSolve(
+          R"({"units": "mm", "opening": {"width": 400, "height": 600, "depth": 550}, "drawers": [{}, {}]})")
+          .bank;
   const auto size = [](const Sheet& sheet) {
     return std::pair{std::min(sheet.width, sheet.height), std::max(sheet.width, sheet.height)};
   };
@@ -129,7 +132,8 @@ TEST(SheetsTest, ScaleIsTakenOrRefused) {
   EXPECT_TRUE(refused.sheets.empty());
   EXPECT_NE(refused.fault.find("1:1"), std::string::npos) << refused.fault;
   for (const char* good : {"1:1", "1:8", "2:1", "1:10000", "3:4"}) EXPECT_TRUE(IsScale(good));
-  for (const char* bad : {"", "1", "1:", ":8", "1:0", "0:1", "1/8", "1:10001", "-1:2", "1:8 ", "a:b"}) {
+  for (const char* bad :
+       {"", "1", "1:", ":8", "1:0", "0:1", "1/8", "1:10001", "-1:2", "1:8 ", "a:b"}) {
     EXPECT_FALSE(IsScale(bad)) << bad;
   }
 }
@@ -152,7 +156,8 @@ TEST(SheetsTest, SameBankSameDrawings) {
 
 TEST(SectionPlaneTest, KeepsClearOfPartitionsAndGaps) {
   const Bank bank = MustSolve(R"({"opening": {"width": "40", "height": "20", "depth": "20"},
-    "layout": {"columns": [{"drawer": {}}, {"drawer": {}}]}})").bank;
+    "layout": {"columns": [{"drawer": {}}, {"drawer": {}}]}})")
+                        .bank;
   const SectionPlane plane = ChooseSectionPlane(bank);
   ASSERT_EQ(plane.spaces.size(), 1U);
   const Rect& front = bank.spaces[plane.spaces.front()].front.rect;
@@ -185,6 +190,27 @@ TEST(SheetPackerTest, PlacesNeverOverlapNorLeaveTheSpace) {
     EXPECT_FALSE(placed.empty());
   }
   EXPECT_FALSE(SheetPacker({0, 0, 10, 10}, 1).Place(10.1, 5).has_value());
+}
+
+TEST(SheetPackerTest, PlacesAllInSomeOrderOrSaysThatItCannot) {
+  const PaperBox space{0, 0, 100, 100};
+  const std::vector<PaperBox> boxes{{0, 0, 40, 40}, {0, 0, 30, 100}, {0, 0, 60, 30}};
+  for (const PackOrder order : kPackOrders) {
+    const auto corners = SheetPacker(space, 5).PlaceAll(boxes, order);
+    ASSERT_TRUE(corners.has_value());
+    ASSERT_EQ(corners->size(), boxes.size());
+    std::vector<PaperBox> placed;
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+      const PaperPoint at = (*corners)[i];
+      const PaperBox box{at.x, at.y, at.x + boxes[i].Width(), at.y + boxes[i].Height()};
+      EXPECT_LE(box.right, space.right);
+      EXPECT_LE(box.bottom, space.bottom);
+      for (const PaperBox& other : placed) EXPECT_FALSE(Overlaps(Grow(box, 4.9), other));
+      placed.push_back(box);
+    }
+    const std::vector<PaperBox> too_many(4, PaperBox{0, 0, 50, 50});
+    EXPECT_FALSE(SheetPacker(space, 5).PlaceAll(too_many, order).has_value());
+  }
 }
 
 }  // namespace

@@ -51,6 +51,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
     {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
     {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
+    {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
     {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},
 };

@@ -132,11 +132,12 @@ TEST(DetailScale, HoldsForSvgAsDrawnByABrowser) {
   const std::string profile = png.path() + "-profile";
   // A CSS pixel is 1/96 in: at 6.25 pixels each there are 600 to the inch.
   const ToolRun run = RunTool(
-      "timeout 120 chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run "
+      "{ timeout 120 chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run "
       "--disable-background-networking --disable-component-update --disable-sync "
       "--disable-dev-shm-usage --hide-scrollbars --force-device-scale-factor=6.25 "
       "--window-size=600,600 --user-data-dir=" +
-      profile + " --screenshot=" + png.path() + " file://" + svg.path() + "; rm -rf " + profile);
+      profile + " --screenshot=" + png.path() + " file://" + svg.path() + "; rm -rf " + profile +
+      "; }");
   const GreyPicture picture = DecodePng(png.Read());
   ASSERT_GT(picture.width, 0U) << run.output;
   ExpectTrueDetail(picture, *view);

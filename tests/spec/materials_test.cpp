@@ -5,6 +5,8 @@
 
 #include <string>
 
+#include "spec/species.h"
+
 namespace tillwright {
 namespace {
 
@@ -31,10 +33,10 @@ TEST(Materials, WhatIsNotKnownIsNotSolid) {
 }
 
 TEST(Materials, EveryKnownWoodIsSolidByItselfAndAPanelAsPlywood) {
-  EXPECT_GE(KnownWoods().size(), 15U);
-  for (const std::string_view wood : KnownWoods()) {
-    EXPECT_TRUE(IsSolidWood(wood)) << wood;
-    EXPECT_FALSE(IsSolidWood(std::string(wood) + " plywood")) << wood;
+  EXPECT_GE(AllSpecies().size(), 19U);
+  for (const Species& species : AllSpecies()) {
+    EXPECT_TRUE(IsSolidWood(species.word)) << species.label;
+    EXPECT_FALSE(IsSolidWood(std::string(species.word) + " plywood")) << species.label;
   }
 }
 

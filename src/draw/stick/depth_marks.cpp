@@ -106,11 +106,11 @@ class Depths {
     const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
     const std::string depth = Under(id, "groove.depth");
     const StickPlace front = in_front.Minus(build.groove, depth);
-    book_.Edge(kBox, front, id, word + " depth, front");
+    book_.Edge(kBox, front, id, word + " front");
     Cut(front, in_front, kBox);
     if (!build.open_back) {
       const StickPlace back = in_back.Plus(build.groove, depth);
-      book_.Edge(kBox, back, id, word + " depth, rear");
+      book_.Edge(kBox, back, id, word + " rear");
       Cut(in_back, back, kBox);
     }
     const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));

@@ -63,6 +63,7 @@ class Pager {
     for (const Stick& stick : out_.sticks) {
       for (const StickMark& mark : stick.marks) page_.longest = Max(page_.longest, mark.at);
     }
+    WordsFor(page_);
     for (std::size_t i = 0; options_.sticks && i < out_.sticks.size(); ++i) AddStick(i);
     if (options_.templates) AddTemplates();
     if (open_.empty() && out_.fault.empty()) out_.fault = "there is nothing to draw";
@@ -87,8 +88,17 @@ class Pager {
     fits_width_ = !(roll && options_.roll_width > 0);
   }
 
+  // Words for a page that may become as wide as it needs are reckoned for the least width, where
+  // they take the most room.
+  void WordsFor(StickPage& page) const {
+    const double width = page.width;
+    if (fits_width_) page.width = kLeastWidth;
+    SetWords(page, metrics_);
+    page.width = width;
+  }
+
   [[nodiscard]] PieceRoom Room() const {
-    const PaperBox space = PieceSpace(page_, metrics_);
+    const PaperBox space = PieceSpace(page_);
     return {space.Width(), space.Height()};
   }
 
@@ -115,7 +125,7 @@ class Pager {
   }
 
   void AddPiece(std::size_t stick, const Strip& strip, int piece) {
-    const Block block{strip.width, PieceHeight(strip, piece, style_, metrics_)};
+    const Block block{strip.width, PieceHeight(strip, piece, style_)};
     std::size_t sheet = 0;
     const PaperPoint corner = PlaceOf(block, sheet);
     SheetGroup group;
@@ -155,12 +165,13 @@ class Pager {
     if (fits_width_) {
       const double beside = page.width - Room().width;
       page.width = std::max(width + beside, kLeastWidth);
+      SetWords(page, metrics_);
     }
     if (feed_ == Feed::kSheets)
       first_open_ = 0;
     else
       first_open_ = open_.size();
-    const PaperBox space = PieceSpace(page, metrics_);
+    const PaperBox space = PieceSpace(page);
     open_.push_back({page, SheetPacker(space, kBetweenPieces), name, {}});
   }
 
@@ -191,7 +202,7 @@ class Pager {
 
   // As long as what stands on it asks for.
   [[nodiscard]] double LengthOf(const OpenPage& open) const {
-    const double below = open.page.height - PieceSpace(open.page, metrics_).bottom;
+    const double below = open.page.height - PieceSpace(open.page).bottom;
     return Bounds(std::span<const SheetGroup>(open.groups)).bottom + 2 + below;
   }
 

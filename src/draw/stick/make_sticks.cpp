@@ -10,8 +10,7 @@ namespace {
 
 constexpr std::array<std::string_view, kStickLanes> kLaneWords{"case", "box", "front"};
 
-std::string IdsOf(const Bank& bank, const BankLine& line) {
-  std::vector<int> spaces = line.spaces;
+std::string IdsOf(const Bank& bank, std::vector<int> spaces) {
   std::ranges::sort(spaces);  // reading order
   IdList ids;
   for (const int i : spaces) ids.Add(ToText(bank.spaces[static_cast<std::size_t>(i)].id));
@@ -21,8 +20,32 @@ std::string IdsOf(const Bank& bank, const BankLine& line) {
 // Lines whose marks differ by ids alone share a book.
 struct Shared {
   MarkBook book;
-  std::vector<std::string> ids;  // of each line
+  std::vector<std::vector<int>> lines;  // the spaces of each
 };
+
+// "D1-D6" for columns; rows of one drawer each are told together.
+std::string TitleOf(const Bank& bank, const Shared& shared) {
+  const bool single =
+      std::ranges::all_of(shared.lines, [](const auto& line) { return line.size() == 1; });
+  if (!single) return IdsOf(bank, shared.lines[0]);
+  std::vector<int> all;
+  for (const std::vector<int>& line : shared.lines) all.push_back(line[0]);
+  return IdsOf(bank, all);
+}
+
+// The other lines, where one drawer of each stands for the next.
+std::string AlikeOf(const Bank& bank, const Shared& shared) {
+  std::string text;
+  for (std::size_t i = 1; i < shared.lines.size() && shared.lines[0].size() > 1; ++i) {
+    text += (i > 1 ? ", " : "") + IdsOf(bank, shared.lines[i]);
+  }
+  return text;
+}
+
+bool HasAll(const std::vector<std::string>& ids, const std::vector<std::string>& wanted) {
+  return std::ranges::all_of(
+      wanted, [&](const std::string& id) { return std::ranges::find(ids, id) != ids.end(); });
+}
 
 class StickMaker {
  public:
@@ -34,6 +57,7 @@ class StickMaker {
     AddLines(StickAxis::kWidth, Axis::kX, cased ? "case left" : "opening left");
     Stick& depths = Add(StickAxis::kDepth, "depths", "Depths", DepthMarks(bank_, options_.screws));
     depths.datum = "case front edge";
+    DropNeedless();
     return std::move(sticks_);
   }
 
@@ -56,6 +80,27 @@ class StickMaker {
     return stick;
   }
 
+  // Sticks that say nothing that another does not say: rows of open spaces, lanes not asked for.
+  void DropNeedless() {
+    for (std::size_t i = sticks_.size(); i-- > 0;) {
+      const bool needless = std::ranges::any_of(sticks_, [&](const Stick& other) {
+        return &other != &sticks_[i] && other.axis == sticks_[i].axis && Holds(other, sticks_[i]);
+      });
+      if (sticks_[i].marks.empty() || needless) {
+        sticks_.erase(sticks_.begin() + static_cast<std::ptrdiff_t>(i));
+      }
+    }
+  }
+
+  static bool Holds(const Stick& stick, const Stick& part) {
+    return std::ranges::all_of(part.marks, [&](const StickMark& mark) {
+      return std::ranges::any_of(stick.marks, [&](const StickMark& own) {
+        return own.lane == mark.lane && own.at == mark.at && own.what == mark.what &&
+               HasAll(own.ids, mark.ids);
+      });
+    });
+  }
+
   // The case is marked always; boxes and fronts where there are any.
   static bool HasWork(const Stick& stick, StickLane lane) {
     return lane == StickLane::kCase ||
@@ -71,26 +116,27 @@ class StickMaker {
 
   void AddLines(StickAxis axis, Axis along, const std::string& datum) {
     std::vector<Shared> all;
-    for (const BankLine& line : LinesAcross(bank_, along)) {
+    std::vector<BankLine> lines = LinesAcross(bank_, along);
+    if (along == Axis::kX) std::ranges::reverse(lines);  // rows from the top, as they are read
+    for (const BankLine& line : lines) {
       MarkBook book = along == Axis::kY ? HeightMarks(bank_, line) : WidthMarks(bank_, line);
       const auto like =
           std::ranges::find_if(all, [&](const Shared& s) { return s.book.IsLike(book); });
       if (like == all.end()) {
-        all.push_back({std::move(book), {IdsOf(bank_, line)}});
+        all.push_back({std::move(book), {line.spaces}});
       } else {
         like->book.Take(book);
-        like->ids.push_back(IdsOf(bank_, line));
+        like->lines.push_back(line.spaces);
       }
     }
     const std::string word = along == Axis::kY ? "heights" : "widths";
     for (std::size_t i = 0; i < all.size(); ++i) {
       const std::string number = all.size() > 1 ? "-" + std::to_string(i + 1) : "";
-      const std::string title = (along == Axis::kY ? "Heights " : "Widths ") + all[i].ids[0];
+      const std::string title =
+          (along == Axis::kY ? "Heights " : "Widths ") + TitleOf(bank_, all[i]);
       Stick& stick = Add(axis, word + number, title, all[i].book);
       stick.datum = datum;
-      for (std::size_t k = 1; k < all[i].ids.size(); ++k) {
-        stick.alike += (k > 1 ? ", " : "") + all[i].ids[k];
-      }
+      stick.alike = AlikeOf(bank_, all[i]);
     }
   }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kBarRoom = 12;  // mm across a pair of bars, labels included
 constexpr double kWordsCap = 1.7;
-constexpr double kWordsPitch = 3.1;
+constexpr double kWordsPitch = 3.7;
 constexpr double kHeadCap = 2.3;
 constexpr double kHeadRoom = 4.6;
 
@@ -54,14 +54,33 @@ void StretchFrom(SheetGroup& group, PaperPoint start, const Correction& correcti
   }
 }
 
+std::string ScaleWords(const StickPage& page) {
+  std::string words =
+      "Print at 100 % (actual size), one-sided, all pages in one run. Before you cut, measure the "
+      "bars both ways with a steel rule. Off? Look for \"fit to page\" and print again; still "
+      "off: give what you measured, --correct x=150:MEASURED,y=150:MEASURED (mm; across, up).";
+  if (!page.correction.IsNone()) words += " This print is corrected: the bars must read true.";
+  return words;
+}
+
+// What reading a bar to a quarter of a millimetre leaves open over the longest stick.
+std::string BudgetWords(const StickPage& page) {
+  const Length doubt = PartBelow(page.longest, 600);  // 0.25 mm in 150 mm
+  const Length tenth = Length::Picometers(Length::kPerMillimeter / 10);
+  return "A bar of 150 mm read to 0.25 mm leaves about " + FormatMillimeters(CeilTo(doubt, tenth)) +
+         " mm open over " + FormatWithUnit(page.longest, page.style.unit) +
+         ", and paper moves with damp: lay each joint against a tape from the datum and check each "
+         "total; the figure beside a mark is the true one.";
+}
+
+// Height of bars and words.
+double FootRoom(const StickPage& page) {
+  return kBarRoom + kHeadRoom + static_cast<double>(page.words.size()) * kWordsPitch + 1.5;
+}
+
 class PageMaker {
  public:
   PageMaker(const StickPage& page, const TextMetrics& metrics) : page_(page), metrics_(metrics) {}
-
-  [[nodiscard]] double FootRoom() const {
-    const auto lines = static_cast<double>(Words().size());
-    return kBarRoom + kHeadRoom + lines * kWordsPitch + 1.5;
-  }
 
   Sheet Make(int number, int of) {
     sheet_.width = page_.width;
@@ -80,40 +99,11 @@ class PageMaker {
     return {page_.margin, page_.margin, page_.width - page_.margin, page_.height - page_.margin};
   }
 
-  [[nodiscard]] std::vector<std::string> Words() const {
-    const LabelStyle style{.cap_height = kWordsCap};
-    return WrapText(metrics_, ScaleWords() + " " + BudgetWords() + " " + std::string(kCaution),
-                    style, Inner().Width());
-  }
-
-  [[nodiscard]] std::string ScaleWords() const {
-    std::string words =
-        "Print at 100 % (actual size), one-sided, all pages in one run. Before you cut, measure "
-        "the "
-        "bars both ways with a steel rule. Off? Look for \"fit to page\" and print again; still "
-        "off: give what you measured, --correct x=150:MEASURED,y=150:MEASURED (mm; across, up).";
-    if (!page_.correction.IsNone()) {
-      words += " This print is corrected: the bars must read true.";
-    }
-    return words;
-  }
-
-  // What reading a bar to a quarter of a millimetre leaves open over the longest stick.
-  [[nodiscard]] std::string BudgetWords() const {
-    const Length doubt = PartBelow(page_.longest, 600);  // 0.25 mm in 150 mm
-    const Length tenth = Length::Picometers(Length::kPerMillimeter / 10);
-    return "A bar of 150 mm read to 1/4 mm leaves about " +
-           FormatMillimeters(CeilTo(doubt, tenth)) + " mm open over " +
-           FormatWithUnit(page_.longest, page_.style.unit) +
-           ", and paper moves with damp: lay each joint against a tape from the datum and check "
-           "each total; the figure beside a mark is the true one.";
-  }
-
   SheetGroup& Group(const char* id, const char* title) { return AddGroup(sheet_, id, title, 0); }
 
   void Bars() {
     const PaperBox inner = Inner();
-    const double foot = FootRoom();
+    const double foot = FootRoom(page_);
     SheetGroup& up = Group("bar-up", "Bars to measure, up the page");
     const double room = inner.Height() - foot - 1;
     const BarPair tall = PairFor(room, page_.correction.y);
@@ -127,13 +117,18 @@ class PageMaker {
   void Pair(SheetGroup& out, PaperAxis along, PaperPoint at, const BarPair& pair) {
     SheetGroup bars;
     if (pair.millimetres > 0) {
-      AddCheckBar(bars, {.at = at, .along = along, .length = pair.millimetres}, metrics_);
+      AddCheckBar(bars, {.at = at, .along = along, .length = pair.millimetres, .coarse = true},
+                  metrics_);
     }
     if (pair.inches > 0) {
-      AddCheckBar(
-          bars,
-          {.at = at, .along = along, .unit = CheckUnit::kInch, .length = pair.inches, .flip = true},
-          metrics_);
+      AddCheckBar(bars,
+                  {.at = at,
+                   .along = along,
+                   .unit = CheckUnit::kInch,
+                   .length = pair.inches,
+                   .flip = true,
+                   .coarse = true},
+                  metrics_);
     }
     StretchFrom(bars, at, page_.correction);
     for (Primitive& primitive : bars.primitives) out.primitives.push_back(std::move(primitive));
@@ -167,7 +162,7 @@ class PageMaker {
   void Text(int number, int of) {
     const PaperBox inner = Inner();
     SheetGroup& out = Group("words", "How to print and check");
-    double y = inner.bottom - FootRoom() + kBarRoom + kHeadRoom - 1.2;
+    double y = inner.bottom - FootRoom(page_) + kBarRoom + kHeadRoom - 1.2;
     const std::string count = std::to_string(number) + " of " + std::to_string(of);
     LabelStyle style{.cap_height = kHeadCap, .weight = TextWeight::kBold};
     style.level = TextLevel::kBaseline;
@@ -179,7 +174,7 @@ class PageMaker {
     out.primitives.emplace_back(page);
     AddTextBlock(out,
                  {.at = {inner.left, y + kWordsPitch + 0.6},
-                  .lines = Words(),
+                  .lines = page_.words,
                   .cap_height = kWordsCap,
                   .pitch = kWordsPitch / kWordsCap},
                  metrics_);
@@ -192,13 +187,15 @@ class PageMaker {
 
 }  // namespace
 
-double FootRoom(const StickPage& page, const TextMetrics& metrics) {
-  return PageMaker(page, metrics).FootRoom();
+void SetWords(StickPage& page, const TextMetrics& metrics) {
+  page.words =
+      WrapText(metrics, ScaleWords(page) + " " + BudgetWords(page) + " " + std::string(kCaution),
+               {.cap_height = kWordsCap}, page.width - 2 * page.margin);
 }
 
-PaperBox PieceSpace(const StickPage& page, const TextMetrics& metrics) {
+PaperBox PieceSpace(const StickPage& page) {
   return {page.margin + kBarRoom + 1, page.margin + 0.5, page.width - page.margin - 0.3,
-          page.height - page.margin - FootRoom(page, metrics)};
+          page.height - page.margin - FootRoom(page)};
 }
 
 Sheet MakePage(const StickPage& page, int number, int of, const TextMetrics& metrics) {

@@ -19,12 +19,15 @@ struct StickPage {
   std::string title;  // of the piece
   Length longest;     // the longest distance on any stick, for the error budget
   StripStyle style;
+  std::vector<std::string> words;  // lines at its foot: see SetWords()
 };
 
-// Height of bars and words at the foot of the page, for its width.
-[[nodiscard]] double FootRoom(const StickPage& page, const TextMetrics& metrics);
-// Where pieces may stand.
-[[nodiscard]] PaperBox PieceSpace(const StickPage& page, const TextMetrics& metrics);
+// What to do by the bars, in lines as long as the page is wide. To be called again when width,
+// margin or `longest` change.
+void SetWords(StickPage& page, const TextMetrics& metrics);
+
+// Where pieces may stand: above bars and words.
+[[nodiscard]] PaperBox PieceSpace(const StickPage& page);
 
 // The sheet with bars and words; `number` counts from 1.
 [[nodiscard]] Sheet MakePage(const StickPage& page, int number, int of, const TextMetrics& metrics);

@@ -19,8 +19,8 @@ struct Graduations {
 };
 
 const Graduations& GraduationsOf(Unit unit) {
-  static constexpr Graduations kInch{Length::Inches(1, 16),
-                                     {{{16, kRulerTick}, {8, 3.5}, {4, 2.6}, {2, 1.8}, {1, 1.1}}}};
+  static constexpr Graduations kInch{Length::Inches(1, 8),
+                                     {{{8, kRulerTick}, {4, 3.5}, {2, 2.4}, {1, 1.5}, {1, 1.5}}}};
   static constexpr Graduations kMillimetre{
       Length::Millimeters(1), {{{10, kRulerTick}, {5, 2.6}, {1, 1.5}, {1, 1.5}, {1, 1.5}}}};
   return unit == Unit::kInch ? kInch : kMillimetre;

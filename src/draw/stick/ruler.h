@@ -16,7 +16,7 @@ struct Ruler {
   double clear_high = 0;
 };
 
-// Graduated in 1/16, 1/8, 1/4, 1/2 and 1 in, or in 1, 5 and 10 mm, with numerals at whole inches
+// Graduated in 1/8, 1/4, 1/2 and 1 in, or in 1, 5 and 10 mm, with numerals at whole inches
 // and every 10 mm.
 void AddRuler(SheetGroup& out, const Ruler& ruler, const StripMap& map, const TextMetrics& metrics);
 

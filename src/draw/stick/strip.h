@@ -30,6 +30,12 @@ struct StripStyle {
   Correction correction;
 };
 
+// What stands beyond the ends of a piece, in lines.
+struct PieceWords {
+  std::vector<std::string> foot;  // beyond the datum's end, below its title
+  std::vector<std::string> head;  // beyond the other end, or in the overlap
+};
+
 // One lane, or its share of marks.
 struct Strip {
   const Stick* stick = nullptr;
@@ -40,6 +46,8 @@ struct Strip {
   Length begin, end;               // of the paper: past the last mark when the strip is very short
   std::vector<Length> joints;      // where it is cut
   double width = 0;                // mm
+  std::vector<Label> labels;       // of the marks, with their anchors at (0, 0)
+  std::vector<PieceWords> words;   // of the pieces
 
   [[nodiscard]] int pieces() const { return static_cast<int>(joints.size()) + 1; }
   [[nodiscard]] Length From(int piece) const {
@@ -61,8 +69,7 @@ struct PieceRoom {
                                           const PieceRoom& room, const TextMetrics& metrics);
 
 // Height of a piece on paper, captions and overlap included.
-[[nodiscard]] double PieceHeight(const Strip& strip, int piece, const StripStyle& style,
-                                 const TextMetrics& metrics);
+[[nodiscard]] double PieceHeight(const Strip& strip, int piece, const StripStyle& style);
 
 // Draws a piece with its upper left corner there; tells where it stands (the sheet's number apart).
 StickPiece DrawPiece(SheetGroup& out, const Strip& strip, int piece, PaperPoint corner,

@@ -14,13 +14,13 @@
 namespace tillwright {
 namespace {
 
-constexpr double kLinePitch = 3.1;  // mm from line to line of captions
+constexpr double kLinePitch = 3.7;  // mm from line to line of captions
 constexpr double kBalloonRadius = 2.9;
 constexpr double kRegister = 1.5;  // radius of register marks
 constexpr double kBetweenRulers = 1.2;
 
 double LinesHeight(std::size_t lines) {
-  return lines == 0 ? 0 : static_cast<double>(lines) * kLinePitch + 1.4;
+  return lines == 0 ? 0 : static_cast<double>(lines) * kLinePitch + 1.8;
 }
 
 class PieceDrawer {
@@ -162,22 +162,22 @@ class PieceDrawer {
   }
 
   void Labels() {
-    const std::vector<std::size_t> marks = MarksOn(strip_, piece_);
-    const double most = strip_.width - kLabelsFrom - RulerZone(strip_, style_, metrics_);
-    std::vector<Label> labels;
+    const std::vector<std::size_t> on_piece = MarksOn(strip_, piece_);
     std::vector<SpreadItem> items;
-    for (const std::size_t i : marks) {
-      labels.push_back(MarkLabel(stick_, stick_.marks[i], style_, most, metrics_));
-      items.push_back({map_.V(stick_.marks[i].at), labels.back().box.Height(), 1});
+    for (const std::size_t i : on_piece) {
+      items.push_back({V(i), strip_.labels[i].box.Height(), 1});
     }
     const LabelRange range = RangeOf(strip_, piece_, style_);
     const std::vector<double> places = SpreadWithin(items, kLabelSpace, range.low, range.high);
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-      Place(labels[i], map_.V(stick_.marks[marks[i]].at), places[i]);
+    for (std::size_t i = 0; i < on_piece.size(); ++i) {
+      Place(strip_.labels[on_piece[i]], V(on_piece[i]), places[i]);
     }
   }
 
-  void Place(Label& label, double from, double to) {
+  // Where the i-th mark of the strip lies.
+  [[nodiscard]] double V(std::size_t i) const { return map_.V(stick_.marks[strip_.marks[i]].at); }
+
+  void Place(Label label, double from, double to) {
     Line(kHairline, from, kLeaderTo - 1.2, to, Pen::kLeader);
     Line(kLeaderTo - 1.2, to, kLeaderTo, to, Pen::kLeader);
     const PaperPoint at = map_.At(kLabelsFrom, to);
@@ -186,17 +186,15 @@ class PieceDrawer {
     label.at.y += dy;
     label.box = {label.box.left + at.x, label.box.top + dy, label.box.right + at.x,
                  label.box.bottom + dy};
-    out_.primitives.emplace_back(label);
+    out_.primitives.emplace_back(std::move(label));
   }
 
   // Lines of text below each other, from `top` on.
-  void Text(const std::vector<std::string>& lines, double left, double top,
-            TextWeight weight = TextWeight::kRegular) {
+  void Text(const std::vector<std::string>& lines, double left, double top) {
     AddTextBlock(out_,
                  {.at = {left, top + kCaptionCap},
                   .lines = lines,
                   .cap_height = kCaptionCap,
-                  .weight = weight,
                   .pitch = kLinePitch / kCaptionCap},
                  metrics_);
   }
@@ -209,22 +207,31 @@ class PieceDrawer {
     return std::min(map_.At(u1, 0.0).x, map_.At(u2, 0.0).x);
   }
 
+  [[nodiscard]] const PieceWords& Words() const {
+    return strip_.words[static_cast<std::size_t>(piece_) - 1];
+  }
+
   void Foot() {
-    const double height = FootHeight(strip_, piece_, style_, metrics_);
+    const double height = FootHeight(strip_, piece_);
     const double top = TopOf(-height, 0);
     const double left = LeftOf(0, strip_.width);
     AddBalloon(out_, {left + kBalloonRadius + 0.3, top + kBalloonRadius + 0.9}, kBalloonRadius,
                PieceLetter(piece_), metrics_);
-    Text({LaneTitle(strip_)}, left + kFootText, top + 1.1, TextWeight::kBold);
-    Text(FootLines(strip_, piece_, style_, metrics_), left + kFootText, top + 1.1 + kLinePitch);
+    const LabelStyle bold{.cap_height = kCaptionCap,
+                          .weight = TextWeight::kBold,
+                          .level = TextLevel::kBaseline,
+                          .max_width = strip_.width - kFootText};
+    out_.primitives.emplace_back(MakePlainLabel(metrics_, LaneTitle(strip_), bold,
+                                                {left + kFootText, top + 1.1 + kCaptionCap}));
+    Text(Words().foot, left + kFootText, top + 1.1 + kLinePitch);
     if (piece_ > 1) Register(0, true);
   }
 
   void Head() {
-    const std::vector<std::string> lines = HeadLines(strip_, piece_, style_, metrics_);
+    const std::vector<std::string>& lines = Words().head;
     if (last_) {
       const double top = TopOf(length_, length_ + LinesHeight(lines.size()));
-      return Text(lines, LeftOf(0, strip_.width), top + 1);
+      return Text(lines, LeftOf(0, strip_.width), top + 1.5);
     }
     const double height = LinesHeight(lines.size());
     const double top = TopOf(length_ + kOverlap - 0.8 - height, length_ + kOverlap - 0.8);
@@ -244,15 +251,13 @@ class PieceDrawer {
 
 }  // namespace
 
-double FootHeight(const Strip& strip, int piece, const StripStyle& style,
-                  const TextMetrics& metrics) {
-  return LinesHeight(FootLines(strip, piece, style, metrics).size() + 1);
+double FootHeight(const Strip& strip, int piece) {
+  return LinesHeight(strip.words[static_cast<std::size_t>(piece) - 1].foot.size() + 1);
 }
 
-double HeadHeight(const Strip& strip, int piece, const StripStyle& style,
-                  const TextMetrics& metrics) {
+double HeadHeight(const Strip& strip, int piece) {
   if (piece < strip.pieces()) return kOverlap;
-  return LinesHeight(HeadLines(strip, piece, style, metrics).size());
+  return LinesHeight(strip.words[static_cast<std::size_t>(piece) - 1].head.size());
 }
 
 double RulerZone(const Strip& strip, const StripStyle& style, const TextMetrics& metrics) {
@@ -263,24 +268,22 @@ double RulerZone(const Strip& strip, const StripStyle& style, const TextMetrics&
   return own + kBetweenRulers + RulerWidth(other, strip.begin, strip.end, metrics) + 1.2;
 }
 
-double PieceHeight(const Strip& strip, int piece, const StripStyle& style,
-                   const TextMetrics& metrics) {
-  return FootHeight(strip, piece, style, metrics) +
+double PieceHeight(const Strip& strip, int piece, const StripStyle& style) {
+  return FootHeight(strip, piece) +
          ToMillimeters(strip.To(piece) - strip.From(piece)) * style.correction.y +
-         HeadHeight(strip, piece, style, metrics);
+         HeadHeight(strip, piece);
 }
 
 StickPiece DrawPiece(SheetGroup& out, const Strip& strip, int piece, PaperPoint corner,
                      const StripStyle& style, const TextMetrics& metrics) {
-  const double foot = FootHeight(strip, piece, style, metrics);
+  const double foot = FootHeight(strip, piece);
   StripMap map;
   map.from = strip.From(piece);
   map.along = style.datum_up ? 1 : -1;
   map.inward = style.mirror ? -1 : 1;
   map.stretch = style.correction.y;
   map.zero.x = corner.x + (style.mirror ? strip.width : 0);
-  map.zero.y =
-      corner.y + (style.datum_up ? foot : PieceHeight(strip, piece, style, metrics) - foot);
+  map.zero.y = corner.y + (style.datum_up ? foot : PieceHeight(strip, piece, style) - foot);
   PieceDrawer(out, strip, piece, map, style, metrics).Draw();
   StickPiece placed;
   placed.lane = strip.lane;
@@ -292,7 +295,7 @@ StickPiece DrawPiece(SheetGroup& out, const Strip& strip, int piece, PaperPoint 
   placed.toward_end = map.along;
   placed.inward = map.inward;
   placed.width = strip.width;
-  placed.marks = MarksOn(strip, piece);
+  for (const std::size_t i : MarksOn(strip, piece)) placed.marks.push_back(strip.marks[i]);
   return placed;
 }
 

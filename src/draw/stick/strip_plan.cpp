@@ -50,16 +50,19 @@ class StripPlanner {
       strip.part = part;
       strip.parts = parts;
     }
-    // Marks of one drawer stay together while there are drawers enough to share out.
+    // Marks of one drawer stay together while there are drawers enough to share out; every strip
+    // has the datum.
     std::map<std::string, std::size_t> things;
-    std::size_t count = 0;
     for (const std::size_t i : marks) {
+      if (IsDatum(stick_.marks[i])) {
+        for (Strip& strip : strips) strip.marks.push_back(i);
+        continue;
+      }
       const std::vector<std::string>& ids = stick_.marks[i].ids;
       const std::string thing = parts > 8     ? std::to_string(i)
                                 : ids.empty() ? stick_.marks[i].what
                                               : ids[0];
-      const auto [at, is_new] = things.try_emplace(thing, count);
-      if (is_new) ++count;
+      const auto at = things.try_emplace(thing, things.size()).first;
       strips[at->second % strips.size()].marks.push_back(i);
     }
     for (Strip& strip : strips) {
@@ -68,35 +71,46 @@ class StripPlanner {
     return strips;
   }
 
+  [[nodiscard]] bool IsDatum(const StickMark& mark) const {
+    return mark.at.IsZero() && mark.what == stick_.datum;
+  }
+
   bool Size(Strip& strip) {
     strip.begin = stick_.Begin(strip.lane);
     strip.end = Max(stick_.End(strip.lane), strip.begin + Length::Millimeters(45));
-    strip.width = StripWidth(strip, style_, room_.width, metrics_);
+    AddLabels(strip);
     return strip.width <= room_.width && Joint(strip);
   }
 
-  // Joints as far apart as the room allows, on the grid.
+  // Makes the labels, cut where the room asks for it, and the strip as wide as they need.
+  void AddLabels(Strip& strip) {
+    const double around = kLabelsFrom + RulerZone(strip, style_, metrics_);
+    double widest = 30;  // room for the words at joints
+    strip.labels.reserve(strip.marks.size());
+    for (const std::size_t i : strip.marks) {
+      strip.labels.push_back(
+          MarkLabel(stick_, stick_.marks[i], style_, room_.width - around, metrics_));
+      widest = std::max(widest, strip.labels.back().width);
+    }
+    strip.width = around + widest;
+  }
+
+  // Joints as far apart as the room allows, on the grid, and what is written at them.
   bool Joint(Strip& strip) {
     const Length grid = JointGrid(RulerUnit(style_));
-    for (Length from = strip.begin; !IsLastPiece(strip, from);) {
-      const double foot = FootHeight(strip, strip.pieces(), style_, metrics_);
+    const std::vector<std::string> total = TotalLines(strip, style_, metrics_);
+    for (Length from = strip.begin;;) {
+      strip.words.push_back({FootLines(strip, strip.pieces(), style_, metrics_), total});
+      if (PieceHeight(strip, strip.pieces(), style_) <= room_.height) return true;
+      const double foot = FootHeight(strip, strip.pieces());
       Length joint = FloorTo(from + TrueLength(room_.height - foot - kOverlap), grid);
       const Length least = Length::Millimeters(kLeastPiece);
       if (strip.end - joint < least) joint = FloorTo(strip.end - least, grid);
       if (joint - from < grid) return false;
       strip.joints.push_back(joint);
+      strip.words.back().head = JointLines(strip, strip.pieces() - 1, style_, metrics_);
       from = joint;
     }
-    return true;
-  }
-
-  // Whether the rest, from `from` on, fits as the last piece.
-  [[nodiscard]] bool IsLastPiece(const Strip& strip, Length from) const {
-    const int piece = strip.pieces();
-    return FootHeight(strip, piece, style_, metrics_) +
-               ToMillimeters(strip.end - from) * style_.correction.y +
-               HeadHeight(strip, piece, style_, metrics_) <=
-           room_.height;
   }
 
   // What comes out at most this long on paper.
@@ -110,8 +124,7 @@ class StripPlanner {
     for (int piece = 1; piece <= strip.pieces(); ++piece) {
       double need = 0;
       for (const std::size_t i : MarksOn(strip, piece)) {
-        const Label label = MarkLabel(stick_, stick_.marks[i], style_, strip.width, metrics_);
-        need += label.box.Height() + kLabelSpace;
+        need += strip.labels[i].box.Height() + kLabelSpace;
       }
       const LabelRange range = RangeOf(strip, piece, style_);
       if (need - kLabelSpace > range.high - range.low) return false;
@@ -130,8 +143,8 @@ class StripPlanner {
 std::vector<std::size_t> MarksOn(const Strip& strip, int piece) {
   std::vector<std::size_t> marks;
   const bool last = piece == strip.pieces();
-  for (const std::size_t i : strip.marks) {
-    const Length at = strip.stick->marks[i].at;
+  for (std::size_t i = 0; i < strip.marks.size(); ++i) {
+    const Length at = strip.stick->marks[strip.marks[i]].at;
     if (at >= strip.From(piece) && (last || at < strip.To(piece))) marks.push_back(i);
   }
   return marks;
@@ -141,18 +154,6 @@ LabelRange RangeOf(const Strip& strip, int piece, const StripStyle& style) {
   const double length = ToMillimeters(strip.To(piece) - strip.From(piece)) * style.correction.y;
   return {piece == 1 ? kEndSpace : kJointSpace,
           length - (piece == strip.pieces() ? kEndSpace : kJointSpace)};
-}
-
-double StripWidth(const Strip& strip, const StripStyle& style, double most,
-                  const TextMetrics& metrics) {
-  const double around = kLabelsFrom + RulerZone(strip, style, metrics);
-  double widest = 30;  // room for the words at joints
-  for (const std::size_t i : strip.marks) {
-    const Label label =
-        MarkLabel(*strip.stick, strip.stick->marks[i], style, most - around, metrics);
-    widest = std::max(widest, label.width);
-  }
-  return around + widest + 0.2;
 }
 
 std::vector<Strip> StripsOf(const Stick& stick, const StripStyle& style, const PieceRoom& room,

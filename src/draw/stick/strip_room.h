@@ -25,22 +25,17 @@ struct LabelRange {
 };
 [[nodiscard]] LabelRange RangeOf(const Strip& strip, int piece, const StripStyle& style);
 
-// Marks that are named on this piece: a mark on a joint belongs to the piece beyond it.
+// Marks that are named on this piece, by their places in Strip::marks: a mark on a joint belongs to
+// the piece beyond it.
 [[nodiscard]] std::vector<std::size_t> MarksOn(const Strip& strip, int piece);
 
 // Beyond the datum's end of a piece: captions. Beyond the other: overlap, or captions.
-[[nodiscard]] double FootHeight(const Strip& strip, int piece, const StripStyle& style,
-                                const TextMetrics& metrics);
-[[nodiscard]] double HeadHeight(const Strip& strip, int piece, const StripStyle& style,
-                                const TextMetrics& metrics);
+[[nodiscard]] double FootHeight(const Strip& strip, int piece);
+[[nodiscard]] double HeadHeight(const Strip& strip, int piece);
 
 // Ruler, numerals and the space before them.
 [[nodiscard]] double RulerZone(const Strip& strip, const StripStyle& style,
                                const TextMetrics& metrics);
-
-// Wide enough for its labels, which may be cut so that it is no wider than `most`.
-[[nodiscard]] double StripWidth(const Strip& strip, const StripStyle& style, double most,
-                                const TextMetrics& metrics);
 
 }  // namespace tillwright
 

@@ -28,11 +28,9 @@ std::string ShortIds(const std::vector<std::string>& ids) {
 
 LabelStyle CaptionStyle() { return {.cap_height = kCaptionCap}; }
 
-void AddWrapped(std::vector<std::string>& lines, const std::string& text, double width,
-                const TextMetrics& metrics) {
-  for (std::string& line : WrapText(metrics, text, CaptionStyle(), width)) {
-    lines.push_back(std::move(line));
-  }
+std::vector<std::string> Wrapped(const std::string& text, double width,
+                                 const TextMetrics& metrics) {
+  return WrapText(metrics, text, CaptionStyle(), width);
 }
 
 }  // namespace
@@ -95,50 +93,48 @@ std::string BodyText(const StickSpan& span, const StripStyle& style) {
 }
 
 std::string PieceLetter(int piece) {
+  constexpr std::string_view kLetters = "ABCDEFGHKLMNPRSTUVWXYZ";
+  constexpr int kCount = static_cast<int>(kLetters.size());
   std::string letters;
-  for (int n = piece; n > 0; n = (n - 1) / 26) {
-    letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
+  for (int n = piece; n > 0; n = (n - 1) / kCount) {
+    letters.insert(letters.begin(), kLetters[static_cast<std::size_t>((n - 1) % kCount)]);
   }
   return letters;
 }
 
 std::vector<std::string> FootLines(const Strip& strip, int piece, const StripStyle& style,
                                    const TextMetrics& metrics) {
-  std::vector<std::string> lines;
   const double width = strip.width - kFootText;
   if (piece > 1) {
-    const std::string at = DistanceWithUnit(strip.From(piece), style);
-    AddWrapped(lines, "cut on this line, lay it on " + PieceLetter(piece - 1) + " at " + at, width,
-               metrics);
-    return lines;
+    return Wrapped("cut on this line, lay it on " + PieceLetter(piece - 1) + " at " +
+                       FormatWithUnit(strip.From(piece), RulerUnit(style)),
+                   width, metrics);
   }
-  const Length begin = strip.begin;
-  AddWrapped(lines,
-             begin.IsZero() ? "datum end: " + strip.stick->datum
-                            : "this end is " + DistanceWithUnit(-begin, style) +
-                                  " before the datum, " + strip.stick->datum,
-             width, metrics);
-  if (!strip.stick->alike.empty()) {
-    AddWrapped(lines, "alike, in this order: " + strip.stick->alike, width, metrics);
+  const Stick& stick = *strip.stick;
+  std::vector<std::string> lines =
+      Wrapped(strip.begin.IsZero() ? "datum end: " + stick.datum
+                                   : "this end is " + DistanceWithUnit(-strip.begin, style) +
+                                         " before the datum, " + stick.datum,
+              width, metrics);
+  if (stick.alike.empty()) return lines;
+  for (std::string& line : Wrapped("alike, in this order: " + stick.alike, width, metrics)) {
+    lines.push_back(std::move(line));
   }
   return lines;
 }
 
-std::vector<std::string> HeadLines(const Strip& strip, int piece, const StripStyle& style,
-                                   const TextMetrics& metrics) {
-  std::vector<std::string> lines;
-  if (piece < strip.pieces()) {
-    AddWrapped(lines,
-               "lay " + PieceLetter(piece + 1) + " on the line, " +
-                   DistanceWithUnit(strip.To(piece), style) + " from the datum",
-               strip.width - 2 * kBesideJoint, metrics);
-    return lines;
-  }
-  const Length last = strip.stick->End(strip.lane);
-  AddWrapped(lines,
-             "TOTAL, datum to last mark: " + DistanceWithUnit(last, style) + ". Check with a tape.",
-             strip.width, metrics);
-  return lines;
+std::vector<std::string> JointLines(const Strip& strip, int piece, const StripStyle& style,
+                                    const TextMetrics& metrics) {
+  return Wrapped("lay " + PieceLetter(piece + 1) + " on the line, " +
+                     FormatWithUnit(strip.To(piece), RulerUnit(style)) + " from the datum",
+                 strip.width - 2 * kBesideJoint, metrics);
+}
+
+std::vector<std::string> TotalLines(const Strip& strip, const StripStyle& style,
+                                    const TextMetrics& metrics) {
+  return Wrapped("TOTAL, datum to last mark: " +
+                     DistanceWithUnit(strip.stick->End(strip.lane), style) + ". Check with a tape.",
+                 strip.width, metrics);
 }
 
 }  // namespace tillwright

@@ -33,15 +33,18 @@ inline constexpr double kCaptionCap = 1.8;  // of captions
 inline constexpr double kFootText = 8.2;    // mm of balloon before the words at the foot
 inline constexpr double kBesideJoint = 11;  // left free on both sides of the words at a joint
 
-// Lines beyond the datum's end of a piece, and beyond its other end (or in its overlap).
+// Lines beyond the datum's end of a piece; at a joint; and beyond the last piece's other end.
 [[nodiscard]] std::vector<std::string> FootLines(const Strip& strip, int piece,
                                                  const StripStyle& style,
                                                  const TextMetrics& metrics);
-[[nodiscard]] std::vector<std::string> HeadLines(const Strip& strip, int piece,
-                                                 const StripStyle& style,
-                                                 const TextMetrics& metrics);
+[[nodiscard]] std::vector<std::string> JointLines(const Strip& strip, int piece,
+                                                  const StripStyle& style,
+                                                  const TextMetrics& metrics);
+[[nodiscard]] std::vector<std::string> TotalLines(const Strip& strip, const StripStyle& style,
+                                                  const TextMetrics& metrics);
 
-// A, B … Z, AA, AB …: names of the pieces of a strip.
+// A, B … Z, AA, AB …: names of the pieces of a strip. Without I and O, which look like figures, and
+// J and Q, which reach below the others.
 [[nodiscard]] std::string PieceLetter(int piece);
 
 }  // namespace tillwright

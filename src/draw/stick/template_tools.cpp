@@ -10,7 +10,7 @@ namespace tillwright {
 namespace {
 
 constexpr double kTitleCap = 2.2;
-constexpr double kPitch = 3.2;      // mm from line to line
+constexpr double kPitch = 4.1;      // mm from line to line
 constexpr double kLeastWords = 62;  // mm, width of the words
 
 }  // namespace
@@ -43,13 +43,13 @@ Template TemplateCanvas::Finish(const std::string& id, const std::string& title,
                                 const std::vector<std::string>& words, double most_width) {
   PaperBox box = Bounds(group_);
   const double width = std::min(std::max(box.Width(), kLeastWords), most_width);
-  double y = box.bottom + 2;
+  double y = box.bottom + 1.6;
   const LabelStyle bold{.cap_height = kTitleCap, .weight = TextWeight::kBold};
   const LabelStyle plain{.cap_height = kCaptionCap};
   const auto add = [&](const std::string& text, const LabelStyle& style) {
     for (const std::string& line : WrapText(metrics_, text, style, width)) {
       y += kPitch;
-      group_.primitives.emplace_back(MakeLabel(metrics_, line, style, {box.left, y - 1}, ""));
+      group_.primitives.emplace_back(MakeLabel(metrics_, line, style, {box.left, y - 1.2}, ""));
     }
   };
   add(title, bold);

@@ -59,8 +59,8 @@ class Widths {
 
   // How deep a cut goes into both sides.
   void IntoSides(Length depth, std::string_view path, const std::string& word) {
-    book_.Edge(kCase, left_.Minus(depth, path), "", word + " depth, left");
-    book_.Edge(kCase, right_.Plus(depth, path), "", word + " depth, right");
+    book_.Edge(kCase, left_.Minus(depth, path), "", word + " left");
+    book_.Edge(kCase, right_.Plus(depth, path), "", word + " right");
   }
 
   void Member(const Divider& member) {
@@ -132,8 +132,8 @@ class Widths {
     const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
     const StickPlace left = in_left.Minus(build.groove, Under(id, "groove.depth"));
     const StickPlace right = in_right.Plus(build.groove, Under(id, "groove.depth"));
-    book_.Edge(kBox, left, id, word + " depth, left");
-    book_.Edge(kBox, right, id, word + " depth, right");
+    book_.Edge(kBox, left, id, word + " left");
+    book_.Edge(kBox, right, id, word + " right");
     Cut(kBox, left, in_left);
     Cut(kBox, in_right, right);
     const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));

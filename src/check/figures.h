@@ -1,0 +1,24 @@
+// How figures of the gap check are shown: estimates to what a maker can see.
+#ifndef TILLWRIGHT_CHECK_FIGURES_H_
+#define TILLWRIGHT_CHECK_FIGURES_H_
+
+#include <string>
+
+#include "tillwright/spec.h"
+
+namespace tillwright {
+
+// The nearest 1/64 in or hundredth of a millimetre, led by "≈" when the figure is not that: 1/8,
+// ≈ 7/64, 3.18.
+[[nodiscard]] std::string AboutText(double mm, Unit unit);
+[[nodiscard]] Length NearestShown(double mm, Unit unit);
+
+// "8.0 %"
+[[nodiscard]] std::string PercentText(double percent);
+
+// What a spacer is called: its name, or its thickness.
+[[nodiscard]] std::string SpacerName(const SpacerSpec& spacer, Unit unit);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_CHECK_FIGURES_H_

@@ -1,0 +1,19 @@
+// What the title blocks of a bank's sheets say.
+#ifndef TILLWRIGHT_DRAW_SHEETS_TITLE_H_
+#define TILLWRIGHT_DRAW_SHEETS_TITLE_H_
+
+#include <string>
+
+#include "draw/sheets.h"
+
+namespace tillwright {
+
+// The bank's title, or what stands for it.
+[[nodiscard]] std::string TitleOf(const Bank& bank);
+
+// Everything but the date and the number of the sheet.
+[[nodiscard]] TitleBlock TitleOf(const Bank& bank, const SheetPlan& plan);
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_DRAW_SHEETS_TITLE_H_

@@ -1,0 +1,117 @@
+#include "draw/stick_cases.h"
+
+#include <gtest/gtest.h>
+
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "draw/dimension_paths.h"
+#include "draw/layout_faults.h"
+#include "tillwright/length_text.h"
+#include "tillwright/render.h"
+
+namespace tillwright::testing {
+namespace {
+
+std::optional<Length> TermOf(const Bank& bank, std::string term) {
+  if (term == "0") return Length();
+  const bool half = term.ends_with(" / 2");
+  if (half) term.resize(term.size() - 4);
+  std::optional<Length> value = term[0] >= '0' && term[0] <= '9'
+                                    ? ParseLength(term, Unit::kMillimeter).value
+                                    : DimensionValue(bank, term);
+  if (value && half) value = HalfBelow(*value);
+  return value;
+}
+
+// Pieces of one strip, in order, by stick, lane and part.
+using Strips = std::map<std::tuple<std::size_t, StickLane, int>, std::vector<const StickPiece*>>;
+
+void ExpectChain(const Stick& stick, const std::vector<const StickPiece*>& pieces) {
+  EXPECT_EQ(pieces.front()->from, stick.Begin(pieces.front()->lane));
+  EXPECT_GE(pieces.back()->to, stick.End(pieces.front()->lane));
+  for (std::size_t i = 1; i < pieces.size(); ++i) {
+    EXPECT_EQ(pieces[i]->from, pieces[i - 1]->to) << "pieces do not follow on each other";
+    EXPECT_EQ(pieces[i]->piece, pieces[i - 1]->piece + 1);
+  }
+}
+
+int LabelsWith(const SheetGroup& group, const std::string& path) {
+  int count = 0;
+  for (const Primitive& primitive : group.primitives) {
+    const Label* label = std::get_if<Label>(&primitive);
+    count += label != nullptr && label->path == path ? 1 : 0;
+  }
+  return count;
+}
+
+// The labels of the piece's group, which is found by what it shows.
+void ExpectNamed(const StickSheets& sheets, const StickPiece& piece) {
+  const Stick& stick = sheets.sticks[piece.stick];
+  const std::string id = stick.name + "-" + std::string(ToText(piece.lane)) + "-" +
+                         std::to_string(piece.part) + "-" + std::to_string(piece.piece);
+  for (const SheetGroup& group : sheets.sheets[piece.sheet].groups) {
+    if (group.id != id) continue;
+    for (const std::size_t i : piece.marks) {
+      const StickMark& mark = stick.marks[i];
+      EXPECT_GE(LabelsWith(group, mark.sums.front()), 1) << id << " does not name " << mark.Name();
+      EXPECT_GE(mark.at, piece.from);
+      EXPECT_LE(mark.at, piece.to);
+    }
+    return;
+  }
+  ADD_FAILURE() << id << " is on no sheet";
+}
+
+// The datum stands on every strip of a lane that is shared out.
+void ExpectEveryMark(const StickSheets& sheets) {
+  std::map<std::pair<std::size_t, std::size_t>, int> seen;
+  for (const StickPiece& piece : sheets.pieces) {
+    for (const std::size_t i : piece.marks) ++seen[{piece.stick, i}];
+  }
+  for (std::size_t s = 0; s < sheets.sticks.size(); ++s) {
+    for (std::size_t i = 0; i < sheets.sticks[s].marks.size(); ++i) {
+      EXPECT_EQ((seen[{s, i}]), 1)
+          << sheets.sticks[s].title << ": " << sheets.sticks[s].marks[i].Name();
+    }
+  }
+}
+
+}  // namespace
+
+std::optional<Length> SumOf(const Bank& bank, const std::string& sum) {
+  Length total;
+  bool minus = false;
+  for (std::size_t at = 0; at < sum.size();) {
+    const std::size_t plus = std::min(sum.find(" + ", at), sum.find(" - ", at));
+    const std::size_t end = std::min(plus, sum.size());
+    const std::optional<Length> value = TermOf(bank, sum.substr(at, end - at));
+    if (!value) return std::nullopt;
+    total += minus ? -*value : *value;
+    minus = plus != std::string::npos && sum[plus + 1] == '-';
+    at = end + 3;
+  }
+  return total;
+}
+
+void ExpectGoodSticks(const std::string& name, const Bank& bank, const StickOptions& options) {
+  SCOPED_TRACE(name);
+  const StickSheets sheets = DrawSticks(bank, options, DrawingFontMetrics());
+  ASSERT_EQ(sheets.fault, "");
+  ASSERT_FALSE(sheets.sheets.empty());
+  for (const Sheet& sheet : sheets.sheets) {
+    const std::vector<LayoutFault> faults = FindLayoutFaults(sheet, DrawingFontMetrics());
+    EXPECT_TRUE(faults.empty()) << sheet.name << ":\n" << DescribeFaults(faults);
+  }
+  if (!options.sticks) return;
+  Strips strips;
+  for (const StickPiece& piece : sheets.pieces) {
+    strips[{piece.stick, piece.lane, piece.part}].push_back(&piece);
+    ExpectNamed(sheets, piece);
+  }
+  for (const auto& [key, pieces] : strips) ExpectChain(sheets.sticks[std::get<0>(key)], pieces);
+  ExpectEveryMark(sheets);
+}
+
+}  // namespace tillwright::testing

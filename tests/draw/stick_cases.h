@@ -1,0 +1,22 @@
+// What the tests of sticks share: sums of dimensions worked out, pages checked.
+#ifndef TILLWRIGHT_TESTS_DRAW_STICK_CASES_H_
+#define TILLWRIGHT_TESTS_DRAW_STICK_CASES_H_
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "tillwright/stick.h"
+
+namespace tillwright::testing {
+
+// The value of a mark's sum, "case.floor + D1.box.y - 37 mm"; empty when a term is no dimension.
+std::optional<Length> SumOf(const Bank& bank, const std::string& sum);
+
+// Curated, hard and random banks' sticks, with the options, must have pages without faults, every
+// mark named once on a piece that covers it, and pieces that follow on each other.
+void ExpectGoodSticks(const std::string& name, const Bank& bank, const StickOptions& options);
+
+}  // namespace tillwright::testing
+
+#endif  // TILLWRIGHT_TESTS_DRAW_STICK_CASES_H_
