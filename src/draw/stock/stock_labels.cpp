@@ -9,10 +9,10 @@
 namespace tillwright {
 namespace {
 
-constexpr double kMargin = 0.8;  // mm, between a label and the edges of its box or an obstacle
-constexpr std::array kCapHeights{2.5, 2.2, 1.8};
+constexpr double kMargin = 0.7;  // mm, between a label and the edges of its box or an obstacle
+constexpr std::array kCapHeights{2.5, 2.2, 1.8, 1.4};
 constexpr int kAsides = 32;  // places tried to each side of a line, half a radius apart
-constexpr int kSteps = 6;    // places tried to each side of the middle
+constexpr int kSteps = 16;   // places tried to each side of the middle
 
 // The places of a label of a size in a box, from the middle outwards.
 std::vector<PaperPoint> Places(double width, double height, const PaperBox& box) {

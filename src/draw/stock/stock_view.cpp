@@ -119,14 +119,17 @@ class StockViewMaker {
       group.primitives.emplace_back(LineOf(lines.back().from, lines.back().to, Pen::kThin));
     }
     SheetGroup numbers;  // above all leaders
+    std::vector<PaperBox> leaders;
     for (std::size_t i = 0; i < lines.size(); ++i) {
       const PaperPoint end = lines[i].to;
       const bool outer = end.x > view_.outline.right - 2 || end.y < view_.outline.top + 2;
       const DiscPlace place = ClearPlace(lines[i].from, end, kDisc, outer, taken_);
       group.primitives.emplace_back(LineOf(place.foot, place.at, Pen::kLeader));
+      leaders.push_back(Grow(Bounds(group.primitives.back()), 0.3));
       taken_.push_back(AddCutNumber(numbers, place.at, i + 1, metrics_));
     }
     std::ranges::move(numbers.primitives, std::back_inserter(group.primitives));
+    taken_.insert(taken_.end(), leaders.begin(), leaders.end());  // for the labels to come
   }
 
   // Overall sizes, the grain, what is trimmed off.
