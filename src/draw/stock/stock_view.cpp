@@ -16,11 +16,12 @@
 namespace tillwright {
 namespace {
 
-constexpr double kHatchSpacing = 3.0;  // mm
-constexpr double kLegendColumn = 88;   // mm
-constexpr double kLegendPitch = 4.6;   // mm
-constexpr double kGrainArrow = 24;     // mm
-constexpr double kLeastOffcut = 1.0;   // mm on paper; thinner ones are left white
+constexpr double kHatchSpacing = 3.0;    // mm
+constexpr double kLegendColumn = 82;     // mm: three go on the narrowest paper
+constexpr std::size_t kLegendRows = 10;  // in more, it is spread over up to three columns
+constexpr double kLegendPitch = 4.6;     // mm
+constexpr double kGrainArrow = 24;       // mm
+constexpr double kLeastOffcut = 1.0;     // mm on paper; thinner ones are left white
 
 // A, B … Z, AA, AB …
 std::string KeyOf(std::size_t index) {
@@ -159,8 +160,9 @@ class StockViewMaker {
   void Legend() {
     const double top = Bounds(view_.groups).bottom + 5;
     const double left = view_.outline.left;
-    const auto columns = static_cast<std::size_t>(
+    auto columns = static_cast<std::size_t>(
         std::max(1.0, (view_.outline.Width() + kLegendColumn / 4) / kLegendColumn));
+    while (columns < 3 && keys_.size() > columns * kLegendRows) ++columns;
     const std::size_t rows = (keys_.size() + columns - 1) / columns;
     SheetGroup& group = AddViewGroup(view_, "legend", "Parts by letter", 1);
     for (std::size_t i = 0; i < keys_.size(); ++i) {
