@@ -35,7 +35,7 @@ class Nester {
   NestPlan Run() {
     bounds_ = nest::BoundsOf(integers_.smaller);
     packing_ = nest::GreedyPacking(problem(), bounds_.cost);
-    if (Whole(packing_)) {
+    if (Whole(packing_) && !packing_.sheets.empty()) {
       Improve();
       packing_ = nest::Tidied(problem(), std::move(packing_),
                               std::min(job_.work / kTidyShare, kMostTidyWork));

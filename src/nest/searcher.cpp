@@ -85,8 +85,7 @@ void Searcher::Aim(std::int64_t goal) {
 
 void Searcher::Run(std::int64_t work, std::int64_t bound) {
   for (work_ = 0; work_ < work && best_cost_ > bound;) {
-    Ruin();
-    Recreate();
+    RuinAndRecreate();
     if (missing_area_ == 0) {
       Keep();
       Aim(best_cost_);
@@ -101,8 +100,7 @@ void Searcher::Tidy(std::int64_t work) {
   Aim(cost_ + 1);
   Cost best = current_;
   for (work_ = 0; work_ < work;) {
-    Ruin();
-    Recreate();
+    RuinAndRecreate();
     if (missing_area_ == 0 && !best.NoWorseThan(Now())) {
       best = Now();
       Keep();
@@ -162,6 +160,15 @@ void Searcher::Undo() {
   missing_area_ = missing_area_before_;
   cost_ = cost_before_;
   worth_ = worth_before_;
+}
+
+// A round that finds nothing to do counts as well, so that every search comes to its end.
+void Searcher::RuinAndRecreate() {
+  constexpr std::int64_t kIdleRound = 64;
+  const std::int64_t before = work_;
+  Ruin();
+  Recreate();
+  if (work_ == before) work_ += kIdleRound;
 }
 
 void Searcher::Ruin() {

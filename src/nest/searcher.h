@@ -103,6 +103,7 @@ class Searcher {
 
   void Keep();
   void Mark();
+  void RuinAndRecreate();
   void Ruin();
   void RemoveSomething();
   void Close(std::size_t sheet);

@@ -30,8 +30,9 @@ class Bench {
   Bench(const BankCase& c, const StickOptions& options)
       : name_(c.name), bank_(c.bank), sticks_(MakeSticks(c.bank, options)) {
     if (bank_.casework) {
-      floor_ = bank_.casework->raise + bank_.casework->bottom;
-      left_ = bank_.casework->side;
+      const CaseBuild& build = *bank_.casework;
+      floor_ = build.raise + build.bottom + build.low_in;
+      left_ = build.side + build.side_in;
     }
   }
 
@@ -155,7 +156,8 @@ class Bench {
   void ExpectMember(const Divider& member) {
     const std::string id = ToText(member);
     const Rect& r = member.rect;
-    Expect(kDepth, kCase, member.depth, id, "rear");
+    const Length front = bank_.casework ? bank_.casework->front_in : Length();
+    Expect(kDepth, kCase, front + member.depth, id, "rear");
     if (member.partition) {
       Expect(kWidth, kCase, left_ + r.x, id, "left");
       Expect(kWidth, kCase, left_ + r.Right(), id, "right");
@@ -183,22 +185,23 @@ class Bench {
     Expect(kHeight, kCase, c.raise, "", "bottom's lower face");
     Expect(kHeight, kCase, c.height, "", "case top");
     Expect(kWidth, kCase, c.width, "", "case right");
-    Expect(kDepth, kCase, c.depth, "", "case rear");
+    const Length rear = c.front_in + c.depth;
+    Expect(kDepth, kCase, rear, "", "case rear");
     if (c.joint != CaseJoint::kButt) {
       Expect(kWidth, kCase, c.side - c.joint_depth, "", "dado left");
       Expect(kWidth, kCase, c.width - c.side + c.joint_depth, "", "dado right");
     }
     if (c.back == BackFit::kRabbet) {
       Expect(kWidth, kCase, c.side - c.back_lap, "", "back rabbet left");
-      Expect(kDepth, kCase, c.depth - c.back_thickness, "", "back rabbet");
+      Expect(kDepth, kCase, rear - c.back_thickness, "", "back rabbet");
     }
     if (c.back == BackFit::kGroove) {
       Expect(kWidth, kCase, c.side - c.back_depth, "", "back groove left");
-      Expect(kDepth, kCase, c.depth - c.back_inset, "", "back groove, far side");
-      Expect(kDepth, kCase, c.depth - c.back_inset - c.back_thickness, "", "back groove");
+      Expect(kDepth, kCase, rear - c.back_inset, "", "back groove, far side");
+      Expect(kDepth, kCase, rear - c.back_inset - c.back_thickness, "", "back groove");
     }
     if (c.back == BackFit::kApplied) {
-      Expect(kDepth, kCase, c.depth + c.back_thickness, "", "back, outside");
+      Expect(kDepth, kCase, rear + c.back_thickness, "", "back, outside");
     }
   }
 

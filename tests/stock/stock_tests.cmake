@@ -10,4 +10,6 @@ tillwright_add_tests(tillwright_stock_tests
     ${CMAKE_CURRENT_LIST_DIR}/dxf_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/hardware_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/parts_csv_test.cpp
-    ${CMAKE_CURRENT_LIST_DIR}/whole_case_test.cpp)
+    ${CMAKE_CURRENT_LIST_DIR}/stock_plan_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/whole_case_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/../nest/layout_check.cpp)

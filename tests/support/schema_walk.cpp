@@ -73,11 +73,14 @@ std::vector<Lead> LeadsOf(const Json& schema, const Json& of) {
 
 Json SampleObject(const Json& schema, const Json& of) {
   Json value = Json::object();
-  if (of.contains("required")) {
-    for (const Json& key : of["required"]) {
+  const auto require = [&](const Json& from) {
+    if (!from.contains("required")) return;
+    for (const Json& key : from["required"]) {
       value[key.get<std::string>()] = SampleOf(schema, of["properties"][key.get<std::string>()]);
     }
-  }
+  };
+  require(of);
+  if (of.contains("anyOf")) require(of["anyOf"].front());  // keys that may stand for one another
   if (of.contains("oneOf")) {  // a node: rows of one drawer
     value["rows"] = Json::array({Json::object({{"drawer", Json::object()}})});
   }
@@ -98,9 +101,9 @@ Json SampleOf(const Json& schema, const Json& of) {
   if (IsReference(of)) return SampleOf(schema, schema["$defs"].at(NameOf(of)));
   if (of.contains("const")) return of["const"];
   if (of.contains("enum")) return of["enum"][0];
+  if (of.contains("properties")) return SampleObject(schema, of);
   if (of.contains("anyOf")) return SampleOf(schema, of["anyOf"].back());
   if (of.contains("items")) return Json::array({SampleOf(schema, of["items"])});
-  if (of.contains("properties")) return SampleObject(schema, of);
   const Json& type = of["type"].is_array() ? of["type"][0] : of["type"];
   if (type == "object") return Json::object();
   if (type == "boolean") return true;
