@@ -23,10 +23,10 @@ using nest::Problem;
 // program.
 constexpr std::int64_t kQuickShare = 12;  // a quick search first: most jobs need no more
 constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for each unit of work
-constexpr std::int64_t kBoardSteps = 14;  // the same for boards, where they make the layout too
+constexpr std::int64_t kBoardSteps = 9;   // the same for boards, where they make the layout too
 constexpr std::int64_t kTidyShare = 10;   // to leave large offcuts once the sheets are fewest
 constexpr std::int64_t kMostTidyWork = 3'000'000;
-constexpr std::int64_t kBoardShare = 4;  // what is left of the search for boards
+constexpr std::int64_t kBoardShare = 20;  // what is left of the search for boards
 
 class Nester {
  public:
@@ -75,8 +75,7 @@ class Nester {
         nest::RoundedPatterns(problem(), bounds_.cost, job_.work * kBoardSteps);
     const Packing boards = nest::BoardsCutBy(problem(), rounded.boards);
     if (Whole(boards) && boards.Cost(problem()) < packing_.Cost(problem())) packing_ = boards;
-    RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()),
-                                      job_.work * kBoundSteps));
+    RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()), job_.work));
   }
 
   void RaiseBound(std::int64_t cost) {
