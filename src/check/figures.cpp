@@ -16,6 +16,11 @@ std::string AboutText(double mm, Unit unit) {
   return (exact ? "" : "\u2248 ") + FormatLength(near, unit);
 }
 
+Length RoundedUp(Length estimate, Unit unit) {
+  return CeilTo(estimate, unit == Unit::kInch ? Length::Inches(1, 64)
+                                              : Length::Picometers(Length::kPerMillimeter / 10));
+}
+
 std::string PercentText(double percent) {
   const auto tenths = std::llround(percent * 10);
   return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " %";

@@ -13,6 +13,9 @@ namespace tillwright {
 [[nodiscard]] std::string AboutText(double mm, Unit unit);
 [[nodiscard]] Length NearestShown(double mm, Unit unit);
 
+// An estimate rounded up to what can be laid out: 1/64 in or a tenth of a millimetre.
+[[nodiscard]] Length RoundedUp(Length estimate, Unit unit);
+
 // "8.0 %"
 [[nodiscard]] std::string PercentText(double percent);
 

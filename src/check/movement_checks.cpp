@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string>
 
+#include "check/figures.h"
 #include "check/wood.h"
 #include "spec/defaults.h"
 #include "spec/materials.h"
@@ -36,13 +37,7 @@ class Movement {
  private:
   std::string In(Length length) const { return FormatWithUnit(length, bank_.units); }
 
-  // A figure of an estimate, rounded up to what can be laid out.
-  Length Shown(Length length) const {
-    const Length step = bank_.units == Unit::kInch
-                            ? Length::Inches(1, 64)
-                            : Length::Picometers(Length::kPerMillimeter / 10);
-    return CeilTo(length, step);
-  }
+  Length Shown(Length length) const { return RoundedUp(length, bank_.units); }
 
   Length Change(Length size, const std::string& material, SawnCut cut, double moisture) const {
     const double share = ChangePerPercent(material, cut) * (moisture - season_.made);

@@ -6,6 +6,7 @@
 #include <numbers>
 #include <string>
 
+#include "check/figures.h"
 #include "diag/characters.h"
 #include "spec/box_rules.h"
 #include "spec/mass.h"
@@ -166,13 +167,8 @@ class Strength {
     out.push_back(std::move(finding));
   }
 
-  // A figure of an estimate: no finer than the eye needs.
   std::string Shown(double metres) const {
-    if (bank_.units == Unit::kMillimeter) {
-      return FormatWithUnit(LengthFrom(std::ceil(metres * 1e4) / 1e4), bank_.units);
-    }
-    const auto parts = static_cast<std::int64_t>(std::ceil(metres / 0.0254 * 64));
-    return FormatWithUnit(Length::Inches(parts, 64), bank_.units);
+    return FormatWithUnit(RoundedUp(LengthFrom(metres), bank_.units), bank_.units);
   }
 
   void SlideLoad(std::size_t i, std::vector<Finding>& out) const {

@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 #include "cli/pdf_info.h"
+#include "cli/rendered_files.h"
 #include "tillwright/draw.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/render.h"
@@ -13,19 +14,14 @@ ExitStatus WriteSheet(Program& program, const Bank& bank, const GapCheck& check,
                       ExitStatus status) {
   const std::vector<Sheet> sheets =
       DrawFittingSheet(program.spec(), bank, check, DrawingFontMetrics());
-  std::vector<FileToWrite> files;
-  std::string fault;
-  const auto add = [&](const std::string& name, Rendered rendered) {
-    if (!rendered.ok() && fault.empty()) fault = name + ": " + rendered.fault;
-    files.push_back({program.options().sheet + "/" + name, std::move(rendered.bytes)});
-  };
-  for (const Sheet& sheet : sheets) add(sheet.name + ".svg", RenderSvg(sheet));
-  add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank, "Fitting sheet")));
-  if (!fault.empty()) {
-    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault, {},
+  RenderedFiles files(program.options().sheet);
+  files.AddSheets(sheets, false);
+  files.Add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank, "Fitting sheet")));
+  if (!files.fault().empty()) {
+    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(), {},
                           ExitStatus::kFile);
   }
-  return program.Write(files, status);
+  return program.Write(files.files(), status);
 }
 
 ExitStatus Check(Program& program, const Bank& bank, const std::vector<Finding>& of_bank) {

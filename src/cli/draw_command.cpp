@@ -1,25 +1,21 @@
 #include "cli/commands.h"
 #include "cli/pdf_info.h"
+#include "cli/rendered_files.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
 namespace {
 
-template <class Add>
-void RenderAll(const Options& options, const Bank& bank, const Drawings& drawings, Add add) {
+void RenderAll(const Options& options, const Bank& bank, const Drawings& drawings,
+               RenderedFiles& files) {
   if (options.format == "pdf") {
-    return add("drawings.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank, "Dimensioned drawings")));
+    return files.Add("drawings.pdf",
+                     RenderPdf(drawings.sheets, PdfInfoOf(bank, "Dimensioned drawings")));
   }
-  constexpr double kPreviewDpi = 150;
   const bool png = options.format == "png";
-  if (!png) {
-    for (const Sheet& sheet : drawings.views) add(sheet.name + ".svg", RenderSvg(sheet));
-  }
-  for (const Sheet& sheet : drawings.sheets) {
-    add(sheet.name + (png ? ".png" : ".svg"),
-        png ? RenderPng(sheet, kPreviewDpi) : RenderSvg(sheet));
-  }
+  if (!png) files.AddSheets(drawings.views, png);
+  files.AddSheets(drawings.sheets, png);
 }
 
 ExitStatus Draw(Program& program, const Bank& bank, const std::vector<Finding>& findings) {
@@ -35,17 +31,13 @@ ExitStatus Draw(Program& program, const Bank& bank, const std::vector<Finding>& 
                           "leave --scale out, or take a smaller scale or larger --paper",
                           ExitStatus::kUsage);
   }
-  std::vector<FileToWrite> files;
-  std::string fault;
-  RenderAll(options, bank, drawings, [&](const std::string& name, Rendered rendered) {
-    if (!rendered.ok() && fault.empty()) fault = name + ": " + rendered.fault;
-    files.push_back({options.output + "/" + name, std::move(rendered.bytes)});
-  });
-  if (!fault.empty()) {
-    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault, {},
+  RenderedFiles files(options.output);
+  RenderAll(options, bank, drawings, files);
+  if (!files.fault().empty()) {
+    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(), {},
                           ExitStatus::kFile);
   }
-  return program.Write(files, StatusOf(findings));
+  return program.Write(files.files(), StatusOf(findings));
 }
 
 }  // namespace

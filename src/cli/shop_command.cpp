@@ -4,6 +4,7 @@
 
 #include "cli/commands.h"
 #include "cli/pdf_info.h"
+#include "cli/rendered_files.h"
 #include "tillwright/draw.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/parts.h"
@@ -24,7 +25,11 @@ class Packet {
   // `findings`: of the bank and of its gaps.
   Packet(Program& program, const Bank& bank, const GapCheck& gaps,
          const std::vector<Finding>& findings)
-      : program_(program), bank_(bank), gaps_(gaps), findings_(findings) {}
+      : program_(program),
+        bank_(bank),
+        gaps_(gaps),
+        findings_(findings),
+        files_(program.options().output) {}
 
   ExitStatus Write() {
     Drawings();
@@ -34,24 +39,15 @@ class Packet {
     Sticks();
     Fitting();
     Data();
-    if (!fault_.empty()) {
-      return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault_,
+    if (!files_.fault().empty()) {
+      return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files_.fault(),
                              "take larger --paper", ExitStatus::kFile);
     }
-    Add("index.html", PacketPage(bank_, findings_, sections_, SvgPageStyle()));
-    return program_.WriteFolder(std::move(files_), "index.html", StatusOf(findings_));
+    files_.Add("index.html", PacketPage(bank_, findings_, sections_, SvgPageStyle()));
+    return program_.WriteFolder(files_.files(), "index.html", StatusOf(findings_));
   }
 
  private:
-  void Add(const std::string& name, std::string bytes) {
-    files_.push_back({program_.options().output + "/" + name, std::move(bytes)});
-  }
-
-  void Add(const std::string& name, Rendered rendered) {
-    if (!rendered.ok() && fault_.empty()) fault_ = name + ": " + rendered.fault;
-    Add(name, std::move(rendered.bytes));
-  }
-
   PacketSection& Section(std::string id, std::string heading) {
     sections_.emplace_back();
     sections_.back().id = std::move(id);
@@ -65,15 +61,15 @@ class Packet {
     const tillwright::Drawings drawings =
         DrawBank(bank_, program_.options().draw, DrawingFontMetrics());
     if (!drawings.fault.empty()) {
-      fault_ = drawings.fault;
-      return;
+      return files_.Fail(drawings.fault);
     }
     PacketSection& section = Section("drawings", "Drawings");
     for (const Sheet& view : drawings.views) {
       if (!IsShown(view.name)) continue;
       section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
     }
-    Add("drawings.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Dimensioned drawings")));
+    files_.Add("drawings.pdf",
+               RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Dimensioned drawings")));
     section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
   }
 
@@ -97,16 +93,16 @@ class Packet {
       cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
     }
     cuts.notes = notes.Lines();
-    Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
+    files_.Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
     cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
     for (NamedText& part : PartDxfFiles(bank_, lists.cuts)) {
       cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
-      Add("dxf/" + part.name, std::move(part.text));
+      files_.Add("dxf/" + part.name, std::move(part.text));
     }
     PacketSection& hardware = Section("hardware", "To buy");
     hardware.lines = {"Counts are common practice; a slide's own sheet wins."};
     hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
-    Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
+    files_.Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
     hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
   }
 
@@ -117,13 +113,13 @@ class Packet {
     const StockPlan plan = PlanStock({&source, 1});
     const tillwright::Drawings drawings =
         DrawStock(plan, program_.options().draw, DrawingFontMetrics());
-    if (!drawings.fault.empty() && fault_.empty()) fault_ = drawings.fault;
+    files_.Fail(drawings.fault);
     PacketSection& section = Section("stock", "Sheets and boards");
     for (const Sheet& sheet : drawings.sheets) {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
     }
-    Add("stock.txt", StockText(plan, {}));
-    Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
+    files_.Add("stock.txt", StockText(plan, {}));
+    files_.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
     section.files = {{"stock.txt", "what to buy, and every cut in order"},
                      {"stock.pdf", "the layouts, to print"}};
   }
@@ -134,10 +130,10 @@ class Packet {
     options.paper = program_.options().draw.paper;
     const StickSheets sticks = DrawSticks(bank_, options, DrawingFontMetrics());
     if (!sticks.fault.empty()) {
-      if (fault_.empty()) fault_ = sticks.fault;
-      return;
+      return files_.Fail(sticks.fault);
     }
-    Add("sticks.pdf",
+    files_.Add(
+        "sticks.pdf",
         RenderPdf(sticks.sheets, PdfInfoOf(bank_, "Story sticks and templates at full scale")));
     PacketSection& section = Section("sticks", "Story sticks");
     section.lines = {
@@ -151,8 +147,8 @@ class Packet {
     program_.Progress("drawing the fitting sheet");
     const std::vector<Sheet> sheets =
         DrawFittingSheet(program_.spec(), bank_, gaps_, DrawingFontMetrics());
-    Add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank_, "Fitting sheet")));
-    Add("gaps.txt", CheckTables(program_.spec(), bank_, gaps_, findings_, {}));
+    files_.Add("fitting.pdf", RenderPdf(sheets, PdfInfoOf(bank_, "Fitting sheet")));
+    files_.Add("gaps.txt", CheckTables(program_.spec(), bank_, gaps_, findings_, {}));
     PacketSection& section = Section("fitting", "Fitting");
     for (const Sheet& sheet : sheets) {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
@@ -162,9 +158,9 @@ class Packet {
   }
 
   void Data() {
-    Add("spec.json", program_.text());
-    Add("sizes.txt", ResultTables(bank_, findings_, {}));
-    Add("result.json", ResultJson(bank_, findings_));
+    files_.Add("spec.json", program_.text());
+    files_.Add("sizes.txt", ResultTables(bank_, findings_, {}));
+    files_.Add("result.json", ResultJson(bank_, findings_));
     Section("data", "The same as data").files = {
         {"spec.json", "the spec this packet was made from"},
         {"sizes.txt", "every size as plain text"},
@@ -175,9 +171,8 @@ class Packet {
   const Bank& bank_;
   const GapCheck& gaps_;
   const std::vector<Finding>& findings_;
-  std::vector<FileToWrite> files_;
+  RenderedFiles files_;
   std::vector<PacketSection> sections_;
-  std::string fault_;
 };
 
 ExitStatus Shop(Program& program, const Bank& bank, const std::vector<Finding>& findings) {

@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 #include "cli/pdf_info.h"
+#include "cli/rendered_files.h"
 #include "tillwright/render.h"
 #include "tillwright/stock.h"
 #include "tillwright/stock_draw.h"
@@ -17,29 +18,19 @@ std::string Listed(const Program& program, const StockPlan& plan) {
 ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus status) {
   const Options& options = program.options();
   const Drawings drawings = DrawStock(plan, options.draw, DrawingFontMetrics());
-  std::string fault = drawings.fault;
-  std::vector<FileToWrite> files;
-  const auto add = [&](const std::string& name, Rendered rendered) {
-    if (!rendered.ok() && fault.empty()) fault = name + ": " + rendered.fault;
-    files.push_back({options.output + "/" + name, std::move(rendered.bytes)});
-  };
+  RenderedFiles files(options.output);
+  files.Fail(drawings.fault);
   if (options.format == "pdf") {
-    add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
+    files.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
   } else {
-    constexpr double kPreviewDpi = 150;
-    const bool png = options.format == "png";
-    for (const Sheet& sheet : drawings.sheets) {
-      add(sheet.name + (png ? ".png" : ".svg"),
-          png ? RenderPng(sheet, kPreviewDpi) : RenderSvg(sheet));
-    }
+    files.AddSheets(drawings.sheets, options.format == "png");
   }
-  if (!fault.empty()) {
-    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + fault,
+  if (!files.fault().empty()) {
+    return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(),
                           "take larger --paper", ExitStatus::kFile);
   }
-  files.push_back(
-      {options.output + (options.json ? "/stock.json" : "/stock.txt"), Listed(program, plan)});
-  return program.Write(files, status);
+  files.Add(options.json ? "stock.json" : "stock.txt", Listed(program, plan));
+  return program.Write(files.files(), status);
 }
 
 ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
