@@ -50,11 +50,15 @@ struct CutLine {
   Grain grain = Grain::kNone;
   bool solid = false;  // solid wood, by its material's name
   Banding banding;
-  std::vector<Length> boards;  // rough widths of the boards it is glued up from; empty: of one
+  int boards = 1;        // glued up from so many
+  Length board_width{};  // of each, rough; zero when it is of one
 };
 
 // For the saw: by material, then the thickest, widest and longest first.
 [[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank);
+// The same where boards come from another spec's stock: several banks that share one.
+[[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank,
+                                           const StockListSpec& stock);
 
 enum class HardwareKind : std::uint8_t {
   kSlide,

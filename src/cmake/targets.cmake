@@ -60,6 +60,7 @@ add_library(tillwright_core STATIC
   src/check/stack_text.cpp
   src/check/strength_checks.cpp
   src/check/wood.cpp
+  src/stock/board_choice.cpp
   src/stock/cut_list.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp

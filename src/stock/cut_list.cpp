@@ -3,6 +3,7 @@
 
 #include "spec/defaults.h"
 #include "spec/materials.h"
+#include "stock/board_choice.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
@@ -50,9 +51,10 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
 
 class CutListRule {
  public:
-  CutListRule(const Spec& spec, const Bank& bank)
+  CutListRule(const Spec& spec, const Bank& bank, const StockListSpec& stock)
       : spec_(spec),
         bank_(bank),
+        stock_(stock),
         more_length_(AllowanceOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
         more_width_(AllowanceOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
 
@@ -85,36 +87,42 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      line.boards = BoardsOf(line.rough_width);
+      GlueUp(line);
     }
     return line;
   }
 
-  // As few boards as do, of one width in whole increments but for the last, which takes the rest;
-  // each joint takes its jointing.
-  std::vector<Length> BoardsOf(Length width) const {
+  // As few boards as do, all of one width in whole increments, so that one setting of the fence
+  // serves; each joint takes its jointing.
+  void GlueUp(CutLine& line) const {
     const GlueUpSpec& spec = spec_.glue_up;
-    if (!spec.typed || width <= spec.board.value) return {};
+    const Length board = spec.typed
+                             ? spec.board.value
+                             : WidestBoard(stock_, {line.material, line.thickness}, bank_.units);
     const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
-    const Length each = spec.board.value - joint;
-    const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
-    const Length total = width + (n - 1) * joint;
+    if (line.rough_width <= board || board <= 2 * joint) return;
+    const Length each = board - joint;
+    const std::int64_t n = CeilTo(line.rough_width - joint, each).picometers() / each.picometers();
+    const Length total = line.rough_width + (n - 1) * joint;
     const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
-    const Length whole = Min(CeilTo(share, bank_.round), spec.board.value);
-    std::vector<Length> boards(static_cast<std::size_t>(n), whole);
-    boards.back() = total - (n - 1) * whole;
-    return boards;
+    line.boards = static_cast<int>(n);
+    line.board_width = Min(CeilTo(share, bank_.round), board);
   }
 
   const Spec& spec_;
   const Bank& bank_;
+  const StockListSpec& stock_;
   Length more_length_, more_width_;
 };
 
 }  // namespace
 
 std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
-  return CutListRule(spec, bank).Run();
+  return CutList(spec, bank, spec.stock);
+}
+
+std::vector<CutLine> CutList(const Spec& spec, const Bank& bank, const StockListSpec& stock) {
+  return CutListRule(spec, bank, stock).Run();
 }
 
 }  // namespace tillwright

@@ -2,6 +2,7 @@
 #include <tuple>
 
 #include "spec/defaults.h"
+#include "stock/board_choice.h"
 #include "tillwright/parts.h"
 #include "tillwright/stock.h"
 
@@ -45,7 +46,7 @@ class StockPlanner {
 
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
-    for (const CutLine& line : CutList(*source.spec, *source.bank)) {
+    for (const CutLine& line : CutList(*source.spec, *source.bank, *spec_)) {
       std::string label = line.label;
       if (sources_.size() > 1) label = std::string(1, Letter(index)) + ": " + label;
       AddLine(GroupFor(line), line, std::move(label));
@@ -78,37 +79,18 @@ class StockPlanner {
   void AddStock(StockGroup& group) const {
     group.job.kerf = Or(spec_->kerf, In(defaults::kKerf));
     group.job.stages = group.solid ? 0 : spec_->stages.value;
-    if (group.solid) group.rough = RoughThickness(group);
+    if (group.solid) {
+      group.rough = RoughThickness(*spec_, {group.material, group.thickness}, plan_.units);
+    }
     const std::vector<StockPieceSpec>& pieces = group.solid ? spec_->boards : spec_->sheets;
     for (const StockPieceSpec& piece : pieces) {
-      if (Suits(piece, group)) AddPiece(piece, group);
+      if (Suits(piece, group.material, group.rough)) AddPiece(piece, group);
     }
     if (!group.job.stock.empty()) return;
     StockPieceSpec usual;
     usual.length = In(group.solid ? defaults::kBoardLength : defaults::kSheetLength);
     usual.width = In(group.solid ? defaults::kBoardWidth : defaults::kSheetWidth);
     AddPiece(usual, group);
-  }
-
-  static bool OfMaterial(const StockPieceSpec& piece, const StockGroup& group) {
-    return piece.material.value.empty() || piece.material.value == group.material;
-  }
-
-  // Boards are planed down to the thickness: those that are taken are the thinnest that allow it.
-  [[nodiscard]] Length RoughThickness(const StockGroup& group) const {
-    Length best;
-    for (const StockPieceSpec& piece : spec_->boards) {
-      if (!OfMaterial(piece, group) || !piece.thickness.typed) continue;
-      if (piece.thickness.value < group.thickness) continue;
-      if (best.IsZero() || piece.thickness.value < best) best = piece.thickness.value;
-    }
-    if (!best.IsZero()) return best;
-    return CeilTo(group.thickness + In(defaults::kPlaning), In(defaults::kBoardStep));
-  }
-
-  static bool Suits(const StockPieceSpec& piece, const StockGroup& group) {
-    return OfMaterial(piece, group) &&
-           (!piece.thickness.typed || piece.thickness.value == group.rough);
   }
 
   // Flaws cut a piece into the clear stretches between them; each such piece is there once.
@@ -156,37 +138,15 @@ class StockPlanner {
                   .across = line.rough_width,
                   .count = line.kind.count,
                   .may_turn = !group.solid && line.grain == Grain::kNone};
-    if (group.solid && !line.boards.empty()) {
-      GlueUpAsListed(line, nest, part);
-    } else if (group.solid) {
-      GlueUp(group, nest, part);
-    }
+    if (line.boards > 1) GlueUp(line, nest, part);
     nest.label = part.label;
     group.parts.push_back(std::move(part));
     group.job.parts.push_back(std::move(nest));
   }
 
-  // The boards the cut list has for it; the last may be narrower and is cut with the others.
-  static void GlueUpAsListed(const CutLine& line, NestPart& nest, StockPart& part) {
-    part.staves = static_cast<int>(line.boards.size());
-    nest.across = line.boards.front();
-    nest.count *= part.staves;
-  }
-
-  // As few boards of one width as the widest board there is allows, each wider by what jointing
-  // its edges takes.
-  void GlueUp(const StockGroup& group, NestPart& nest, StockPart& part) const {
-    Length widest;
-    for (const NestStock& stock : group.job.stock) widest = Max(widest, stock.across);
-    const Length joint = In(defaults::kJointing);
-    if (nest.across <= widest || widest <= 2 * joint) return;
-    const Length each = widest - joint;
-    part.staves =
-        static_cast<int>((nest.across.picometers() + each.picometers() - 1) / each.picometers());
-    nest.across = PartBelow(nest.across, part.staves) + Length::Picometers(1) + joint;
-    nest.across =
-        CeilTo(nest.across, In(Default{Length::Inches(1, 64), Length::Picometers(100'000'000)}));
-    nest.across = Min(nest.across, widest);
+  static void GlueUp(const CutLine& line, NestPart& nest, StockPart& part) {
+    part.staves = line.boards;
+    nest.across = line.board_width;
     nest.count *= part.staves;
   }
 

@@ -87,15 +87,9 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
   return text;
 }
 
-std::string BoardWords(const std::vector<Length>& boards, Unit unit) {
-  if (boards.empty()) return {};
-  std::string text = std::to_string(boards.size() - 1) + " of " + FormatLength(boards[0], unit);
-  if (boards.back() == boards[0]) {
-    text = std::to_string(boards.size()) + " of " + FormatLength(boards[0], unit);
-  } else {
-    text += ", 1 of " + FormatLength(boards.back(), unit);
-  }
-  return text;
+std::string BoardWords(const CutLine& line, Unit unit) {
+  if (line.boards == 1) return {};
+  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit);
 }
 
 std::string CutNotes::Letter(const std::string& text) {

@@ -50,7 +50,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                              in(line.length), in(line.width), rough(line.rough_length, line.length),
                              rough(line.rough_width, line.width),
                              line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
-                             std::string(line.banding.where), BoardWords(line.boards, bank.units),
+                             std::string(line.banding.where), BoardWords(line, bank.units),
                              notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()]))});
   }
   return tables;

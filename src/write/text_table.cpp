@@ -9,7 +9,19 @@ namespace {
 
 constexpr std::size_t kIndent = 2;
 constexpr std::size_t kBetween = 2;
-constexpr std::size_t kLeastGiving = 8;  // a giving column is not narrowed below this
+// A giving column is not narrowed below its longest word, unless that is longer than the second.
+constexpr std::size_t kLeastGiving = 8;
+constexpr std::size_t kLongestWord = 16;
+
+std::size_t LongestWord(const std::string& text) {
+  std::size_t longest = 0;
+  for (std::size_t begin = 0; begin < text.size();) {
+    const std::size_t end = std::min(text.find(' ', begin), text.size());
+    longest = std::max(longest, CharacterCount(text.substr(begin, end - begin)));
+    begin = end + 1;
+  }
+  return longest;
+}
 
 void AppendCell(std::string& line, const std::string& cell, std::size_t width, bool right) {
   const std::size_t used = CharacterCount(cell);
@@ -29,9 +41,12 @@ void EndLine(std::string& out, std::string line) {
 
 std::vector<std::size_t> TextTable::Widths() const {
   std::vector<std::size_t> widths(columns_.size(), 0);
+  std::vector<std::size_t> least(columns_.size(), kLeastGiving);
   for (const auto& row : rows_) {
     for (std::size_t i = 0; i < row.size(); ++i) {
       widths[i] = std::max(widths[i], CharacterCount(row[i]));
+      if (!columns_[i].gives) continue;
+      least[i] = std::max(least[i], std::min(LongestWord(row[i]), kLongestWord));
     }
   }
   std::size_t total = kIndent;
@@ -41,24 +56,16 @@ std::vector<std::size_t> TextTable::Widths() const {
     total += widths[i] + kBetween;
   }
   total -= kBetween;
-  // The widest column that gives, down to the next widest, until the table fits.
+  // The widest column that can give, a character at a time, until the table fits.
   while (total > kTableWidth) {
     std::size_t widest = columns_.size();
-    std::size_t next = kLeastGiving;
     for (std::size_t i = 0; i < widths.size(); ++i) {
-      if (!columns_[i].gives || widths[i] <= kLeastGiving) continue;
-      if (widest == columns_.size() || widths[i] > widths[widest]) {
-        if (widest != columns_.size()) next = std::max(next, widths[widest]);
-        widest = i;
-      } else {
-        next = std::max(next, widths[i]);
-      }
+      if (!columns_[i].gives || widths[i] <= least[i]) continue;
+      if (widest == columns_.size() || widths[i] > widths[widest]) widest = i;
     }
     if (widest == columns_.size()) break;
-    const std::size_t over = std::max<std::size_t>(widths[widest] - next, 1);
-    const std::size_t give = std::min(total - kTableWidth, over);
-    widths[widest] -= give;
-    total -= give;
+    --widths[widest];
+    --total;
   }
   return widths;
 }
