@@ -56,8 +56,8 @@ void Run(const fs::path& file, bool turn, Totals& totals) {
   const NestPlan plan = Nest(job);
   const std::chrono::duration<double, std::milli> wall = std::chrono::steady_clock::now() - start;
   const double busy = 1000.0 * static_cast<double>(std::clock() - cpu) / CLOCKS_PER_SEC;
-  std::printf("%-24s %4zu sheets, bound %4ld, %-8s %7.1f ms (%.1f ms of processor time)\n",
-              file.filename().c_str(), plan.layouts.size(), static_cast<long>(plan.bound),
+  std::printf("%-24s %4zu sheets, bound %4s, %-8s %7.1f ms (%.1f ms of processor time)\n",
+              file.filename().c_str(), plan.layouts.size(), std::to_string(plan.bound).c_str(),
               plan.proven ? "proven" : "-", wall.count(), busy);
   for (const std::string& fault : tillwright::testing::FaultsOf(job, plan)) {
     std::printf("  FAULT %s\n", fault.c_str());
@@ -77,6 +77,10 @@ int main(int argc, char** argv) {
     std::fputs("usage: nest_bench FOLDER [--turn]\n", stderr);
     return 2;
   }
+  if (!fs::is_directory(argv[1])) {
+    std::fprintf(stderr, "nest_bench: %s is no folder\n", argv[1]);
+    return 4;
+  }
   std::vector<fs::path> files;
   for (const auto& entry : fs::directory_iterator(argv[1])) {
     if (entry.path().extension() == ".txt") files.push_back(entry.path());
@@ -86,7 +90,7 @@ int main(int argc, char** argv) {
   for (const fs::path& file : files) {
     if (!OtherModeOnly(argv[1], file, turn)) Run(file, turn, totals);
   }
-  std::printf("total: %zu sheets, bound %ld, %d proven\n", totals.sheets,
-              static_cast<long>(totals.bound), totals.proven);
+  std::printf("total: %zu sheets, bound %s, %d proven\n", totals.sheets,
+              std::to_string(totals.bound).c_str(), totals.proven);
   return totals.sound ? 0 : 1;
 }
