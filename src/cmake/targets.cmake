@@ -15,6 +15,7 @@ add_library(tillwright_core STATIC
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
+  src/nest/cover_bound.cpp
   src/nest/cover_lp.cpp
   src/nest/cuts.cpp
   src/nest/dive.cpp
