@@ -24,10 +24,12 @@ add_library(tillwright_core STATIC
   src/nest/knapsack.cpp
   src/nest/nest.cpp
   src/nest/packing.cpp
+  src/nest/refill.cpp
   src/nest/search.cpp
   src/nest/searcher.cpp
   src/nest/tree.cpp
   src/nest/units.cpp
+  src/nest/workbench.cpp
   src/spec/box_rules.cpp
   src/spec/mass.cpp
   src/spec/materials.cpp
