@@ -23,6 +23,7 @@ add_library(tillwright_core STATIC
   src/nest/knapsack.cpp
   src/nest/nest.cpp
   src/nest/packing.cpp
+  src/nest/runs.cpp
   src/nest/search.cpp
   src/nest/searcher.cpp
   src/nest/tree.cpp
