@@ -50,11 +50,35 @@ struct CutLine {
   Grain grain = Grain::kNone;
   bool solid = false;  // solid wood, by its material's name
   Banding banding;
-  std::vector<Length> boards;  // rough widths of the boards it is glued up from; empty: of one
+  std::vector<Length> boards;     // rough widths of the boards it is glued up from; empty: of one
+  std::vector<std::string> runs;  // the labels of the runs that its pieces stand in
 };
 
 // For the saw: by material, then the thickest, widest and longest first.
 [[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank);
+
+// Fronts that are cut out of one piece in their order, a kerf between neighbours, so that the grain
+// runs on from each to the next.
+struct FrontRun {
+  std::string label;               // "R1"
+  std::vector<std::size_t> parts;  // indices into Bank::parts: left to right, or top to bottom
+  bool across = false;             // edge to edge across the grain; else end to end along it
+  Length length, width;            // of the piece as it is sawn, its length along the grain
+};
+
+// The runs that the spec's `match` asks for, in reading order. A solid piece has the allowance
+// once, in place of that of each front. REQUIRES: the lines are the bank's cut list.
+[[nodiscard]] std::vector<FrontRun> FrontRuns(const Spec& spec, const Bank& bank,
+                                              const std::vector<CutLine>& lines);
+
+// "left to right" or "top to bottom": the order of a run.
+[[nodiscard]] std::string_view OrderWords(FrontMatch match);
+
+// The fronts of a run by their ids, in order: "D1–D3, B1".
+[[nodiscard]] std::string FrontsOf(const Bank& bank, const FrontRun& run);
+
+// The runs that the pieces of a line stand in: "R1–R3"; empty for none.
+[[nodiscard]] std::string RunLabels(const CutLine& line);
 
 enum class HardwareKind : std::uint8_t {
   kSlide,
@@ -90,6 +114,7 @@ struct HardwareLine {
 struct PartsLists {
   std::vector<CutLine> cuts;
   std::vector<HardwareLine> hardware;
+  std::vector<FrontRun> runs;
 };
 [[nodiscard]] PartsLists MakePartsLists(const Spec& spec, const Bank& bank);
 

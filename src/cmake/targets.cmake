@@ -62,12 +62,14 @@ add_library(tillwright_core STATIC
   src/check/strength_checks.cpp
   src/check/wood.cpp
   src/stock/cut_list.cpp
+  src/stock/front_runs.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
   src/stock/part_kinds.cpp
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_parts.cpp
   src/stock/stock_plan.cpp
   src/read/case_reader.cpp
   src/read/check_inputs.cpp

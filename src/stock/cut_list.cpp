@@ -3,6 +3,8 @@
 
 #include "spec/defaults.h"
 #include "spec/materials.h"
+#include "stock/front_runs.h"
+#include "stock/glue_up.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
@@ -63,6 +65,7 @@ class CutListRule {
       return std::tuple(std::string_view(a.material), -a.thickness, -a.width, -a.length) <
              std::tuple(std::string_view(b.material), -b.thickness, -b.width, -b.length);
     });
+    NameRuns(lines);
     return lines;
   }
 
@@ -85,25 +88,21 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      line.boards = BoardsOf(line.rough_width);
+      line.boards = BoardsFor(line.rough_width, spec_.glue_up, bank_);
     }
     return line;
   }
 
-  // As few boards as do, of one width in whole increments but for the last, which takes the rest;
-  // each joint takes its jointing.
-  std::vector<Length> BoardsOf(Length width) const {
-    const GlueUpSpec& spec = spec_.glue_up;
-    if (!spec.typed || width <= spec.board.value) return {};
-    const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
-    const Length each = spec.board.value - joint;
-    const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
-    const Length total = width + (n - 1) * joint;
-    const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
-    const Length whole = Min(CeilTo(share, bank_.round), spec.board.value);
-    std::vector<Length> boards(static_cast<std::size_t>(n), whole);
-    boards.back() = total - (n - 1) * whole;
-    return boards;
+  void NameRuns(std::vector<CutLine>& lines) const {
+    const std::vector<FrontRun> runs = MatchedFronts(bank_);
+    if (runs.empty()) return;
+    const std::vector<std::size_t> line_of = LineOfParts(bank_, lines);
+    for (const FrontRun& run : runs) {
+      for (const std::size_t part : run.parts) {
+        std::vector<std::string>& labels = lines[line_of[part]].runs;
+        if (labels.empty() || labels.back() != run.label) labels.push_back(run.label);
+      }
+    }
   }
 
   const Spec& spec_;
@@ -112,6 +111,19 @@ class CutListRule {
 };
 
 }  // namespace
+
+std::vector<Length> BoardsFor(Length width, const GlueUpSpec& spec, const Bank& bank) {
+  if (!spec.typed || width <= spec.board.value) return {};
+  const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank.units);
+  const Length each = spec.board.value - joint;
+  const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
+  const Length total = width + (n - 1) * joint;
+  const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
+  const Length whole = Min(CeilTo(share, bank.round), spec.board.value);
+  std::vector<Length> boards(static_cast<std::size_t>(n), whole);
+  boards.back() = total - (n - 1) * whole;
+  return boards;
+}
 
 std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
   return CutListRule(spec, bank).Run();
