@@ -22,6 +22,7 @@ add_library(tillwright_core STATIC
   src/nest/guillotine.cpp
   src/nest/knapsack.cpp
   src/nest/nest.cpp
+  src/nest/offcuts.cpp
   src/nest/packing.cpp
   src/nest/runs.cpp
   src/nest/search.cpp

@@ -8,6 +8,7 @@
 #include "nest/dive.h"
 #include "nest/greedy.h"
 #include "nest/knapsack.h"
+#include "nest/offcuts.h"
 #include "nest/runs.h"
 #include "nest/search.h"
 #include "nest/units.h"
@@ -95,9 +96,9 @@ class Nester {
 }  // namespace
 
 NestPlan Nest(const NestJob& job) {
-  if (job.runs.empty()) return Nester(job).Run();
+  if (job.runs.empty()) return nest::WithOffcutsWhole(Nester(job).Run());
   const NestJob whole = nest::WithRunsWhole(job);
-  return nest::WithRunsCut(job, Nester(whole).Run());
+  return nest::WithRunsCut(job, nest::WithOffcutsWhole(Nester(whole).Run()));
 }
 
 std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
