@@ -2,7 +2,8 @@
 //
 // One or more banks share the stock. Parts are grouped by material and thickness; each group is a
 // nesting job of its own (nest.h). Solid wood is cut from boards: what is wider than a board is
-// glued up of several. Everything else is cut from sheets.
+// glued up of several. Everything else is cut from sheets. Fronts that are matched stay together in
+// runs (StockRun).
 #ifndef TILLWRIGHT_STOCK_H_
 #define TILLWRIGHT_STOCK_H_
 
@@ -32,6 +33,19 @@ struct StockPart {
   int staves = 1;  // boards glued side by side to make one
 };
 
+// Fronts that are cut out of one piece of this stock in their order, so that the grain runs on. A
+// run that no piece is large enough for is cut in stretches, each of them one of these; a stretch
+// may be one front.
+struct StockRun {
+  std::string label;    // "R1", its stretches "R1a", "R1b"; "A: R1" with several banks
+  std::string whole{};  // the run it is a stretch of; empty: all of it
+  std::vector<std::string> fronts{};  // "D1", "B1", left to right or top to bottom
+  FrontMatch match = FrontMatch::kRow;
+  bool across = false;      // edge to edge across the grain; else end to end along it
+  Length length, width;     // of the piece as it is sawn, its length along the grain
+  std::int32_t panel = -1;  // cut from this one of StockGroup::parts, which is glued up first
+};
+
 // Everything of one material and thickness.
 struct StockGroup {
   std::string material;  // may be empty
@@ -39,6 +53,8 @@ struct StockGroup {
   bool solid = false;    // from boards
   Length rough;          // of the boards before planing; sheets: the thickness
   std::vector<StockPart> parts;
+  std::vector<StockRun> runs;    // those of NestJob::runs by the same index
+  std::vector<StockRun> panels;  // those that are cut from panels glued up
   NestJob job;
   NestPlan plan;
   // Of one of NestJob::stock: where it begins on the whole piece (flaws cut a piece into several).
@@ -63,6 +79,9 @@ struct StockUse {
   std::int64_t count = 0;
 };
 [[nodiscard]] std::vector<StockUse> UsesOf(const StockGroup& group);
+
+// The fronts of a run by their ids, in order: "D1–D3, B1".
+[[nodiscard]] std::string FrontsOf(const StockRun& run);
 
 // Volume of the boards of a group, in cubic millimetres as bought, the waste included: an estimate.
 [[nodiscard]] double BoardVolume(const StockPlan& plan, const StockGroup& group);

@@ -23,8 +23,10 @@ add_library(tillwright_core STATIC
   src/nest/guillotine.cpp
   src/nest/knapsack.cpp
   src/nest/nest.cpp
+  src/nest/offcuts.cpp
   src/nest/packing.cpp
   src/nest/refill.cpp
+  src/nest/runs.cpp
   src/nest/search.cpp
   src/nest/searcher.cpp
   src/nest/tree.cpp
@@ -65,12 +67,15 @@ add_library(tillwright_core STATIC
   src/check/wood.cpp
   src/stock/board_choice.cpp
   src/stock/cut_list.cpp
+  src/stock/front_runs.cpp
+  src/stock/glue_up.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
   src/stock/part_kinds.cpp
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_parts.cpp
   src/stock/stock_plan.cpp
   src/read/case_reader.cpp
   src/read/check_inputs.cpp

@@ -8,6 +8,8 @@
 #include "nest/dive.h"
 #include "nest/greedy.h"
 #include "nest/knapsack.h"
+#include "nest/offcuts.h"
+#include "nest/runs.h"
 #include "nest/search.h"
 #include "nest/units.h"
 
@@ -93,7 +95,11 @@ class Nester {
 
 }  // namespace
 
-NestPlan Nest(const NestJob& job) { return Nester(job).Run(); }
+NestPlan Nest(const NestJob& job) {
+  if (job.runs.empty()) return nest::WithOffcutsWhole(Nester(job).Run());
+  const NestJob whole = nest::WithRunsWhole(job);
+  return nest::WithRunsCut(job, nest::WithOffcutsWhole(Nester(whole).Run()));
+}
 
 std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
   const auto counted = [&](std::int64_t n) {
@@ -109,8 +115,9 @@ std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view
   if (plan.layouts.empty()) return text;
   const bool one_size = job.stock.size() == 1;
   if (plan.proven) {
-    return text + "; no layout cut edge to edge can do with " + (one_size ? "fewer" : "less") +
-           " (proved)";
+    return text + "; no layout cut edge to edge " +
+           (job.runs.empty() ? "" : "that keeps the runs whole ") + "can do with " +
+           (one_size ? "fewer" : "less") + " (proved)";
   }
   return text + "; may be improvable, bound " + std::to_string(plan.bound);
 }

@@ -119,7 +119,11 @@ class PlanWriter {
     const Length trim = job_.stock[static_cast<std::size_t>(layout.stock)].trim;
     AddPiece(sheet.tree, 0, trim, trim, -1, layout);
     const NestStock& stock = job_.stock[static_cast<std::size_t>(layout.stock)];
-    layout.pieces.front().rect = {trim, trim, stock.along - 2 * trim, stock.across - 2 * trim};
+    // A part that fills the sheet but for what no unit measures keeps its own size.
+    NestPiece& whole = layout.pieces.front();
+    if (whole.kind != NestPieceKind::kPart) {
+      whole.rect = {trim, trim, stock.along - 2 * trim, stock.across - 2 * trim};
+    }
     plan_.layouts.push_back(std::move(layout));
   }
 

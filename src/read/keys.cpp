@@ -68,6 +68,8 @@ constexpr std::array kFrontsKeys{
     KeyRow{"grain", "choice:grain", "Which way the grain of the fronts runs.", "horizontal"},
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
+    KeyRow{"match", "choice:match",
+           "Which fronts are cut out of one piece in their order, so that the grain runs on.", "none"},
     KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
 };
 

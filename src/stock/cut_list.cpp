@@ -4,6 +4,8 @@
 #include "spec/defaults.h"
 #include "spec/materials.h"
 #include "stock/board_choice.h"
+#include "stock/front_runs.h"
+#include "stock/glue_up.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
@@ -65,6 +67,7 @@ class CutListRule {
       return std::tuple(std::string_view(a.material), -a.thickness, -a.width, -a.length) <
              std::tuple(std::string_view(b.material), -b.thickness, -b.width, -b.length);
     });
+    NameRuns(lines);
     return lines;
   }
 
@@ -87,26 +90,22 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      GlueUp(line);
+      GlueUp(line, WidestBoard(stock_, {line.material, line.thickness}, bank_.units),
+             spec_.glue_up, bank_);
     }
     return line;
   }
 
-  // As few boards as do, all of one width in whole increments, so that one setting of the fence
-  // serves; each joint takes its jointing.
-  void GlueUp(CutLine& line) const {
-    const GlueUpSpec& spec = spec_.glue_up;
-    const Length board = spec.typed
-                             ? spec.board.value
-                             : WidestBoard(stock_, {line.material, line.thickness}, bank_.units);
-    const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
-    if (line.rough_width <= board || board <= 2 * joint) return;
-    const Length each = board - joint;
-    const std::int64_t n = CeilTo(line.rough_width - joint, each).picometers() / each.picometers();
-    const Length total = line.rough_width + (n - 1) * joint;
-    const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
-    line.boards = static_cast<int>(n);
-    line.board_width = Min(CeilTo(share, bank_.round), board);
+  void NameRuns(std::vector<CutLine>& lines) const {
+    const std::vector<FrontRun> runs = MatchedFronts(bank_);
+    if (runs.empty()) return;
+    const std::vector<std::size_t> line_of = LineOfParts(bank_, lines);
+    for (const FrontRun& run : runs) {
+      for (const std::size_t part : run.parts) {
+        std::vector<std::string>& labels = lines[line_of[part]].runs;
+        if (labels.empty() || labels.back() != run.label) labels.push_back(run.label);
+      }
+    }
   }
 
   const Spec& spec_;

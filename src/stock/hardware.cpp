@@ -291,7 +291,9 @@ std::vector<HardwareLine> HardwareList(const Spec& spec, const Bank& bank) {
 }
 
 PartsLists MakePartsLists(const Spec& spec, const Bank& bank) {
-  return {CutList(spec, bank), HardwareList(spec, bank)};
+  std::vector<CutLine> cuts = CutList(spec, bank);
+  std::vector<FrontRun> runs = FrontRuns(spec, bank, cuts);
+  return {std::move(cuts), HardwareList(spec, bank), std::move(runs)};
 }
 
 }  // namespace tillwright

@@ -11,7 +11,7 @@ bool IsOfCase(const Part& part) { return part.space < 0 && part.divider < 0; }
 
 }  // namespace
 
-std::string RunTogether(const std::set<NumberedId>& ids) {
+std::string RunTogether(const std::vector<NumberedId>& ids) {
   std::string out;
   for (auto at = ids.begin(); at != ids.end();) {
     const NumberedId first = *at;
@@ -24,6 +24,16 @@ std::string RunTogether(const std::set<NumberedId>& ids) {
     out += Name(last);
   }
   return out;
+}
+
+std::string RunTogether(const std::vector<std::string>& ids) {
+  std::vector<NumberedId> numbered;
+  for (const std::string& id : ids) numbered.push_back(ToNumberedId(id));
+  return RunTogether(numbered);
+}
+
+std::string RunTogether(const std::set<NumberedId>& ids) {
+  return RunTogether(std::vector<NumberedId>(ids.begin(), ids.end()));
 }
 
 NumberedId ToNumberedId(const std::string& id) { return {id[0], std::stoi(id.substr(1))}; }

@@ -3,6 +3,7 @@
 
 #include "spec/defaults.h"
 #include "stock/board_choice.h"
+#include "stock/stock_parts.h"
 #include "tillwright/parts.h"
 #include "tillwright/stock.h"
 
@@ -46,10 +47,23 @@ class StockPlanner {
 
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
-    for (const CutLine& line : CutList(*source.spec, *source.bank, *spec_)) {
-      std::string label = line.label;
-      if (sources_.size() > 1) label = std::string(1, Letter(index)) + ": " + label;
-      AddLine(GroupFor(line), line, std::move(label));
+    const std::string prefix =
+        sources_.size() > 1 ? std::string(1, Letter(index)) + ": " : std::string();
+    const std::vector<CutLine> lines = CutList(*source.spec, *source.bank, *spec_);
+    const std::vector<std::size_t> line_of = LineOfParts(*source.bank, lines);
+    const std::vector<FrontRun> runs = MatchedFronts(*source.bank);
+    std::vector<std::int64_t> alone;
+    for (const CutLine& line : lines) alone.push_back(line.kind.count);
+    for (const FrontRun& run : runs) {
+      for (const std::size_t part : run.parts) --alone[line_of[part]];
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      if (alone[i] == 0) continue;
+      StockParts(GroupFor(lines[i])).Add(lines[i], prefix + lines[i].label, alone[i]);
+    }
+    for (const FrontRun& run : runs) {
+      StockGroup& group = GroupFor(lines[line_of[run.parts.front()]]);
+      StockParts(group).AddRun({source, lines, line_of, run, prefix});
     }
   }
 
@@ -126,35 +140,13 @@ class StockPlanner {
     return (200 * price.numerator + price.denominator) / (2 * price.denominator);
   }
 
-  // --- What is cut ------------------------------------------------------------------------------
-
-  void AddLine(StockGroup& group, const CutLine& line, std::string label) const {
-    StockPart part{.label = std::move(label),
-                   .length = line.length,
-                   .width = line.width,
-                   .count = line.kind.count};
-    NestPart nest{.label = {},
-                  .along = line.rough_length,
-                  .across = line.rough_width,
-                  .count = line.kind.count,
-                  .may_turn = !group.solid && line.grain == Grain::kNone};
-    if (line.boards > 1) GlueUp(line, nest, part);
-    nest.label = part.label;
-    group.parts.push_back(std::move(part));
-    group.job.parts.push_back(std::move(nest));
-  }
-
-  static void GlueUp(const CutLine& line, NestPart& nest, StockPart& part) {
-    part.staves = line.boards;
-    nest.across = line.board_width;
-    nest.count *= part.staves;
-  }
-
   void LayOut(StockGroup& group) {
     std::int64_t parts = 0;
     for (const NestPart& part : group.job.parts) parts += part.count;
     group.job.work = std::min(kMostWork, parts * kWorkEach);
     group.plan = Nest(group.job);
+    while (BreakUnplacedRuns(group)) group.plan = Nest(group.job);
+    NameStretches(group);
     for (const StockUse& use : UsesOf(group)) {
       const NestStock& stock = group.job.stock[static_cast<std::size_t>(use.stock)];
       plan_.priced = plan_.priced && (stock.on_hand || stock.price.has_value());

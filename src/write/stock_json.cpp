@@ -1,3 +1,4 @@
+#include "tillwright/parts.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/json_text.h"
@@ -34,6 +35,11 @@ class StockJsonWriter {
     }
     Uses(group);
     Parts(group);
+    json_.Open("runs", '[');
+    for (const StockRun& run : group.runs) Run(run);
+    json_.Close().Open("panels", '[');
+    for (const StockRun& run : group.panels) Run(run);
+    json_.Close();
     json_.Open("layouts", '[');
     for (const NestLayout& layout : group.plan.layouts) Layout(group, layout);
     json_.Close().Close();
@@ -64,6 +70,18 @@ class StockJsonWriter {
     json_.Close();
   }
 
+  void Run(const StockRun& run) {
+    json_.Open('{').Text("label", run.label);
+    if (!run.whole.empty()) json_.Text("stretch_of", run.whole);
+    json_.Open("fronts", '[');
+    for (const std::string& front : run.fronts) json_.Text(front);
+    json_.Close().Text("order", OrderWords(run.match));
+    json_.Text("way", run.across ? "edge to edge" : "end to end");
+    json_.Millimeters("length_mm", run.length).Millimeters("width_mm", run.width);
+    if (run.panel >= 0) json_.Number("part", run.panel);
+    json_.Close();
+  }
+
   void Layout(const StockGroup& group, const NestLayout& layout) {
     const auto at = static_cast<std::size_t>(layout.stock);
     const NestStock& stock = group.job.stock[at];
@@ -85,6 +103,7 @@ class StockJsonWriter {
   void Piece(const NestPiece& piece, bool part) {
     json_.Open('{');
     if (part) json_.Number("part", piece.part).Flag("turned", piece.turned);
+    if (piece.place >= 0) json_.Number("run", piece.run).Number("place", piece.place);
     Box(piece.rect);
     json_.Close();
   }

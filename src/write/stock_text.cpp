@@ -2,6 +2,7 @@
 #include <map>
 
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
 #include "write/text_table.h"
@@ -103,6 +104,7 @@ class StockWriter {
     page_.Line(saw + ". Cuts are numbered in order; the fence stands at \"fence\".");
     Missing(group);
     GlueUps(group);
+    Runs(group);
     for (std::size_t i = 0; i < group.plan.layouts.size(); ++i) Layout(group, i);
   }
 
@@ -125,6 +127,38 @@ class StockWriter {
     }
   }
 
+  // --- Fronts that are matched ------------------------------------------------------------------
+
+  void Runs(const StockGroup& group) {
+    if (group.runs.empty() && group.panels.empty()) return;
+    for (const StockRun& run : group.panels) RunLine(run, "the panel");
+    for (const StockRun& run : group.runs) RunLine(run, "one piece");
+    Stretches(group);
+    page_.Line(
+        "Mark the order across the show faces of a run before you cut it, and keep the fronts that "
+        "way up; each cut takes a kerf out of the figure.");
+  }
+
+  void RunLine(const StockRun& run, const std::string& from) {
+    std::string line =
+        "Run " + run.label + ": front" + (run.fronts.size() > 1 ? "s " : " ") + FrontsOf(run);
+    if (run.fronts.size() > 1) line += ", " + std::string(OrderWords(run.match));
+    page_.Line(line + ", out of " + from + " " + Size(run.length, run.width) + ".");
+  }
+
+  // Which runs no piece is large enough for.
+  void Stretches(const StockGroup& group) {
+    std::vector<std::string> told;
+    for (const std::vector<StockRun>* runs : {&group.panels, &group.runs}) {
+      for (const StockRun& run : *runs) {
+        if (run.whole.empty() || (!told.empty() && told.back() == run.whole)) continue;
+        told.push_back(run.whole);
+        page_.Line("No " + Noun(group) + " is large enough for all of run " + run.whole +
+                   ": it is cut in stretches, and the grain does not run on between them.");
+      }
+    }
+  }
+
   void Layout(const StockGroup& group, std::size_t index) {
     const NestLayout& layout = group.plan.layouts[index];
     const NestStock& stock = StockAt(group, layout.stock);
@@ -139,15 +173,19 @@ class StockWriter {
     }
     page_.Put(head + "\n");
     Parts(group, layout);
-    Cuts(layout);
+    Cuts(group, layout);
   }
 
   void Parts(const StockGroup& group, const NestLayout& layout) {
     std::map<std::int32_t, std::int64_t> counts;
-    for (const NestPiece& piece : layout.pieces) {
-      if (piece.kind == NestPieceKind::kPart) ++counts[piece.part];
-    }
     TextTable table({{"part", false, true}, {"pcs"}, {"sawn"}});
+    for (const NestPiece& piece : layout.pieces) {
+      if (piece.kind == NestPieceKind::kPart && piece.run < 0) ++counts[piece.part];
+      if (piece.kind == NestPieceKind::kPart || piece.run < 0) continue;
+      const StockRun& run = group.runs[static_cast<std::size_t>(piece.run)];
+      table.Row(
+          {"run " + run.label + ": front " + FrontsOf(run), "1", Size(run.length, run.width)});
+    }
     for (const auto& [part, count] : counts) {
       const auto at = static_cast<std::size_t>(part);
       table.Row({Printable(group.parts[at].label), std::to_string(count),
@@ -156,15 +194,17 @@ class StockWriter {
     page_.Put(table.ToText());
   }
 
-  void Cuts(const NestLayout& layout) {
+  void Cuts(const StockGroup& group, const NestLayout& layout) {
     TextTable table({{"cut"}, {"fence"}, {"way", false}, {"of a piece"}, {"", false, true}});
     int number = 0;
     for (const NestCut& cut : CutsOf(layout)) {
-      const Rect& piece = layout.pieces[static_cast<std::size_t>(cut.piece)].rect;
+      const NestPiece& piece = layout.pieces[static_cast<std::size_t>(cut.piece)];
       std::string note = cut.settled ? "fence stays" : "";
-      if (cut.small) note += (note.empty() ? "" : "; ") + std::string("small: hold it in a sled");
+      const auto add = [&](const std::string& more) { note += (note.empty() ? "" : "; ") + more; };
+      if (piece.run >= 0) add("run " + group.runs[static_cast<std::size_t>(piece.run)].label);
+      if (cut.small) add("small: hold it in a sled");
       table.Row({std::to_string(++number), In(cut.size), cut.across ? "across" : "along",
-                 Size(piece.width, piece.height), note});
+                 Size(piece.rect.width, piece.rect.height), note});
     }
     page_.Put(table.ToText());
   }

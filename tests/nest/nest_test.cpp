@@ -153,6 +153,36 @@ TEST(Nest, PrefersWhatIsOnHandAndWhatCostsLess) {
   EXPECT_TRUE(plan.proven);
 }
 
+// Parts whose sizes have a common measure of 8 mm (with the kerf) on a sheet that is no multiple of
+// it: what is over belongs to the offcuts, and no cut takes it off them.
+TEST(Nest, ListsNoCutThatFreesAnOffcutFromWaste) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(733), .across = Mm(597)}},
+              .stock = {{.label = "s", .along = Mm(2440), .across = Mm(1220), .trim = Mm(6)}},
+              .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  ASSERT_EQ(plan.layouts.size(), 1U);
+  EXPECT_EQ(CutsOf(plan.layouts[0]).size(), 2U);
+  std::vector<Rect> offcuts;
+  for (const NestPiece& piece : plan.layouts[0].pieces) {
+    if (piece.kind == NestPieceKind::kOffcut) offcuts.push_back(piece.rect);
+  }
+  // 2440 - 12 - 733 - 3 and 1220 - 12 - 597 - 3.
+  EXPECT_THAT(offcuts, ::testing::UnorderedElementsAre(Rect{Mm(742), Mm(6), Mm(1692), Mm(1208)},
+                                                       Rect{Mm(6), Mm(606), Mm(733), Mm(608)}));
+}
+
+// A sheet that is half a millimetre more than its part: the part keeps its size.
+TEST(Nest, LeavesAPartThatFillsItsSheetItsOwnSize) {
+  const NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(50)}},
+                    .stock = {{.label = "s",
+                               .along = Mm(100) + Length::Picometers(500'000'000),
+                               .across = Mm(50)}},
+                    .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+  EXPECT_THAT(plan.missing, ::testing::ElementsAre(0));
+}
+
 // Every part is cut free: each cut lies between two pieces or before waste, and there are as many
 // as it takes. 2 x 2 parts on a sheet that is larger both ways: two rips or crosscuts, then two for
 // each.

@@ -7,4 +7,5 @@ tillwright_add_tests(tillwright_nest_tests
           tests/nest/layout_check.cpp
           tests/nest/layout_check_test.cpp
           tests/nest/nest_test.cpp
-          tests/nest/one_sheet_test.cpp)
+          tests/nest/one_sheet_test.cpp
+          tests/nest/runs_test.cpp)
