@@ -1,29 +1,21 @@
 #include "stock/part_names.h"
 
+#include "bank/id_list.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {
 
-std::string Name(NumberedId id) { return id.first + std::to_string(id.second); }
+std::string Name(const NumberedId& id) { return id.first + std::to_string(id.second); }
 
 bool IsOfCase(const Part& part) { return part.space < 0 && part.divider < 0; }
 
 }  // namespace
 
 std::string RunTogether(const std::set<NumberedId>& ids) {
-  std::string out;
-  for (auto at = ids.begin(); at != ids.end();) {
-    const NumberedId first = *at;
-    NumberedId last = first;
-    for (++at; at != ids.end() && *at == NumberedId{last.first, last.second + 1}; ++at) last = *at;
-    if (!out.empty()) out += ", ";
-    out += Name(first);
-    if (last == first) continue;
-    out += last.second == first.second + 1 ? ", " : "\u2013";
-    out += Name(last);
-  }
-  return out;
+  IdList list;
+  for (const NumberedId& id : ids) list.Add(Name(id));
+  return list.ToText();
 }
 
 NumberedId ToNumberedId(const std::string& id) { return {id[0], std::stoi(id.substr(1))}; }

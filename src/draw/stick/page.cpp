@@ -193,6 +193,13 @@ void SetWords(StickPage& page, const TextMetrics& metrics) {
                {.cap_height = kWordsCap}, page.width - 2 * page.margin);
 }
 
+void SetFewWords(StickPage& page, const TextMetrics& metrics) {
+  page.words = WrapText(metrics,
+                        "Print at 100 % (actual size), one-sided, all pages in one run; measure "
+                        "the bars both ways before you cut. Are they off? See page 1.",
+                        {.cap_height = kWordsCap}, page.width - 2 * page.margin);
+}
+
 PaperBox PieceSpace(const StickPage& page) {
   return {page.margin + kBarRoom + 1, page.margin + 0.5, page.width - page.margin - 0.3,
           page.height - page.margin - FootRoom(page)};
