@@ -87,16 +87,11 @@ class Heights {
     }
     book_.Edge(kCase, bottom, id, "bottom", "partition");
     book_.Edge(kCase, top, id, "top", "partition");
-    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
-    const Length entry = bank_.casework->joint_depth;
-    StickPlace lower = bottom.Minus(entry, "case.joint.depth");
-    StickPlace upper = top.Plus(entry, "case.joint.depth");
-    if (bank_.casework->frame) {
-      lower = floor_.Plus(member.begin, Under(id, "begin"));
-      upper = lower.Plus(member.length, Under(id, "length"));
-    }
-    book_.Edge(kCase, lower, id, "lower end", "partition");
-    book_.Edge(kCase, upper, id, "upper end", "partition");
+    // Into the joints, and behind a face frame.
+    const StickPlace lower = floor_.Plus(member.begin, Under(id, "begin"));
+    const StickPlace upper = lower.Plus(member.length, Under(id, "length"));
+    if (lower.at() != bottom.at()) book_.Edge(kCase, lower, id, "lower end", "partition");
+    if (upper.at() != top.at()) book_.Edge(kCase, upper, id, "upper end", "partition");
   }
 
   void BoxOf(const Space& space) {

@@ -84,25 +84,17 @@ class Widths {
 
   void Member(const Divider& member) {
     const std::string id = ToText(member);
-    const StickPlace left = left_.Plus(member.rect.x, Under(id, "x"));
-    const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
     if (member.partition) {
+      const StickPlace left = left_.Plus(member.rect.x, Under(id, "x"));
+      const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
       book_.Edge(kCase, left, id, "left", "partition");
       book_.Edge(kCase, right, id, "right", "partition");
       return Cut(kCase, left, right);
     }
     if (IsWebFrame(bank_, member)) return;
-    if (bank_.casework && bank_.casework->frame) {
-      const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
-      book_.Edge(kCase, end, id, "left", "divider");
-      return book_.Edge(kCase, end.Plus(member.length, Under(id, "length")), id, "right",
-                        "divider");
-    }
-    const bool let_in = bank_.casework && bank_.casework->joint != CaseJoint::kButt;
-    const Length entry = let_in ? bank_.casework->joint_depth : Length();
-    book_.Edge(kCase, let_in ? left.Minus(entry, "case.joint.depth") : left, id, "left", "divider");
-    book_.Edge(kCase, let_in ? right.Plus(entry, "case.joint.depth") : right, id, "right",
-               "divider");
+    const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
+    book_.Edge(kCase, end, id, "left", "divider");
+    book_.Edge(kCase, end.Plus(member.length, Under(id, "length")), id, "right", "divider");
   }
 
   void BoxOf(const Space& space) {
