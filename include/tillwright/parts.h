@@ -30,8 +30,12 @@ struct PartKind {
 // the case.
 [[nodiscard]] std::string PartKindIds(const Bank& bank, const PartKind& kind);
 
-// What lists, drawings (in capitals) and sticks call a kind: "box side D1–D3, D5", "case bottom".
+// What lists, drawings and sticks call a kind: "box side D1–D3, D5", "case bottom".
 [[nodiscard]] std::string PartKindLabel(const Bank& bank, const PartKind& kind);
+
+// The same in letters, digits and '-', for names of files: "box-side-d1-to-d3-d5"; of many ids the
+// first, and how many more there are.
+[[nodiscard]] std::string PartKindStem(const Bank& bank, const PartKind& kind);
 
 // Edges of a sheet part that get a band: how many along its length, how many along its width.
 struct Banding {

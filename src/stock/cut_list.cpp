@@ -90,8 +90,8 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      GlueUp(line, WidestBoard(stock_, {line.material, line.thickness}, bank_.units),
-             spec_.glue_up, bank_);
+      GlueUp(line, WidestBoard(stock_, {line.material, line.thickness}, bank_.units), spec_.glue_up,
+             bank_);
     }
     return line;
   }

@@ -125,9 +125,7 @@ std::string FrontsOf(const Bank& bank, const FrontRun& run) {
   return RunTogether(fronts);
 }
 
-std::string RunLabels(const CutLine& line) {
-  return RunTogether(line.runs);
-}
+std::string RunLabels(const CutLine& line) { return RunTogether(line.runs); }
 
 std::vector<std::size_t> LineOfParts(const Bank& bank, const std::vector<CutLine>& lines) {
   std::vector<std::size_t> line_of(bank.parts.size());

@@ -107,9 +107,7 @@ void StockParts::AddStretch(const RunToCut& run, Stretch stretch) {
   group_.job.runs.push_back(std::move(nest));
 }
 
-std::string FrontsOf(const StockRun& run) {
-  return RunTogether(run.fronts);
-}
+std::string FrontsOf(const StockRun& run) { return RunTogether(run.fronts); }
 
 namespace {
 
