@@ -49,11 +49,12 @@ class Heights {
       if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
     }
     if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
-    if (c.joint != CaseJoint::kButt) {
+    if (c.joint == CaseJoint::kGroove) {
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
+    } else if (c.joint != CaseJoint::kButt) {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      book_.Edge(kCase, raise, "", word + " bottom");
-      book_.Edge(kCase, low, "", word + " top");
-      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, low.at(), {}, "", ""});
+      Groove(raise, low, "", word);
       if (!c.top_none) {
         book_.Edge(kCase, high, "", "upper rabbet");
         book_.Span({StickSpan::Kind::kCut, kCase, high.at(), c.height, {}, "", ""});
@@ -66,6 +67,14 @@ class Heights {
     }
   }
 
+  // Across the sides.
+  void Groove(const StickPlace& from, const StickPlace& to, const std::string& id,
+              const std::string& word) {
+    book_.Edge(kCase, from, id, word + " bottom");
+    book_.Edge(kCase, to, id, word + " top");
+    book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
+  }
+
   void Member(const Divider& member) {
     const std::string id = ToText(member);
     const StickPlace bottom = floor_.Plus(member.rect.y, Under(id, "y"));
@@ -73,6 +82,10 @@ class Heights {
     book_.Edge(kCase, bottom, id, "bottom");
     book_.Edge(kCase, top, id, "top");
     if (!member.partition) {
+      if (bank_.casework && bank_.casework->joint == CaseJoint::kGroove) {
+        const Length tongue = bank_.casework->tongue;
+        return Groove(bottom, bottom.Plus(tongue, "case.joint.tongue"), id, "groove");
+      }
       book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
       return;
     }

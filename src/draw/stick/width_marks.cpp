@@ -1,4 +1,5 @@
 #include "draw/stick/axis_marks.h"
+#include "tillwright/words.h"
 
 namespace tillwright {
 namespace {
@@ -46,8 +47,7 @@ class Widths {
       book_.Edge(lane, {c.width, "case.width"}, "", "case right");
     }
     if (c.joint != CaseJoint::kButt) {
-      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      IntoSides(c.joint_depth, "case.joint.depth", word);
+      IntoSides(c.joint_depth, "case.joint.depth", std::string(Word(c.joint)));
     }
     if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
     if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
@@ -84,7 +84,12 @@ class Widths {
     if (member.partition) {
       book_.Edge(kCase, left, id, "left");
       book_.Edge(kCase, right, id, "right");
-      return Cut(kCase, left, right);
+      if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+        return Cut(kCase, left, right);
+      }
+      const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
+      book_.Edge(kCase, groove, id, "groove right");
+      return Cut(kCase, left, groove);
     }
     if (bank_.casework && bank_.casework->frame) {
       const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
