@@ -176,8 +176,16 @@ enum class CutFrom : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(CutFrom from);
 
-// Where a cut is made: on the inside face unless said.
-enum class CutOn : std::uint8_t { kInside, kInnerEdge, kBothFaces };
+// Where a cut is made: on the inside face unless said. Dividers have an upper, partitions a right
+// face instead.
+enum class CutOn : std::uint8_t {
+  kInside,
+  kInnerEdge,
+  kBothFaces,
+  kOutside,
+  kUpperFace,
+  kRightFace
+};
 [[nodiscard]] std::string_view ToText(CutOn face);
 
 // One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
@@ -235,6 +243,7 @@ struct CaseBuild {
   Length raise;
   CaseJoint joint = CaseJoint::kButt;
   Length joint_depth;
+  Length tongue;  // groove joint: one thickness for all; zero with another joint
   CaseFixing fixing = CaseFixing::kPocketScrews;
   BackFit back = BackFit::kRabbet;
   Length back_thickness;  // zero when there is none
@@ -261,6 +270,10 @@ struct CaseBuild {
 
   // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
+  // How wide the channel is that takes a member so thick.
+  [[nodiscard]] Length SeatWidth(Length member) const {
+    return joint == CaseJoint::kGroove ? tongue : member;
+  }
 };
 
 // A block of space: its left, lower and front faces, then its sizes.

@@ -111,6 +111,9 @@ std::string_view ToText(CutOn face) {
     case CutOn::kInside: return "inside";
     case CutOn::kInnerEdge: return "inner edge";
     case CutOn::kBothFaces: return "both faces";
+    case CutOn::kOutside: return "outside";
+    case CutOn::kUpperFace: return "upper face";
+    case CutOn::kRightFace: return "right face";
   }
   return "";
 }

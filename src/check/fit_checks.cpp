@@ -111,12 +111,14 @@ class Movement {
   // How much a part so wide moves, to a 64th of an inch or a tenth of a millimetre.
   Length Moves(Length across, const std::string& material) const {
     const double mm = ToMillimeters(across) * ChangePerPercent(material, SawnCut::kFlat) * range_;
-    const Length step = bank_.units == Unit::kInch ? Length::Inches(1, 64)
-                                                   : Length::Picometers(Length::kPerMillimeter / 10);
+    const Length step = bank_.units == Unit::kInch
+                            ? Length::Inches(1, 64)
+                            : Length::Picometers(Length::kPerMillimeter / 10);
     return std::llround(mm / ToMillimeters(step)) * step;
   }
 
-  // Front to back, over the case's depth: the worktop's grain runs from end to end, a side's upright.
+  // Front to back, over the case's depth: the worktop's grain runs from end to end, a side's
+  // upright.
   void Worktop() {
     const Length top = Moves(c_.depth, c_.worktop->material);
     const Length side = Moves(c_.depth, c_.material);
@@ -125,9 +127,10 @@ class Movement {
       return Add(Level::kPass, "worktop", "worktop and case move alike", apart);
     }
     Add(Level::kNote, "worktop",
-        "between dry and humid the worktop moves " + In(top) + " over the case's depth and the case " +
-            In(side) + ": screw it fast at the front, and let the screws behind run in slots of " +
-            In(apart) + " or more",
+        "between dry and humid the worktop moves " + In(top) +
+            " over the case's depth and the case " + In(side) +
+            ": screw it fast at the front, and let the screws behind run in slots of " + In(apart) +
+            " or more",
         apart);
   }
 

@@ -49,10 +49,13 @@ add_library(tillwright_core STATIC
   src/solve/solve.cpp
   src/check/advice.cpp
   src/check/bank_checks.cpp
+  src/check/case_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
   src/check/control.cpp
+  src/check/drawer_checks.cpp
   src/check/figures.cpp
+  src/check/finding_list.cpp
   src/check/fit_checks.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
@@ -88,6 +91,7 @@ add_library(tillwright_core STATIC
   src/read/read_spec.cpp
   src/read/stock_reader.cpp
   src/write/bank_tables.cpp
+  src/write/case_keys.cpp
   src/write/check_tables.cpp
   src/write/csv.cpp
   src/write/cut_notes.cpp

@@ -101,7 +101,7 @@ class PartDrawing {
     if (!options_.all_dimensions) return marks;
     const Length whole = upright ? shape_.right : shape_.up;
     for (const CutBand& band : shape_.bands) {
-      if (band.upright != upright) continue;
+      if (band.upright != upright || band.twin) continue;
       marks.push_back({band.low, band.high, CutPath(band, "width")});
       if (band.seat) continue;  // from one datum: AddSeatPlaces()
       if (band.from_far) {
@@ -155,7 +155,8 @@ class PartDrawing {
       // Through cuts are shown where the thickness is.
       if (IsThrough(band) ? upright : band.upright != upright) continue;
       seen.push_back(key);
-      marks.push_back({Length(), band.depth, CutPath(band, "depth")});
+      const Length from = band.behind ? shape_.thickness - band.depth : Length();
+      marks.push_back({from, from + band.depth, CutPath(band, "depth")});
     }
     return marks;
   }
@@ -187,7 +188,7 @@ class PartDrawing {
     return face;
   }
 
-  // Near sides of the dados for dividers from the lower end, for partitions from the left.
+  // Near sides of the dados or grooves for dividers from the lower end, for partitions from the left.
   void AddSeatPlaces(SheetGroup& out, const PaperBox& box) const {
     OrdinateColumn right{.side = PaperSide::kRight, .edge = box.right, .heading = "FROM LOWER END"};
     OrdinateColumn above{.side = PaperSide::kAbove, .edge = box.top};

@@ -24,6 +24,7 @@ class CaseReader {
     Object("joint", "case-joint", [&](ObjectReader& joint) {
       joint.Choice("type", out_.joint.type);
       joint.LengthOf("depth", Sign::kPositive, out_.joint.depth);
+      joint.LengthOf("tongue", Sign::kPositive, out_.joint.tongue);
       joint.Choice("fixing", out_.joint.fixing);
     });
     if (const JsonValue* value = o_.Find("back")) ReadBack(*value);

@@ -136,8 +136,10 @@ class PieceRule {
     const auto runner = [&](Length x) {
       add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon);
     };
-    runner(member.begin);
-    runner(member.begin + member.length - web.runner);
+    // Only the rails have tongues: the runners lie along the faces of what takes them.
+    const Length in = c_.joint == CaseJoint::kGroove ? c_.joint_depth : Length();
+    runner(member.begin + in);
+    runner(member.begin + member.length - in - web.runner);
     for (const Divider& other : bank_.dividers) {
       const Rect& o = other.rect;
       const bool meets = other.partition && o.x > r.x && o.Right() < r.Right() &&

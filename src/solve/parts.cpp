@@ -132,6 +132,15 @@ class PartRule {
     part.divider = index;
     SizePart(part, member.length, member.depth,
              member.partition ? member.rect.width : member.rect.height);
+    AddTongue(part, member.partition ? CutOn::kRightFace : CutOn::kUpperFace);
+  }
+
+  // A rabbet at each end that leaves a tongue along the other face.
+  void AddTongue(Part& part, CutOn face) const {
+    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) return;
+    const CaseBuild& build = *bank_.casework;
+    part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
+                         part.thickness - build.tongue, face});
   }
 
   void CaseParts(const CaseBuild& build) {
@@ -157,6 +166,7 @@ class PartRule {
   void Across(PartRole role, const CaseBuild& build, Length thickness) {
     Part& part = Add(role, -1, 1, Grain::kHorizontal, build.material);
     SizePart(part, build.member_length, build.inside_depth, thickness);
+    AddTongue(part, CutOn::kOutside);
   }
 
   // --- Pieces -----------------------------------------------------------------------------------
@@ -249,6 +259,7 @@ class PartRule {
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
   // the runners to fit it.
   void AddPieceCuts(Part& part) const {
+    if (part.role == PartRole::kStretcher) AddTongue(part, CutOn::kUpperFace);
     if (part.role != PartRole::kWebRail && part.role != PartRole::kWebRunner) return;
     const WebFrame& web = *bank_.casework->web;
     const Length third = PartBelow(part.thickness, 3);
@@ -257,25 +268,32 @@ class PartRule {
     if (part.role == PartRole::kWebRail) {
       part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
                            CutOn::kInnerEdge});
+      AddTongue(part, CutOn::kUpperFace);
     } else {
       part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
                            CutOn::kBothFaces});
     }
   }
 
-  // In the sides: dados (at the very end: rabbets) for bottom and top, and the back's channel.
+  // In the sides: dados (at the very end: rabbets) for bottom and top, or grooves for the tongues
+  // along their inside faces.
+  static void AddJointCuts(const CaseBuild& build, Part& side) {
+    if (build.joint == CaseJoint::kButt) return;
+    const auto kind_at = [&](bool at_end) {
+      if (build.joint == CaseJoint::kGroove) return CutKind::kGroove;
+      return at_end || build.joint == CaseJoint::kRabbet ? CutKind::kRabbet : CutKind::kDado;
+    };
+    const Length low = build.SeatWidth(build.bottom);
+    side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,
+                         build.raise + build.bottom - low, low, build.joint_depth});
+    if (build.top_none) return;
+    side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
+                         build.SeatWidth(build.top), build.joint_depth});
+  }
+
+  // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
-    if (build.joint != CaseJoint::kButt) {
-      const auto kind_at = [&](bool at_end) {
-        return at_end || build.joint == CaseJoint::kRabbet ? CutKind::kRabbet : CutKind::kDado;
-      };
-      side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge, build.raise,
-                           build.bottom, build.joint_depth});
-      if (!build.top_none) {
-        side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
-                             build.top, build.joint_depth});
-      }
-    }
+    AddJointCuts(build, side);
     if (build.back == BackFit::kRabbet) {
       side.cuts.push_back({CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness,
                            build.back_lap});

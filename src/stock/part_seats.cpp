@@ -95,12 +95,14 @@ class SeatFinder {
   // Across a part that stands; its lower end is at `end` of the opening's heights.
   void Standing(int index, bool other_face, Length end) {
     const Rect& r = RectOf(index);
-    seats_.push_back({index, other_face, false, r.y - end, r.height, depth_});
+    seats_.push_back({index, other_face, false, r.y - end, WidthOf(r.height), depth_});
   }
   void Lying(int index, bool other_face, Length end) {
     const Rect& r = RectOf(index);
-    seats_.push_back({index, other_face, true, r.x - end, r.width, depth_});
+    seats_.push_back({index, other_face, true, r.x - end, WidthOf(r.width), depth_});
   }
+  // A tongue lies along a divider's lower and a partition's left face.
+  Length WidthOf(Length thickness) const { return bank_.casework->SeatWidth(thickness); }
 
   const Bank& bank_;
   const Part& part_;
@@ -112,6 +114,10 @@ class SeatFinder {
 
 std::vector<Seat> SeatsIn(const Bank& bank, const Part& part) {
   return SeatFinder(bank, part).Find();
+}
+
+std::string_view SeatKind(const Bank& bank) {
+  return bank.casework && bank.casework->joint == CaseJoint::kGroove ? "groove" : "dado";
 }
 
 std::string_view SeatFace(PartRole role, const Seat& seat) {

@@ -20,6 +20,8 @@ struct CutBand {
   Length depth;           // from the face
   bool joint = false;     // dovetails or fingers: only a part of the band is cut away
   bool seat = false;      // takes a divider or partition
+  bool behind = false;    // in the face that is not drawn
+  bool twin = false;      // behind, and the same in the drawn face
 };
 
 struct PartShape {

@@ -36,14 +36,17 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
     return "in the inner edge, " + FormatLength(cut.offset, unit) + " below " + from;
   }
   if (cut.face == CutOn::kBothFaces) return "on both faces at " + from;
+  if (cut.from == CutFrom::kEachEnd && cut.face != CutOn::kInside) {
+    return "on the " + std::string(ToText(cut.face)) + " at " + from;
+  }
   if (cut.offset.IsZero()) return "at " + from;
   return FormatLength(cut.offset, unit) +
          (cut.from == CutFrom::kLowerEdge ? " up from " : " in from ") + from;
 }
 
-// A dado that takes a member.
+// A dado or groove that takes a member.
 std::string SeatWords(const Bank& bank, const Seat& seat) {
-  return "dado " + FormatLength(seat.width, bank.units) + " wide, " +
+  return std::string(SeatKind(bank)) + " " + FormatLength(seat.width, bank.units) + " wide, " +
          FormatLength(seat.depth, bank.units) + " deep, " + FormatLength(seat.offset, bank.units) +
          (seat.upright ? " in from the left end" : " up from the lower end") + " for " +
          ToText(bank.dividers[static_cast<std::size_t>(seat.member)]);

@@ -72,17 +72,17 @@ class PartDxf {
         shape_(ShapeOf(bank, part_)),
         seats_(SeatsIn(bank, part_)) {}
 
-  // The file of one hand and face. `mirrored`: left for right. `other`: the seats of the other
-  // face.
+  // The file of one hand and face. `mirrored`: left for right. `other_face`: the seats of the other
+  // face. `cuts`: with the drawn face's cuts and holes, else with those behind.
   std::string File(bool mirrored, bool other_face, bool cuts, std::string_view hand) {
     Dxf dxf;
     mirrored_ = mirrored;
     Outline(dxf);
     for (const CutBand& band : shape_.bands) {
-      if (!band.seat && cuts) Band(dxf, OperationOf(band), band);
+      if (!band.seat && band.behind != cuts) Band(dxf, OperationOf(band), band);
     }
     for (const Seat& seat : seats_) {
-      if (seat.other_face == other_face) Band(dxf, "dado", BandOf(seat));
+      if (seat.other_face == other_face) Band(dxf, SeatKind(bank_), BandOf(seat));
     }
     if (cuts) Holes(dxf);
     dxf.Layer("LABEL", 7);
@@ -94,7 +94,8 @@ class PartDxf {
   }
 
   [[nodiscard]] bool HasOtherFace() const {
-    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; });
+    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; }) ||
+           std::ranges::any_of(shape_.bands, &CutBand::behind);
   }
 
  private:

@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
+#include "stock/part_seats.h"
 #include "support/bank_values.h"
 #include "tillwright/check.h"
 #include "tillwright/parts.h"
@@ -128,6 +131,88 @@ TEST(WholeCase, MembersReachBehindTheFrame) {
   EXPECT_EQ(bank.dividers[0].begin, L("-1 1/4"));
   EXPECT_EQ(bank.dividers[0].depth, L("23 3/4"));
   ExpectSize(PartNamed(bank, "H1.rail"), "16 1/2", "3/4", "3/4", 1);
+}
+
+// --- Tongue and groove --------------------------------------------------------------------------
+// A barefaced tongue, as in a tongued housing: the member's end is rabbeted on one face, and what is
+// left fills a groove narrower than the member. Common practice, no source; so is a third of the
+// member for the tongue.
+
+Cut RabbetAtEnds(const char* width, const char* depth, CutOn face) {
+  return {CutKind::kRabbet, CutFrom::kEachEnd, Length(), L(width), L(depth), face};
+}
+
+// 18 1/2 between the sides. A third of a side of 3/4 is 1/4, into each; a third of the thinnest
+// member, the divider of 1/2, is 1/6, down to 5/32.
+TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "raise": "2", "back": "none",
+    "joint": {"type": "groove"})",
+                                   R"(, "divider": "1/2")"))
+                        .bank;
+  EXPECT_EQ(bank.casework->tongue, L("5/32"));
+  ExpectSize(PartNamed(bank, "case.bottom"), "19", "24", "3/4", 1);
+  ExpectSize(PartNamed(bank, "case.top"), "19", "24", "3/4", 1);
+  ExpectSize(PartNamed(bank, "H1"), "19", "24", "1/2", 1);
+  const std::vector<Cut> outside{RabbetAtEnds("1/4", "19/32", CutOn::kOutside)};
+  EXPECT_EQ(PartNamed(bank, "case.bottom").cuts, outside);
+  EXPECT_EQ(PartNamed(bank, "case.top").cuts, outside);
+  EXPECT_EQ(PartNamed(bank, "H1").cuts,
+            std::vector<Cut>{RabbetAtEnds("1/4", "11/32", CutOn::kUpperFace)});
+  // The bottom's upper face is 2 3/4 up, the top's lower 29 1/4: the grooves end and begin there.
+  const std::vector<Cut>& side = PartNamed(bank, "case.side").cuts;
+  ASSERT_EQ(side.size(), 2U);
+  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4")}));
+  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4")}));
+}
+
+// A tongue as typed, between all members; a partition's groove in what takes it lies along its left
+// face.
+TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
+  const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
+    "joint": {"type": "groove", "tongue": "3/8"}}, "layout": {"rows": [
+      {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}], "divider": "3/4"}})")
+                        .bank;
+  const std::vector<Divider>& members = bank.dividers;
+  ASSERT_EQ(members.size(), 2U);
+  const auto divider = std::ranges::find(members, false, &Divider::partition);
+  const auto partition = std::ranges::find(members, true, &Divider::partition);
+  EXPECT_EQ(PartNamed(bank, "V1").cuts,
+            std::vector<Cut>{RabbetAtEnds("1/4", "3/8", CutOn::kRightFace)});
+  const std::vector<Seat> in_side = SeatsIn(bank, PartNamed(bank, "case.side"));
+  ASSERT_EQ(in_side.size(), 2U);  // of the left side and of the right
+  EXPECT_EQ(in_side[0].width, L("3/8"));
+  EXPECT_EQ(in_side[0].offset, divider->rect.y + L("3/4"));
+  const std::vector<Seat> in_divider = SeatsIn(bank, PartNamed(bank, "H1"));
+  ASSERT_EQ(in_divider.size(), 1U);
+  EXPECT_EQ(in_divider[0].width, L("3/8"));
+  EXPECT_EQ(in_divider[0].offset, partition->rect.x + L("1/4"));
+}
+
+// What does not break off, 1/8 in, where a third of the thinnest member would be less; but no more
+// than half of it.
+TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
+  const auto tongue = [](const char* divider) {
+    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"})",
+                          std::string(R"(, "divider": ")") + divider + "\""))
+        .bank.casework->tongue;
+  };
+  EXPECT_EQ(tongue("5/16"), L("1/8"));
+  EXPECT_EQ(tongue("3/16"), L("3/32"));
+}
+
+// The rails of a web frame have tongues; its runners lie along the sides.
+TEST(WholeCase, WebFramesAreLetInByTheirRails) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"},
+    "web_frame": {})",
+                                   R"(, "slides": {"type": "wood-runner"})"))
+                        .bank;
+  ExpectSize(PartNamed(bank, "H1.web_rail"), "19", "2 1/2", "3/4", 2);
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").cuts.at(1),
+            RabbetAtEnds("1/4", "1/2", CutOn::kUpperFace));
+  for (const CasePiece& piece : bank.pieces) {
+    if (piece.role != PartRole::kWebRunner) continue;
+    EXPECT_TRUE(piece.block.x == Length() || piece.block.x == L("16")) << "between the sides";
+  }
 }
 
 // A divider 18 1/2 long and 23 3/4 deep of rails 2 1/2: 18 3/4 between them and 3/8 into each.

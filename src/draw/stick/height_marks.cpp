@@ -58,11 +58,12 @@ class Heights {
       if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, under");
       if (c.top_none) book_.Edge(kCase, {c.height, "case.height"}, "", "case top");
     }
-    if (c.joint != CaseJoint::kButt) {
+    if (c.joint == CaseJoint::kGroove) {
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
+    } else if (c.joint != CaseJoint::kButt) {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      book_.Edge(kCase, raise, "", word + " bottom");
-      book_.Edge(kCase, low, "", word + " top");
-      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, low.at(), {}, "", ""});
+      Groove(raise, low, "", word);
       if (!c.top_none) {
         book_.Edge(kCase, high, "", "upper rabbet");
         book_.Span({StickSpan::Kind::kCut, kCase, high.at(), c.height, {}, "", ""});
@@ -75,12 +76,28 @@ class Heights {
     }
   }
 
+  // Across the sides.
+  void Groove(const StickPlace& from, const StickPlace& to, const std::string& id,
+              const std::string& word) {
+    book_.Edge(kCase, from, id, word + " bottom");
+    book_.Edge(kCase, to, id, word + " top");
+    book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
+  }
+
+  // What a divider takes in the sides: its tongue's groove, else all its thickness.
+  void LetIn(const std::string& id, const StickPlace& bottom, const StickPlace& top) {
+    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+      return book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
+    }
+    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "groove");
+  }
+
   void Member(const Divider& member) {
     const std::string id = ToText(member);
     const StickPlace bottom = floor_.Plus(member.rect.y, Under(id, "y"));
     const StickPlace top = bottom.Plus(member.rect.height, Under(id, "height"));
     if (!member.partition) {
-      book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
+      LetIn(id, bottom, top);
       if (IsWebFrame(bank_, member)) return;
       book_.Edge(kCase, bottom, id, "bottom", "divider");
       return book_.Edge(kCase, top, id, "top", "divider");

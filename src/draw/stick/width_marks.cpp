@@ -1,5 +1,6 @@
 #include "draw/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "tillwright/words.h"
 
 namespace tillwright {
 namespace {
@@ -47,8 +48,7 @@ class Widths {
       book_.Edge(lane, {c.width, "case.width"}, "", "case right");
     }
     if (c.joint != CaseJoint::kButt) {
-      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      IntoSides(c.joint_depth, "case.joint.depth", word);
+      IntoSides(c.joint_depth, "case.joint.depth", std::string(Word(c.joint)));
     }
     if (c.frame) {
       book_.Edge(kCase, LeftFace(), "", "left side, inside");
@@ -89,7 +89,12 @@ class Widths {
       const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
       book_.Edge(kCase, left, id, "left", "partition");
       book_.Edge(kCase, right, id, "right", "partition");
-      return Cut(kCase, left, right);
+      if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+        return Cut(kCase, left, right);
+      }
+      const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
+      book_.Edge(kCase, groove, id, "groove right");
+      return Cut(kCase, left, groove);
     }
     if (IsWebFrame(bank_, member)) return;
     const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
