@@ -7,6 +7,7 @@
 #include "nest/columns.h"
 #include "nest/dive.h"
 #include "nest/exchange.h"
+#include "nest/fences.h"
 #include "nest/fitting.h"
 #include "nest/greedy.h"
 #include "nest/knapsack.h"
@@ -28,6 +29,7 @@ constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for e
 constexpr std::int64_t kBoardSteps = 9;   // the same for boards, where they make the layout too
 constexpr std::int64_t kTidyShare = 10;   // to leave large offcuts once the sheets are fewest
 constexpr std::int64_t kMostTidyWork = 3'000'000;
+constexpr std::int64_t kPartTidyWork = 30'000;
 constexpr std::int64_t kFittingShare = 2;
 constexpr std::int64_t kBoardShare = 20;  // what is left of the search for boards
 
@@ -40,8 +42,7 @@ class Nester {
     packing_ = nest::GreedyPacking(problem(), bounds_.cost);
     if (Whole(packing_) && !packing_.sheets.empty()) {
       Improve();
-      packing_ = nest::Tidied(problem(), std::move(packing_),
-                              std::min(job_.work / kTidyShare, kMostTidyWork));
+      Tidy();
     }
     NestPlan plan = nest::ToPlan(job_, integers_, packing_);
     plan.bound = bounds_.sheets;
@@ -54,6 +55,23 @@ class Nester {
   [[nodiscard]] const Problem& problem() const { return integers_.problem; }
   [[nodiscard]] bool Whole(const Packing& packing) const {
     return packing.MissingArea(problem()) == 0;
+  }
+
+  // The sheets are fewest: now large offcuts, then few settings of the fence.
+  void Tidy() {
+    std::int64_t parts = 0;
+    for (const nest::Part& part : problem().parts) parts += part.count;
+    const std::int64_t work =
+        std::min({job_.work / kTidyShare, kMostTidyWork, parts * kPartTidyWork});
+    packing_ = nest::Tidied(problem(), std::move(packing_), work);
+    if (nest::IsOneDimensional(problem())) return;
+    packing_ = nest::WithFewerSettings(problem(), std::move(packing_), Kerf(), work);
+  }
+
+  // In whole units, not less.
+  [[nodiscard]] std::int32_t Kerf() const {
+    const std::int64_t unit = integers_.unit.picometers();
+    return static_cast<std::int32_t>((job_.kerf.picometers() + unit - 1) / unit);
   }
 
   void Improve() {
