@@ -19,6 +19,9 @@ add_library(tillwright_core STATIC
   src/nest/cover_lp.cpp
   src/nest/cuts.cpp
   src/nest/dive.cpp
+  src/nest/exchange.cpp
+  src/nest/fences.cpp
+  src/nest/fitting.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
   src/nest/knapsack.cpp

@@ -51,12 +51,22 @@ void Refill::Consider(Waiting& waiting, std::size_t at, std::int32_t width, std:
   // Either cut may be passed over too.
   bool by_columns = (columns >= rows) != (((chance >> 8) & 255) < kSkip);
   if (bench_.problem().stages > 0) by_columns = only == kColumns;
-  const float loss = left.worth - (by_columns ? columns : rows);
+  float loss = left.worth - (by_columns ? columns : rows);
+  if (in_use_ != nullptr) loss += NewSizes(left, width, height);
   if (waiting.left != kNone && loss >= waiting.loss) return;
   waiting.left = static_cast<std::int32_t>(at);
   waiting.loss = loss;
   waiting.turned = turned;
   waiting.first_cut = by_columns ? kColumns : kRows;
+}
+
+// What the settings count that a place needs and that are not in use: as much as half the part is
+// worth, each.
+float Refill::NewSizes(const Left& left, std::int32_t width, std::int32_t height) const {
+  int n = 0;
+  if (width != left.width && !in_use_->Has(width)) ++n;
+  if (height != left.height && !in_use_->Has(height)) ++n;
+  return 0.5F * static_cast<float>(n) * bench_.LeftWorth(width, height);
 }
 
 // Within a limit on stages: the cut that may be made first, kNone when neither may.
@@ -115,8 +125,9 @@ void Refill::Place(const Waiting& waiting) {
   }
 }
 
-void Refill::Run(std::int64_t goal) {
+void Refill::Run(std::int64_t goal, const PieceSizes* in_use) {
   goal_ = goal;
+  in_use_ = in_use;
   waiting_.clear();
   for (std::size_t i = 0; i < bench_.missing().size(); ++i) {
     if (bench_.missing()[i] > 0) waiting_.push_back({.part = static_cast<std::int32_t>(i)});

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "nest/fences.h"
 #include "nest/lefts.h"
 #include "nest/random.h"
 #include "nest/workbench.h"
@@ -16,8 +17,9 @@ class Refill {
   // REQUIRES: both outlive this.
   Refill(Workbench& bench, Random& random) : bench_(bench), random_(random) {}
 
-  // Places what it can; opens sheets as long as all of them cost less than `goal`.
-  void Run(std::int64_t goal);
+  // Places what it can; opens sheets as long as all of them cost less than `goal`. Where `in_use`
+  // is given, sizes among them are cut rather than others.
+  void Run(std::int64_t goal, const PieceSizes* in_use = nullptr);
 
  private:
   // What is known of one missing part while it waits for its place.
@@ -34,6 +36,7 @@ class Refill {
   void LookAll(Waiting& waiting);
   void Consider(Waiting& waiting, std::size_t at, std::int32_t width, std::int32_t height,
                 bool turned);
+  [[nodiscard]] float NewSizes(const Left& left, std::int32_t width, std::int32_t height) const;
   [[nodiscard]] std::int32_t OnlyCut(const Waiting& waiting, const Left& left, std::int32_t width,
                                      std::int32_t height) const;
   void Settle(std::size_t waiting);
@@ -44,6 +47,7 @@ class Refill {
   Workbench& bench_;
   Random& random_;
   std::int64_t goal_ = 0;
+  const PieceSizes* in_use_ = nullptr;
   Lefts lefts_;
   std::vector<Waiting> waiting_;
 };
