@@ -140,7 +140,7 @@ TEST(MatchedStock, OfSeveralBanksAreEachBanksOwn) {
   const Solved b = Matched("client-dresser.json", FrontMatch::kRow);
   const std::vector<StockSource> both{{&a.spec, &a.bank}, {&b.spec, &b.bank}};
   const StockPlan plan = PlanStock(both);
-  EXPECT_THAT(Stretches(plan), ElementsAre("A: R1 D1–D3", "B: R1 D1–D3"));
+  EXPECT_THAT(Stretches(plan), ElementsAre("R1 of A D1–D3", "R1 of B D1–D3"));
   for (const StockGroup& group : plan.groups) {
     EXPECT_THAT(testing::FaultsOf(group.job, group.plan), IsEmpty());
   }
