@@ -37,8 +37,9 @@ struct StockPart {
 // run that no piece is large enough for is cut in stretches, each of them one of these; a stretch
 // may be one front.
 struct StockRun {
-  std::string label;    // "R1", its stretches "R1a", "R1b"; "A: R1" with several banks
+  std::string label;    // "R1", its stretches "R1a", "R1b"; "R1 of A" with several banks
   std::string whole{};  // the run it is a stretch of; empty: all of it
+  std::string bank{};   // "A"; empty when there is one
   std::vector<std::string> fronts{};  // "D1", "B1", left to right or top to bottom
   FrontMatch match = FrontMatch::kRow;
   bool across = false;      // edge to edge across the grain; else end to end along it
@@ -57,6 +58,7 @@ struct StockGroup {
   std::vector<StockRun> panels;  // those that are cut from panels glued up
   NestJob job;
   NestPlan plan;
+  std::int32_t usual = -1;  // of NestJob::stock: of the usual size, as no other can be bought
   // Of one of NestJob::stock: where it begins on the whole piece (flaws cut a piece into several).
   std::vector<Length> begins;
 };
@@ -64,6 +66,7 @@ struct StockGroup {
 struct StockPlan {
   Unit units = Unit::kInch;
   std::string title;               // of the first bank
+  std::vector<std::string> banks;  // titles of all, A, B …, where there are several
   bool priced = false;             // every piece that is bought has a price
   int waste_percent = 0;           // what boards are bought over the layouts
   std::vector<StockGroup> groups;  // sheets first; by material and thickness
@@ -72,6 +75,10 @@ struct StockPlan {
 // REQUIRES: at least one source. The first source that gives "stock" gives it for all, and the
 // first gives units and title.
 [[nodiscard]] StockPlan PlanStock(std::span<const StockSource> sources);
+
+// A, B, C …: what marks the parts of a bank where there are several; those past the 26th share the
+// last.
+[[nodiscard]] char BankLetter(std::size_t index);
 
 // What is used of one kind of stock.
 struct StockUse {

@@ -159,6 +159,25 @@ NestPlan Nest(const NestJob& job) {
   return nest::WithRunsCut(job, nest::WithOffcutsWhole(Nester(whole).Run()));
 }
 
+namespace {
+
+// What is known of layouts that take less.
+std::string Bettered(const NestJob& job, const NestPlan& plan) {
+  const bool one_size = job.stock.size() == 1;
+  if (!plan.proven) {
+    const auto sheets = static_cast<std::int64_t>(plan.layouts.size());
+    if (plan.bound == sheets) return "may be improvable by other sizes, not in number";
+    return "may be improvable, bound " + std::to_string(plan.bound);
+  }
+  const bool priced = std::ranges::any_of(
+      job.stock, [](const NestStock& stock) { return !stock.on_hand && stock.price.has_value(); });
+  const std::string kept = job.runs.empty() ? "" : "that keeps the runs whole ";
+  const std::string less = one_size ? "do with fewer" : priced ? "cost less" : "do with less";
+  return "no layout cut edge to edge " + kept + "can " + less + " (proved)";
+}
+
+}  // namespace
+
 std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
   const auto counted = [&](std::int64_t n) {
     return std::to_string(n) + " " + std::string(noun) + (n == 1 ? "" : "s");
@@ -171,13 +190,7 @@ std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view
            " no place";
   }
   if (plan.layouts.empty()) return text;
-  const bool one_size = job.stock.size() == 1;
-  if (plan.proven) {
-    return text + "; no layout cut edge to edge " +
-           (job.runs.empty() ? "" : "that keeps the runs whole ") + "can do with " +
-           (one_size ? "fewer" : "less") + " (proved)";
-  }
-  return text + "; may be improvable, bound " + std::to_string(plan.bound);
+  return text + "; " + Bettered(job, plan);
 }
 
 }  // namespace tillwright

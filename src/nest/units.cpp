@@ -50,7 +50,9 @@ std::int64_t CostOf(const NestStock& stock, std::int64_t area, bool priced) {
 
 void AddStock(const NestJob& job, Integers& out) {
   bool priced = false;
-  for (const NestStock& stock : job.stock) priced = priced || stock.price.has_value();
+  for (const NestStock& stock : job.stock) {
+    priced = priced || (!stock.on_hand && stock.price.has_value());
+  }
   for (std::size_t i = 0; i < job.stock.size(); ++i) {
     const NestStock& stock = job.stock[i];
     Stock sheet{.width = Down(Usable(stock.along, stock, job.kerf), out.unit),

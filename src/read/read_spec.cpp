@@ -139,7 +139,7 @@ class SpecReader {
     if (out.match.value == FrontMatch::kNone || out.grain.value != Grain::kNone) return;
     ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, o.KeyPlace("match"),
                 "\"match\" does not belong to fronts without a grain",
-                "give \"grain\" a way to run, or leave \"match\" out");
+                "write \"grain\": \"horizontal\" or \"vertical\", or leave \"match\" out");
   }
 
   void OnlyWith(bool right, ObjectReader& o, std::string_view key, std::string_view hint) {

@@ -1,6 +1,7 @@
 #include "stock/stock_parts.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 #include "stock/glue_up.h"
@@ -82,7 +83,8 @@ std::int32_t StockParts::KindInRun(const RunToCut& run, const CutLine& line) {
 
 void StockParts::AddStretch(const RunToCut& run, Stretch stretch) {
   const CutLine piece = PieceFor(run, stretch);
-  StockRun stock{.label = run.prefix + run.run.label,
+  StockRun stock{.label = run.run.label,
+                 .bank = run.prefix.substr(0, 1),
                  .match = run.source.bank->match,
                  .across = run.run.across,
                  .length = piece.length,
@@ -159,21 +161,23 @@ bool BreakUnplacedRuns(StockGroup& group) {
   return broken;
 }
 
-void NameStretches(StockGroup& group) {
-  std::vector<std::pair<std::string, int>> named;
+void NameRuns(StockGroup& group) {
+  std::map<std::pair<std::string, std::string>, int> stretches;  // of each bank's run
   for (std::vector<StockRun>* runs : {&group.panels, &group.runs}) {
     for (StockRun& run : *runs) {
-      if (run.whole.empty()) continue;
-      if (named.empty() || named.back().first != run.whole) named.emplace_back(run.whole, 0);
-      const int n = named.back().second++;
-      run.label = run.whole + (n < 26 ? std::string(1, static_cast<char>('a' + n))
-                                      : "-" + std::to_string(n + 1));
+      const std::string of_bank = run.bank.empty() ? "" : " of " + run.bank;
+      if (!run.whole.empty()) {
+        const int n = stretches[{run.bank, run.whole}]++;
+        run.label = run.whole + (n < 26 ? std::string(1, static_cast<char>('a' + n))
+                                        : "-" + std::to_string(n + 1));
+        run.whole += of_bank;
+      }
+      run.label += of_bank;
     }
   }
   for (const StockRun& run : group.panels) {
-    std::string& label = group.parts[static_cast<std::size_t>(run.panel)].label;
-    label = "panel " + run.label;
-    group.job.parts[static_cast<std::size_t>(run.panel)].label = label;
+    const auto at = static_cast<std::size_t>(run.panel);
+    group.parts[at].label = group.job.parts[at].label = "panel " + run.label;
   }
 }
 

@@ -46,8 +46,8 @@ class StockParts {
 // whether there was any.
 [[nodiscard]] bool BreakUnplacedRuns(StockGroup& group);
 
-// Names the stretches of runs that were broken.
-void NameStretches(StockGroup& group);
+// Names the stretches of runs, and with several banks whose each run is.
+void NameRuns(StockGroup& group);
 
 }  // namespace tillwright
 

@@ -22,6 +22,7 @@ class StockPlanner {
     plan_.title = sources.front().bank->title;
     spec_ = &sources.front().spec->stock;
     for (const StockSource& source : sources) {
+      if (sources.size() > 1) plan_.banks.push_back(source.bank->title);
       if (!spec_->typed && source.spec->stock.typed) spec_ = &source.spec->stock;
     }
   }
@@ -48,7 +49,7 @@ class StockPlanner {
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
     const std::string prefix =
-        sources_.size() > 1 ? std::string(1, Letter(index)) + ": " : std::string();
+        sources_.size() > 1 ? std::string(1, BankLetter(index)) + ": " : std::string();
     const std::vector<CutLine> lines = CutList(*source.spec, *source.bank, *spec_);
     const std::vector<std::size_t> line_of = LineOfParts(*source.bank, lines);
     const std::vector<FrontRun> runs = MatchedFronts(*source.bank);
@@ -65,11 +66,6 @@ class StockPlanner {
       StockGroup& group = GroupFor(lines[line_of[run.parts.front()]]);
       StockParts(group).AddRun({source, lines, line_of, run, prefix});
     }
-  }
-
-  // A, B, C …; banks past the 26th share the last.
-  static char Letter(std::size_t index) {
-    return static_cast<char>('A' + std::min<std::size_t>(index, 25));
   }
 
   StockGroup& GroupFor(const CutLine& line) {
@@ -100,7 +96,9 @@ class StockPlanner {
     for (const StockPieceSpec& piece : pieces) {
       if (Suits(piece, group.material, group.rough)) AddPiece(piece, group);
     }
-    if (!group.job.stock.empty()) return;
+    const auto is_bought = [](const NestStock& stock) { return !stock.on_hand; };
+    if (std::ranges::any_of(group.job.stock, is_bought)) return;
+    group.usual = static_cast<std::int32_t>(group.job.stock.size());
     StockPieceSpec usual;
     usual.length = In(group.solid ? defaults::kBoardLength : defaults::kSheetLength);
     usual.width = In(group.solid ? defaults::kBoardWidth : defaults::kSheetWidth);
@@ -146,7 +144,7 @@ class StockPlanner {
     group.job.work = std::min(kMostWork, parts * kWorkEach);
     group.plan = Nest(group.job);
     while (BreakUnplacedRuns(group)) group.plan = Nest(group.job);
-    NameStretches(group);
+    NameRuns(group);
     for (const StockUse& use : UsesOf(group)) {
       const NestStock& stock = group.job.stock[static_cast<std::size_t>(use.stock)];
       plan_.priced = plan_.priced && (stock.on_hand || stock.price.has_value());
@@ -161,6 +159,10 @@ class StockPlanner {
 }  // namespace
 
 StockPlan PlanStock(std::span<const StockSource> sources) { return StockPlanner(sources).Run(); }
+
+char BankLetter(std::size_t index) {
+  return static_cast<char>('A' + std::min<std::size_t>(index, 25));
+}
 
 std::vector<StockUse> UsesOf(const StockGroup& group) {
   std::vector<StockUse> uses;

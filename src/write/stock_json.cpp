@@ -13,6 +13,11 @@ class StockJsonWriter {
   std::string Run() {
     json_.BreakLines(5).Open('{').Text("format", "tillwright-stock/1");
     json_.Text("title", plan_.title).Text("units", Word(plan_.units));
+    if (!plan_.banks.empty()) {
+      json_.Open("banks", '[');
+      for (const std::string& title : plan_.banks) json_.Text(title);
+      json_.Close();
+    }
     json_.Open("groups", '[');
     for (const StockGroup& group : plan_.groups) Group(group);
     json_.Close().Flag("ok", IsWhole(plan_)).Close();
@@ -52,6 +57,7 @@ class StockJsonWriter {
       json_.Open('{').Text("name", stock.label).Number("count", use.count);
       json_.Millimeters("length_mm", stock.along).Millimeters("width_mm", stock.across);
       json_.Millimeters("trim_mm", stock.trim).Flag("on_hand", stock.on_hand);
+      json_.Flag("usual", use.stock == group.usual);
       if (stock.price) json_.Key("price").Decimal(static_cast<double>(*stock.price) / 100);
       json_.Close();
     }

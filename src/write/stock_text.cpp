@@ -31,6 +31,7 @@ class StockWriter {
   std::string Run() {
     page_.Put(plan_.title.empty() ? "Drawer bank" : Shortened(Printable(plan_.title), kTableWidth));
     page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
+    Banks();
     Buy();
     for (const StockGroup& group : plan_.groups) Group(group);
     page_.Cautions();
@@ -50,6 +51,15 @@ class StockWriter {
     return FormatWithUnit(group.thickness, plan_.units) + ", " + Printable(material);
   }
 
+  // Whose parts are marked how.
+  void Banks() {
+    for (std::size_t i = 0; i < plan_.banks.size(); ++i) {
+      const std::string& title = plan_.banks[i];
+      page_.Line(std::string(1, BankLetter(i)) + ": " +
+                 (title.empty() ? "a bank without a title" : Printable(title)) + ".");
+    }
+  }
+
   // --- What is bought ---------------------------------------------------------------------------
 
   void Buy() {
@@ -66,14 +76,27 @@ class StockWriter {
       for (const StockUse& use : UsesOf(group)) total += BuyRow(group, use, table);
     }
     page_.Put(table.ToText());
+    UsualSize();
     if (plan_.priced && total > 0) page_.Put("  In all " + PriceText(total) + ".\n");
     Boards();
+  }
+
+  void UsualSize() {
+    const auto is_usual = [](const StockGroup& group) {
+      return std::ranges::any_of(UsesOf(group),
+                                 [&](const StockUse& use) { return use.stock == group.usual; });
+    };
+    if (std::ranges::none_of(plan_.groups, is_usual)) return;
+    page_.Line(
+        "Usual size: no such sheet or board to buy is given. Name yours under \"stock\" and "
+        "make this list again.");
   }
 
   std::int64_t BuyRow(const StockGroup& group, const StockUse& use, TextTable& table) {
     const NestStock& stock = StockAt(group, use.stock);
     const std::int64_t price = stock.on_hand || !stock.price ? 0 : *stock.price * use.count;
     std::string note = stock.on_hand ? "on hand" : "";
+    if (use.stock == group.usual) note = "usual size";
     if (!stock.label.empty()) note += (note.empty() ? "" : ", ") + Printable(stock.label);
     table.Row({Name(group), Noun(group), std::to_string(use.count), Size(stock.along, stock.across),
                In(group.rough), price > 0 ? PriceText(price) : "", note});

@@ -183,6 +183,28 @@ TEST(Nest, LeavesAPartThatFillsItsSheetItsOwnSize) {
   EXPECT_THAT(plan.missing, ::testing::ElementsAre(0));
 }
 
+// What is said of a layout is what was proved of it.
+TEST(Nest, SaysInWhichWayALayoutCannotBeBettered) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(100), .count = 2}},
+              .stock = {{.label = "s", .along = Mm(250), .across = Mm(100)}}};
+  NestPlan plan{.layouts = {{}, {}}, .missing = {0}, .bound = 2, .proven = true};
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can do with fewer (proved)");
+  plan.proven = false;
+  plan.bound = 1;
+  EXPECT_EQ(NestWords(job, plan, "board"), "2 boards; may be improvable, bound 1");
+  job.stock.push_back(job.stock[0]);
+  plan.bound = 2;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; may be improvable by other sizes, not in number");
+  plan.proven = true;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can do with less (proved)");
+  job.stock[1].price = 100;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can cost less (proved)");
+}
+
 // Every part is cut free: each cut lies between two pieces or before waste, and there are as many
 // as it takes. 2 x 2 parts on a sheet that is larger both ways: two rips or crosscuts, then two for
 // each.

@@ -9,8 +9,9 @@
 namespace tillwright {
 namespace {
 
-constexpr double kHead = 2.4;    // mm, length of the arrowhead
-constexpr double kBeside = 1.2;  // mm, half of what the arrow keeps free
+constexpr double kHead = 2.4;       // mm, length of the arrowhead
+constexpr double kBeside = 1.2;     // mm, half of what the arrow keeps free
+constexpr double kLeastBeside = 9;  // mm, of a piece across its arrow: names need the rest
 // Where the arrow may run, from the piece's upper or right edge, as shares of its size.
 constexpr std::array kLanes{0.14, 0.22, 0.86, 0.78, 0.32, 0.68, 0.5};
 
@@ -22,9 +23,12 @@ struct Arrow {
   }
 };
 
+bool IsLevel(const PaperBox& first, const PaperBox& last) {
+  return std::abs(first.Centre().y - last.Centre().y) < 0.01;
+}
+
 Arrow ArrowIn(const PaperBox& piece, const PaperBox& first, const PaperBox& last, double lane) {
-  const bool level = std::abs(first.Centre().y - last.Centre().y) < 0.01;
-  if (level) {
+  if (IsLevel(first, last)) {
     const double y = piece.top + lane * piece.Height();
     return {{first.Centre().x, y}, {last.Centre().x, y}};
   }
@@ -34,9 +38,11 @@ Arrow ArrowIn(const PaperBox& piece, const PaperBox& first, const PaperBox& last
 
 }  // namespace
 
-PaperBox AddRunMarks(SheetGroup& out, const PaperBox& piece, const PaperBox& first,
-                     const PaperBox& last, std::span<const PaperBox> taken) {
+std::optional<PaperBox> AddRunMarks(SheetGroup& out, const PaperBox& piece, const PaperBox& first,
+                                    const PaperBox& last, std::span<const PaperBox> taken) {
   out.primitives.emplace_back(BoxOutline(piece, Pen::kDetailCut));
+  const double beside = IsLevel(first, last) ? piece.Height() : piece.Width();
+  if (beside < kLeastBeside) return std::nullopt;
   Arrow arrow = ArrowIn(piece, first, last, kLanes.front());
   for (const double lane : kLanes) {
     const Arrow other = ArrowIn(piece, first, last, lane);

@@ -2,6 +2,7 @@
 #ifndef TILLWRIGHT_DRAW_STOCK_RUN_MARKS_H_
 #define TILLWRIGHT_DRAW_STOCK_RUN_MARKS_H_
 
+#include <optional>
 #include <span>
 
 #include "tillwright/sheet.h"
@@ -9,9 +10,10 @@
 namespace tillwright {
 
 // Outlines the piece and draws an arrow from the middle of its first front to that of its last,
-// beside what is taken. Returns the arrow's box, which labels must keep clear of.
-PaperBox AddRunMarks(SheetGroup& out, const PaperBox& piece, const PaperBox& first,
-                     const PaperBox& last, std::span<const PaperBox> taken);
+// beside what is taken, where the piece has room for it. Returns the arrow's box, which labels must
+// keep clear of.
+std::optional<PaperBox> AddRunMarks(SheetGroup& out, const PaperBox& piece, const PaperBox& first,
+                                    const PaperBox& last, std::span<const PaperBox> taken);
 
 }  // namespace tillwright
 

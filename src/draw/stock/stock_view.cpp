@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -107,8 +108,9 @@ class StockViewMaker {
         if (last == nullptr || part.place > last->place) last = &part;
       }
       if (first == last) continue;  // a stretch of one front
-      taken_.push_back(
-          AddRunMarks(marks, Box(piece.rect), Box(first->rect), Box(last->rect), taken_));
+      const std::optional<PaperBox> arrow =
+          AddRunMarks(marks, Box(piece.rect), Box(first->rect), Box(last->rect), taken_);
+      if (arrow) taken_.push_back(*arrow);
     }
     if (runs_.empty()) return;
     AddViewGroup(view_, "runs", "Fronts cut from one piece", 1).primitives =
