@@ -9,6 +9,17 @@ std::string Name(NumberedId id) { return id.first + std::to_string(id.second); }
 
 bool IsOfCase(const Part& part) { return part.space < 0 && part.divider < 0; }
 
+// "H1 V1, H2 V3": runners by frame and partition.
+std::string RunnerIds(const Bank& bank, const PartKind& kind) {
+  std::string out;
+  for (const std::size_t index : kind.parts) {
+    const Part& part = bank.parts[index];
+    if (!out.empty()) out += ", ";
+    out += PartFor(bank, part) + " " + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string RunTogether(const std::set<NumberedId>& ids) {
@@ -30,6 +41,7 @@ NumberedId ToNumberedId(const std::string& id) { return {id[0], std::stoi(id.sub
 
 std::string PartKindIds(const Bank& bank, const PartKind& kind) {
   if (IsOfCase(bank.parts[kind.parts.front()])) return "";
+  if (bank.parts[kind.parts.front()].takes >= 0) return RunnerIds(bank, kind);
   std::set<NumberedId> ids;
   for (const std::size_t index : kind.parts) {
     ids.insert(ToNumberedId(PartFor(bank, bank.parts[index])));

@@ -35,6 +35,10 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
   if (cut.face == CutOn::kInnerEdge) {
     return "in the inner edge, " + FormatLength(cut.offset, unit) + " below " + from;
   }
+  if (cut.from == CutFrom::kLeftEdge) {
+    return "along the " + std::string(ToText(cut.face)) + ", " + FormatLength(cut.offset, unit) +
+           " in from " + from;
+  }
   if (cut.face == CutOn::kBothFaces) return "on both faces at " + from;
   if (cut.from == CutFrom::kEachEnd && cut.face != CutOn::kInside) {
     return "on the " + std::string(ToText(cut.face)) + " at " + from;
@@ -98,7 +102,8 @@ std::string BoardWords(const std::vector<Length>& boards, Unit unit) {
   } else {
     text += ", 1 of " + FormatLength(boards.back(), unit);
   }
-  return text;
+  const std::size_t joints = boards.size() - 1;
+  return text + "; " + std::to_string(joints) + (joints == 1 ? " joint" : " joints");
 }
 
 std::string CutNotes::Letter(const std::string& text) {

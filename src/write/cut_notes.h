@@ -15,7 +15,7 @@ namespace tillwright {
 // The same, and the dados that take dividers and partitions.
 [[nodiscard]] std::string AllCutWords(const Bank& bank, const Part& part);
 
-// "5 boards of 5 3/8"; empty for a part of one board.
+// "4 of 5 3/8, 1 of 5; 4 joints"; empty for a part of one board.
 [[nodiscard]] std::string BoardWords(const std::vector<Length>& boards, Unit unit);
 
 class CutNotes {

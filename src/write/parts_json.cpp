@@ -44,7 +44,7 @@ class PartsWriter {
     if (!line.boards.empty()) {
       json_.Open("boards_mm", '[');
       for (const Length board : line.boards) json_.Millimeters(board);
-      json_.Close();
+      json_.Close().Number("joints", static_cast<std::int64_t>(line.boards.size()) - 1);
     }
     AddNotchKeys(json_, part.notch);
     AddCutKeys(json_, part.cuts);

@@ -43,7 +43,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                                                        {"rough w"},
                                                        {"grain", false},
                                                        {"band", false},
-                                                       {"boards", false},
+                                                       {"boards", false, true},
                                                        {"cuts", false}})});
     }
     tables.back().table.Row({line.label, std::to_string(line.kind.count), Hands(line.kind),
