@@ -172,7 +172,8 @@ enum class CutFrom : std::uint8_t {
   kBackEnd,
   kEachEnd,
   kRearEdge,
-  kUpperFace
+  kUpperFace,
+  kLeftEdge  // of a runner: it lies from front to back
 };
 [[nodiscard]] std::string_view ToText(CutFrom from);
 
@@ -184,6 +185,7 @@ enum class CutOn : std::uint8_t {
   kBothFaces,
   kOutside,
   kUpperFace,
+  kLowerFace,
   kRightFace
 };
 [[nodiscard]] std::string_view ToText(CutOn face);
@@ -209,6 +211,7 @@ struct Part {
   PartRole role = PartRole::kFront;
   int space = -1;    // index into Bank::spaces, or
   int divider = -1;  // index into Bank::dividers, or neither: a part of the case
+  int takes = -1;    // runners let in for a partition: its index into Bank::dividers
   int count = 1;
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
@@ -257,6 +260,7 @@ struct CaseBuild {
   Length kick_setback;               // zero: no toe kick; it is as high as `raise`
   Length feet;                       // height of the feet, zero when there are none
   int feet_count = 0;
+  Length feet_setback;               // from the front; never before the sides' front edges
   std::optional<FaceFrame> frame;
   std::optional<WebFrame> web;
   std::optional<Worktop> worktop;
@@ -289,6 +293,8 @@ struct CasePiece {
   int space = -1;    // blocking: index into Bank::spaces
   int divider = -1;  // web frames and what stands before members: index into Bank::dividers
   Block block;
+  int takes = -1;              // runners: the partition that they are cut for, in Bank::dividers
+  std::vector<Cut> cuts = {};  // for it
 };
 
 // Remarks of the solver that are no errors: what it had to move, and sums that do not close.

@@ -103,7 +103,7 @@ struct ToeKickSpec {  // a board set back under the case, between sides that are
 struct FeetSpec {  // bought ones, under the case
   bool typed = false;
   Place place;
-  Entry<Length> height;
+  Entry<Length> height, setback;
   Entry<int> count;
 };
 

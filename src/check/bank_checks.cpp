@@ -7,6 +7,7 @@
 #include "check/fit_checks.h"
 #include "check/movement_checks.h"
 #include "check/strength_checks.h"
+#include "check/tipping.h"
 #include "spec/defaults.h"
 #include "tillwright/check.h"
 #include "tillwright/words.h"
@@ -185,6 +186,7 @@ std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   AddDrawerChecks(spec, bank, findings);
   AddCaseChecks(spec, bank, findings);
   AddStrengthChecks(spec, bank, findings);
+  AddTippingCheck(spec, bank, findings);
   AddMovementChecks(spec, bank, findings);
   AddFitChecks(spec, bank, findings);
   return findings;

@@ -109,6 +109,14 @@ class CaseChecks {
     }
     std::ranges::sort(ends_);
     for (const Divider& member : bank_.dividers) SeatsOf(member);
+    if (build_.top_none &&
+        !EndsOn(bank_.opening_height, Length(), bank_.opening_width, true).empty()) {
+      list_.Add(CheckCode::kFitHeight, Level::kNote, id_,
+                "partitions stand " + list_.In(build_.joint_depth) +
+                    " above the case, for the same joint in the worktop's underside: cut that too, "
+                    "or saw them off flush",
+                build_.joint_depth, std::nullopt, kCommon);
+    }
     if (!EndsOn(Length(), Length(), bank_.opening_width, true).empty()) {
       list_.Groove(id_, "what takes partitions in the bottom", build_.joint_depth, build_.bottom);
     }

@@ -70,6 +70,8 @@ add_library(tillwright_core STATIC
   src/check/stack.cpp
   src/check/stack_text.cpp
   src/check/strength_checks.cpp
+  src/check/tipping.cpp
+  src/check/weights.cpp
   src/check/wood.cpp
   src/stock/board_choice.cpp
   src/stock/cut_list.cpp
@@ -83,6 +85,7 @@ add_library(tillwright_core STATIC
   src/stock/part_shape.cpp
   src/stock/stock_parts.cpp
   src/stock/stock_plan.cpp
+  src/read/box_reader.cpp
   src/read/case_reader.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
@@ -90,6 +93,7 @@ add_library(tillwright_core STATIC
   src/read/keys.cpp
   src/read/layout_reader.cpp
   src/read/locate.cpp
+  src/read/nearest.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
   src/read/stock_reader.cpp

@@ -5,6 +5,7 @@
 
 #include "stock/part_names.h"
 #include "stock/part_seats.h"
+#include "stock/part_shape.h"
 
 namespace tillwright {
 namespace {
@@ -45,12 +46,15 @@ std::string_view PlaceName(CutFrom from) {
       return " along the rear edge";
     case CutFrom::kUpperFace:
       return " along the inner edge";
+    case CutFrom::kLeftEdge:
+      return " along it";
   }
   return "";
 }
 
 // A rabbet that leaves a tongue.
 bool LeavesTongue(const Cut& cut) {
+  if (cut.from != CutFrom::kEachEnd) return false;
   return cut.face == CutOn::kOutside || cut.face == CutOn::kUpperFace ||
          cut.face == CutOn::kRightFace;
 }
@@ -71,6 +75,10 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
       return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
     case CutFrom::kUpperFace:
       return ", for the runners' tenons";
+    case CutFrom::kLeftEdge:
+      if (cut.face == CutOn::kBothFaces) return ", on both faces, for partitions";
+      return cut.face == CutOn::kLowerFace ? ", on the lower face, for a partition"
+                                           : ", for a partition";
     case CutFrom::kLowerEdge:
       break;
   }
@@ -83,11 +91,6 @@ std::string EdgeCutSize(const Cut& cut, Unit unit) {
   const auto in = [unit](Length length) { return FormatLength(length, unit); };
   return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
          " below the upper face";
-}
-
-// Of which there are a left and a right one.
-bool ComesInPairs(PartRole role) {
-  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
 }
 
 }  // namespace

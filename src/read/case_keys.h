@@ -44,6 +44,7 @@ inline constexpr std::array kToeKickKeys{
 
 inline constexpr std::array kFeetKeys{
     KeyRow{"height", "length", "From the floor to the case.", "4 in, or 100 mm"},
+    KeyRow{"setback", "length-or-zero", "From the case's front to the foremost feet.", "0"},
     KeyRow{"count", "count", "How many.", "4; 6 under a case wider than 36 in (900 mm)"},
 };
 

@@ -125,6 +125,7 @@ class CaseReader {
       out_.feet.typed = true;
       out_.feet.place = feet.place();
       feet.LengthOf("height", Sign::kPositive, out_.feet.height);
+      feet.LengthOf("setback", Sign::kZeroOrMore, out_.feet.setback);
       feet.WholeNumber("count", 1, 1000, out_.feet.count);
       if (!out_.toe_kick.typed) return;
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",

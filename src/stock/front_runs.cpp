@@ -135,7 +135,7 @@ std::vector<std::size_t> LineOfParts(const Bank& bank, const std::vector<CutLine
   return line_of;
 }
 
-SawnInRun PieceOf(const FrontRun& run, Stretch stretch, const std::vector<CutLine>& lines,
+SawnInRun PieceOf(const FrontRun& run, FrontStretch stretch, const std::vector<CutLine>& lines,
                   const std::vector<std::size_t>& line_of, Length kerf) {
   Length sum = (static_cast<std::int64_t>(stretch.to - stretch.from) - 1) * kerf;
   SawnInRun piece;

@@ -39,6 +39,17 @@ std::set<NumberedId> IdsOf(const Bank& bank, const PartKind& kind) {
   return ids;
 }
 
+// "H1 V1, H2 V3": runners by frame and partition.
+std::string RunnerIds(const Bank& bank, const PartKind& kind) {
+  std::string out;
+  for (const std::size_t index : kind.parts) {
+    const Part& part = bank.parts[index];
+    if (!out.empty()) out += ", ";
+    out += PartFor(bank, part) + " " + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string RunTogether(const std::vector<std::string>& ids) {
@@ -56,7 +67,8 @@ std::string RunTogether(const std::set<NumberedId>& ids) {
 NumberedId ToNumberedId(const std::string& id) { return {id[0], std::stoi(id.substr(1))}; }
 
 std::string PartKindIds(const Bank& bank, const PartKind& kind) {
-  return RunTogether(IdsOf(bank, kind));
+  const Part& part = bank.parts[kind.parts.front()];
+  return part.takes >= 0 ? RunnerIds(bank, kind) : RunTogether(IdsOf(bank, kind));
 }
 
 std::string PartKindLabel(const Bank& bank, const PartKind& kind) {

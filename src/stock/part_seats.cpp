@@ -43,10 +43,21 @@ class SeatFinder {
           Lying(index, false, -(c.side_in + depth_));
         }
         return;
+      case PartRole::kStretcher:
+        if (member.partition && r.Top() == bank_.opening_height) {
+          Lying(index, true, -(c.side_in + depth_));
+        }
+        return;
+      case PartRole::kWorktop:  // where it closes the case
+        if (c.top_none && member.partition && r.Top() == bank_.opening_height) {
+          Lying(index, true, -(c.side_in + c.side + c.worktop->left));
+        }
+        return;
       case PartRole::kPartition:
         if (!member.partition) InPartition(index);
         return;
       case PartRole::kDivider:
+      case PartRole::kWebRail:
         if (member.partition) InDivider(index);
         return;
       case PartRole::kFront:
@@ -55,16 +66,13 @@ class SeatFinder {
       case PartRole::kBoxBackEnd:
       case PartRole::kBoxBottom:
       case PartRole::kCaseBack:
-      case PartRole::kStretcher:
       case PartRole::kToeKick:
       case PartRole::kFrameStile:
       case PartRole::kFrameTopRail:
       case PartRole::kFrameBottomRail:
       case PartRole::kFrameRail:
       case PartRole::kBlocking:
-      case PartRole::kWebRail:
-      case PartRole::kWebRunner:
-      case PartRole::kWorktop:
+      case PartRole::kWebRunner:  // theirs run along them: Part::cuts
         return;
     }
   }
@@ -122,7 +130,10 @@ std::string_view SeatKind(const Bank& bank) {
 
 std::string_view SeatFace(PartRole role, const Seat& seat) {
   if (role == PartRole::kCaseSide) return seat.other_face ? "right side" : "left side";
-  if (role == PartRole::kDivider) return seat.other_face ? "lower face" : "upper face";
+  if (role == PartRole::kDivider || role == PartRole::kWebRail || role == PartRole::kStretcher) {
+    return seat.other_face ? "lower face" : "upper face";
+  }
+  if (role == PartRole::kWorktop) return "underside";
   if (role == PartRole::kPartition) return seat.other_face ? "left face" : "right face";
   return "inside";
 }

@@ -74,7 +74,7 @@ void AddBands(const Cut& cut, std::size_t index, bool stands, PartShape& shape) 
       band.low = whole - far;
       band.high = whole - cut.offset;
     }
-    band.behind = cut.face == CutOn::kOutside;
+    band.behind = cut.face == CutOn::kOutside || cut.face == CutOn::kLowerFace;
     shape.bands.push_back(band);
     if (cut.face != CutOn::kBothFaces) return;
     band.behind = band.twin = true;
@@ -91,6 +91,8 @@ void AddBands(const Cut& cut, std::size_t index, bool stands, PartShape& shape) 
     case CutFrom::kEachEnd:
       add(!stands, false);
       return add(!stands, true);
+    case CutFrom::kLeftEdge:
+      return add(false, true);  // seen from above, its front at the left
     case CutFrom::kUpperFace:
       return;
   }
@@ -127,6 +129,10 @@ std::vector<BandKey> Keys(const PartShape& shape, bool mirrored) {
 }
 
 }  // namespace
+
+bool ComesInPairs(PartRole role) {
+  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
+}
 
 bool IsJoint(CutKind kind) {
   return kind == CutKind::kHalfBlindDovetail || kind == CutKind::kThroughDovetail ||

@@ -35,7 +35,7 @@ Length StockParts::WidestStock() const {
 
 void StockParts::AddRun(const RunToCut& run) {
   const std::size_t all = run.run.parts.size();
-  for (Stretch stretch; stretch.from < all; stretch.from = stretch.to) {
+  for (FrontStretch stretch; stretch.from < all; stretch.from = stretch.to) {
     stretch.to = stretch.from + 1;
     while (stretch.to < all && Fits(PieceFor(run, {stretch.from, stretch.to + 1}))) ++stretch.to;
     AddStretch(run, stretch);
@@ -43,7 +43,7 @@ void StockParts::AddRun(const RunToCut& run) {
 }
 
 // The piece of a stretch as if it were one part.
-CutLine StockParts::PieceFor(const RunToCut& run, Stretch stretch) const {
+CutLine StockParts::PieceFor(const RunToCut& run, FrontStretch stretch) const {
   const SawnInRun sawn = PieceOf(run.run, stretch, run.lines, run.line_of, group_.job.kerf);
   CutLine piece = run.lines[run.line_of[run.run.parts[stretch.from]]];
   piece.length = piece.rough_length = sawn.length;
@@ -81,7 +81,7 @@ std::int32_t StockParts::KindInRun(const RunToCut& run, const CutLine& line) {
   return static_cast<std::int32_t>(at);
 }
 
-void StockParts::AddStretch(const RunToCut& run, Stretch stretch) {
+void StockParts::AddStretch(const RunToCut& run, FrontStretch stretch) {
   const CutLine piece = PieceFor(run, stretch);
   StockRun stock{.label = run.run.label,
                  .bank = run.prefix.substr(0, 1),

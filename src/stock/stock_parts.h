@@ -34,9 +34,9 @@ class StockParts {
 
  private:
   std::int32_t KindInRun(const RunToCut& run, const CutLine& line);
-  [[nodiscard]] CutLine PieceFor(const RunToCut& run, Stretch stretch) const;
+  [[nodiscard]] CutLine PieceFor(const RunToCut& run, FrontStretch stretch) const;
   [[nodiscard]] bool Fits(const CutLine& piece) const;
-  void AddStretch(const RunToCut& run, Stretch stretch);
+  void AddStretch(const RunToCut& run, FrontStretch stretch);
   [[nodiscard]] Length WidestStock() const;
 
   StockGroup& group_;

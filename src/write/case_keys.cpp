@@ -87,7 +87,8 @@ class CaseKeys {
     }
     if (c_.feet.IsZero()) return;
     json_.Open("feet", '{').Number("count", c_.feet_count);
-    json_.Millimeters("height_mm", c_.feet).Close();
+    json_.Millimeters("height_mm", c_.feet);
+    json_.Millimeters("setback_mm", c_.feet_setback).Close();
   }
 
   // Its outer edges, and the widths of its members.
@@ -128,6 +129,7 @@ class CaseKeys {
       part.role = piece.role;
       part.space = piece.space;
       part.divider = piece.divider;
+      part.takes = piece.takes;
       const Block& b = piece.block;
       json_.Open('{').Text("part", PartId(bank_, part));
       All({{"x_mm", b.x},

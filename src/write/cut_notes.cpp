@@ -35,6 +35,10 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
   if (cut.face == CutOn::kInnerEdge) {
     return "in the inner edge, " + FormatLength(cut.offset, unit) + " below " + from;
   }
+  if (cut.from == CutFrom::kLeftEdge) {
+    return "along the " + std::string(ToText(cut.face)) + ", " + FormatLength(cut.offset, unit) +
+           " in from " + from;
+  }
   if (cut.face == CutOn::kBothFaces) return "on both faces at " + from;
   if (cut.from == CutFrom::kEachEnd && cut.face != CutOn::kInside) {
     return "on the " + std::string(ToText(cut.face)) + " at " + from;
@@ -92,7 +96,9 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
 
 std::string BoardWords(const CutLine& line, Unit unit) {
   if (line.boards == 1) return {};
-  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit);
+  const int joints = line.boards - 1;
+  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit) + "; " +
+         std::to_string(joints) + (joints == 1 ? " joint" : " joints");
 }
 
 std::string CutNotes::Letter(const std::string& text) {

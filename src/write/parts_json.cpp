@@ -47,7 +47,7 @@ class PartsWriter {
     if (line.boards > 1) {
       json_.Open("boards_mm", '[');
       for (int i = 0; i < line.boards; ++i) json_.Millimeters(line.board_width);
-      json_.Close();
+      json_.Close().Number("joints", line.boards - 1);
     }
     if (!line.runs.empty()) {
       json_.Open("runs", '[');

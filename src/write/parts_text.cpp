@@ -43,7 +43,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                                                        {"rough w"},
                                                        {"grain", false},
                                                        {"band", false},
-                                                       {"boards", false},
+                                                       {"boards", false, true},
                                                        {"cuts", false},
                                                        {"run", false}})});
     }

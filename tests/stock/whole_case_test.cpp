@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <optional>
 
 #include "stock/part_seats.h"
 #include "support/bank_values.h"
@@ -237,6 +238,70 @@ TEST(WholeCase, ARunnerUnderEachPartition) {
   EXPECT_EQ(PartNamed(bank, "H1.web_runner").count, 3);
 }
 
+const char* const kFourInTwoRows = R"("slides": {"type": "wood-runner"}, "layout": {"rows": [
+    {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"columns": [{"drawer": {}}, {"drawer": {}}]}]}})";
+
+// Where one partition stands on a frame and another hangs under it, one runner serves both; with
+// dados 1/4 deep it is grooved for both, in its middle: 2 1/2 less 3/4, half of it on each side.
+TEST(WholeCase, PartitionsAboveAndBelowAFrameShareARunner) {
+  const Bank bank = MustSolve(std::string(R"({"case": {"width": "30", "height": "30", "depth": "24",
+    "joint": {"type": "dado"}, "web_frame": {}}, )") +
+                              kFourInTwoRows)
+                        .bank;
+  std::vector<const Part*> runners;
+  for (const Part& part : bank.parts) {
+    if (part.role == PartRole::kWebRunner) runners.push_back(&part);
+  }
+  ASSERT_EQ(runners.size(), 2U);
+  EXPECT_EQ(runners[0]->count, 2);  // at the sides
+  EXPECT_EQ(runners[0]->cuts.size(), 1U);
+  EXPECT_EQ(runners[1]->count, 1);
+  EXPECT_EQ(PartId(bank, *runners[1]), "H1.web_runner_V1");
+  EXPECT_EQ(runners[1]->cuts.at(0), (Cut{CutKind::kDado, CutFrom::kLeftEdge, L("7/8"), L("3/4"),
+                                         L("1/4"), CutOn::kBothFaces}));
+  const std::vector<Seat> seats = SeatsIn(bank, PartNamed(bank, "H1.web_rail"));
+  ASSERT_EQ(seats.size(), 2U);  // in its upper and its lower face
+  EXPECT_NE(seats[0].other_face, seats[1].other_face);
+  EXPECT_EQ(seats[0].offset, seats[1].offset);
+  EXPECT_EQ(seats[0].offset, bank.dividers[1].rect.x + L("1/4"));
+}
+
+// Stretchers and a worktop take partitions in their lower faces.
+TEST(WholeCase, WhatLiesAboveTakesPartitions) {
+  const auto seats = [](const char* keys, const char* id) {
+    const Bank bank = MustSolve(std::string(R"({"case": {"width": "30", "depth": "24",
+      "joint": {"type": "dado"}, )") +
+                                keys + "}, " + kFourInTwoRows)
+                          .bank;
+    return SeatsIn(bank, PartNamed(bank, id));
+  };
+  // 28 1/2 between the sides: the upper partition begins 13 7/8 in, 14 1/8 from the stretcher's end.
+  const auto under = seats(R"("height": "30", "stretchers": {})", "case.stretcher");
+  ASSERT_EQ(under.size(), 1U);
+  EXPECT_TRUE(under[0].other_face);
+  EXPECT_EQ(under[0].offset, L("14 1/8"));
+  // The worktop runs 2 past the case's left side, 3/4 thick.
+  const auto closing = seats(R"("top": "none", "worktop": {"thickness": "1 1/2", "leg": "30",
+    "width": "60", "depth": "25", "left": "2"})",
+                             "case.worktop");
+  ASSERT_EQ(closing.size(), 1U);
+  EXPECT_EQ(closing[0].offset, L("16 5/8"));
+}
+
+// A channel off the sides' end is a dado, whatever the joint: a rabbet is a step along an edge.
+TEST(WholeCase, ARaisedBottomSitsInADado) {
+  const auto kind = [](const char* raise) {
+    return PartNamed(MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "rabbet"},
+                       "raise": )" + raise))
+                         .bank,
+                     "case.side")
+        .cuts.at(0)
+        .kind;
+  };
+  EXPECT_EQ(kind("0"), CutKind::kRabbet);
+  EXPECT_EQ(kind("3"), CutKind::kDado);
+}
+
 // Worktop 36 high and 1 3/4 thick: legs 34 1/4; feet 4: a case of 30 1/4. Worktop 25 deep, fronts
 // 3/4: a case of 24 1/4.
 TEST(WholeCase, HeightAndDepthFollowFromTheWorktop) {
@@ -330,6 +395,31 @@ TEST(WholeCase, ASolidBackNeedsRoom) {
   EXPECT_EQ(finding->level, Level::kWarn);
   EXPECT_EQ(finding->subject, "back");
   EXPECT_EQ(finding->value, L("8.7 mm"));
+}
+
+// As above: 500 mm by 5 % are 9.2 mm in a back held all round; 600 mm of side 11.1 mm, and the runners
+// of web frames, across it, none.
+TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
+  const auto find = [](const std::string& keys, const char* subject) {
+    const Solved solved = MustSolve(R"({"units": "mm", "case": {"width": 500, "height": 700,
+      "depth": 600, )" + keys + R"(}, "drawers": [{}, {}], "slides": {"type": "wood-runner"}})");
+    for (Finding& finding : CheckBank(solved.spec, solved.bank)) {
+      if (finding.code == CheckCode::kCaseMovement && finding.subject == subject) {
+        return std::optional(std::move(finding));
+      }
+    }
+    return std::optional<Finding>();
+  };
+  const auto back = find(R"("back": {"fit": "applied", "material": "northern red oak"})", "back");
+  ASSERT_TRUE(back.has_value());
+  EXPECT_EQ(back->level, Level::kWarn);
+  EXPECT_EQ(back->value, L("9.2 mm"));
+  const std::string webs = R"("web_frame": {}, "material": )";
+  const auto frames = find(webs + R"("northern red oak")", "web frames");
+  ASSERT_TRUE(frames.has_value());
+  EXPECT_EQ(frames->level, Level::kNote);
+  EXPECT_EQ(frames->value, L("11.1 mm"));
+  EXPECT_FALSE(find(webs + R"("birch plywood")", "web frames").has_value());
 }
 
 // 26 1/4 rough of boards 5 1/2 with 1/16 a joint: 5 boards and 4 joints, 26 1/2 together; a fifth
