@@ -146,7 +146,7 @@ class Exchange {
     std::uint32_t alike = 0;
     for (std::size_t at = 0; at < boards_.size(); ++at) {
       Board& board = boards_[at];
-      --steps_;
+      steps_ -= 3;
       if (board.room < best.gain) continue;
       if (board.few.empty()) List(board.pieces, true, board.few);
       for (const Few& out : board.few) Consider(at, out, board.room + out.size, best, alike);

@@ -21,6 +21,7 @@ void Refill::Gather() {
     least_height = std::min({least_height, part.height, part.turn ? part.width : part.height});
   }
   lefts_.Clear();
+  bench_.work += static_cast<std::int64_t>(bench_.sheets().size() / 4);
   for (std::size_t i = 0; i < bench_.sheets().size(); ++i) {
     for (Left left : bench_.sheets()[i].lefts) {
       if (left.width < least_width || left.height < least_height) continue;
@@ -189,7 +190,7 @@ void Refill::LookAgain(std::int32_t gone, std::size_t from) {
       }
     }
   }
-  bench_.work += static_cast<std::int64_t>(2 * waiting_.size());
+  bench_.work += static_cast<std::int64_t>(3 * waiting_.size());
 }
 
 }  // namespace tillwright::nest

@@ -10,30 +10,34 @@ namespace {
 
 // Sides stay below this, so that areas and their sums stay far inside 64 bits.
 constexpr std::int64_t kMostUnits = std::int64_t{1} << 24;
+constexpr std::int64_t kFineUnits = std::int64_t{1} << 20;
 
 // What of a sheet can be used, with one kerf more: see problem.h.
 Length Usable(Length side, const NestStock& stock, Length kerf) {
   return side - 2 * stock.trim + kerf;
 }
 
-// The largest unit that measures every size exactly; a coarser one when that is too fine.
+// The largest unit that measures every size exactly. Where that is too fine, sheets need not be
+// whole units: what is over is lost as an offcut only. Where that is too fine as well, a coarser
+// one.
 Length UnitOf(const NestJob& job) {
-  std::int64_t unit = 0;
   std::int64_t most = 1;
-  const auto take = [&](Length length) {
-    unit = std::gcd(unit, length.picometers());
-    most = std::max(most, length.picometers());
-  };
+  std::int64_t parts = 0;
   for (const NestPart& part : job.parts) {
-    take(part.along + job.kerf);
-    take(part.across + job.kerf);
+    for (const Length side : {part.along + job.kerf, part.across + job.kerf}) {
+      parts = std::gcd(parts, side.picometers());
+      most = std::max(most, side.picometers());
+    }
   }
+  std::int64_t all = parts;
   for (const NestStock& stock : job.stock) {
-    most = std::max(
-        {most, (stock.along + job.kerf).picometers(), (stock.across + job.kerf).picometers()});
+    for (const Length side : {stock.along, stock.across}) {
+      all = std::gcd(all, Usable(side, stock, job.kerf).picometers());
+      most = std::max(most, (side + job.kerf).picometers());
+    }
   }
-  // Sheets need not be whole units: what is over is of no use to any part.
-  return Length::Picometers(std::max({unit, most / kMostUnits + 1, std::int64_t{1}}));
+  if (all >= most / kFineUnits) return Length::Picometers(std::max<std::int64_t>(all, 1));
+  return Length::Picometers(std::max({parts, most / kMostUnits + 1, std::int64_t{1}}));
 }
 
 std::int32_t Down(Length length, Length unit) {
@@ -70,6 +74,24 @@ void AddStock(const NestJob& job, Integers& out) {
   out.smaller.stock = out.problem.stock;
 }
 
+// A side that fits sheets but, rounded up, none of them any more: as long as the shortest of these.
+// Beside it there is no room for another in any of them.
+void Clip(const NestJob& job, Length side, bool across, bool turn, const Integers& in,
+          std::int32_t& units) {
+  std::int32_t least = units;
+  for (std::size_t i = 0; i < in.stock.size(); ++i) {
+    const NestStock& stock = job.stock[static_cast<std::size_t>(in.stock[i])];
+    for (const bool y : {false, true}) {
+      if (y != across && !turn) continue;
+      if (side + job.kerf > Usable(y ? stock.across : stock.along, stock, job.kerf)) continue;
+      const std::int32_t room = y ? in.problem.stock[i].height : in.problem.stock[i].width;
+      if (room >= units) return;
+      least = std::min(least, room);
+    }
+  }
+  units = least;
+}
+
 Part PartOf(const NestPart& part, Length kerf, Length unit, std::int32_t (*round)(Length, Length)) {
   Part out{.width = round(part.along + kerf, unit),
            .height = round(part.across + kerf, unit),
@@ -82,7 +104,10 @@ Part PartOf(const NestPart& part, Length kerf, Length unit, std::int32_t (*round
 
 void AddPart(const NestJob& job, std::int32_t index, Integers& out) {
   const NestPart& part = job.parts[static_cast<std::size_t>(index)];
-  const Part larger = PartOf(part, job.kerf, out.unit, Up);
+  Part larger = PartOf(part, job.kerf, out.unit, Up);
+  const bool swapped = larger.turn && part.along < part.across;
+  Clip(job, swapped ? part.across : part.along, false, larger.turn, out, larger.width);
+  Clip(job, swapped ? part.along : part.across, true, larger.turn, out, larger.height);
   const auto fits = [&](const Stock& sheet) { return Fits(larger, sheet); };
   if (part.count == 0 || std::ranges::none_of(out.problem.stock, fits)) return;
   std::vector<Part>& parts = out.problem.parts;

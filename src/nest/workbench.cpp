@@ -111,8 +111,8 @@ void Workbench::MeasureTouched() {
     worth_ -= sheet.worth;
     Measure(sheet);
     worth_ += sheet.worth;
+    work += static_cast<std::int64_t>(4 + sheet.work.tree.nodes().size() / 8);
   }
-  work += static_cast<std::int64_t>(8 * touched_.size());
 }
 
 void Workbench::Measure(Sheet& sheet) const {
