@@ -89,6 +89,10 @@ struct NestPlan {
   std::vector<NestLayout> layouts;
   std::vector<std::int64_t> missing;  // of each part: how many found no place
   std::int64_t bound = 0;             // sheets that any layout needs
+  // What any layout costs at least of what this one does: in the smallest coin where there are
+  // prices, and in percent, rounded down. With one size of stock `bound` says as much.
+  std::optional<std::int64_t> price_bound{};
+  std::int64_t percent_bound = 0;
   bool proven = false;                // no layout cut from edge to edge costs less
 };
 
@@ -121,6 +125,9 @@ inline constexpr Length kNarrowCut = Length::Millimeters(40);
 // REQUIRES: positive sizes, counts of zero or more, kerf and trim of zero or more; no part stands
 // in runs more often than its count.
 [[nodiscard]] NestPlan Nest(const NestJob& job);
+
+// "142.00": the smallest coin is a hundredth. REQUIRES: not negative.
+[[nodiscard]] std::string PriceText(std::int64_t coins);
 
 // "2 sheets; no layout cut edge to edge can do with fewer (proved)", or what is known instead.
 // `noun` is "sheet" or "board".

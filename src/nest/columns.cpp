@@ -147,32 +147,54 @@ bool Columns::EnterPriced(CoverLp& lp, const std::vector<std::int32_t>& demands,
   return true;
 }
 
-// No sheet is worth more than V at these values, so the parts' worth / V sheets are needed; with
-// several sheets, at the cost of the one that is worth most for it.
+// At the parts' prices, no sheet is worth more than its cost when all prices are multiplied by c / V,
+// where the sheet that is worth most for its cost c is worth V: so all parts together are no bound
+// too high. Of limited stock, what it is worth over its cost is taken off.
+Columns::Fraction Columns::BoundAt(Int128 worth) const {
+  const Stock* most = nullptr;
+  Int128 value = 0;
+  for (const Stock& stock : problem_.stock) {
+    const Int128 here = pricer_.Value(stock);
+    if (here == 0 || (most != nullptr && here * most->cost <= value * stock.cost)) continue;
+    most = &stock;
+    value = here;
+  }
+  if (most == nullptr) return {};
+  Int128 bound = worth * most->cost;
+  for (const Stock& stock : limited_) {
+    const Int128 saved = Int128{pricer_.Value(stock)} * most->cost - value * stock.cost;
+    if (saved > 0) bound -= saved * stock.count;
+  }
+  return {std::max<Int128>(bound, 0), value};
+}
+
 void Columns::TakeBound(const std::vector<std::int32_t>& values,
                         const std::vector<std::int32_t>& demands,
                         const std::vector<double>& prices) {
   Int128 worth = 0;
   for (std::size_t i = 0; i < values.size(); ++i) worth += Int128{values[i]} * demands[i];
-  std::int64_t least = -1;
-  double rate = 0;
-  for (const Stock& stock : problem_.stock) {
-    const std::int64_t value = pricer_.Value(stock);
-    if (value == 0) continue;
-    const std::int64_t cost = CeilDiv(worth * stock.cost, value);
-    if (least < 0 || cost < least) least = cost;
-    rate = std::max(rate, static_cast<double>(value) / static_cast<double>(stock.cost));
-  }
-  bound_ = std::max(bound_, least);
-  if (rate <= 0 || static_cast<double>(worth) / rate <= center_bound_) return;
-  center_bound_ = static_cast<double>(worth) / rate;
+  const Fraction bound = BoundAt(worth);
+  bound_ = std::max(bound_, CeilDiv(bound.top, bound.bottom));
+  const double about = static_cast<double>(bound.top) / static_cast<double>(bound.bottom);
+  if (about <= center_bound_) return;
+  center_bound_ = about;
   center_ = prices;
 }
 
 std::int64_t PatternCostBound(const Problem& problem, std::int64_t enough, std::int64_t work) {
   std::optional<Pricer> pricer = Pricer::For(problem, work);
   if (!pricer) return 0;
-  Columns columns(problem, *pricer, work);
+  Problem unlimited{problem.parts, {}, problem.stages};
+  std::vector<Stock> limited;
+  for (const Stock& stock : problem.stock) {
+    (stock.count < 0 ? unlimited.stock : limited).push_back(stock);
+  }
+  const auto fits = [&](const Part& part) {
+    return std::ranges::any_of(unlimited.stock, [&](const Stock& s) { return Fits(part, s); });
+  };
+  if (!std::ranges::all_of(problem.parts, fits)) return 0;
+  Columns columns(unlimited, *pricer, work);
+  columns.Allow(std::move(limited));
   columns.StopAt(enough);
   (void)columns.Solve(DemandsOf(problem));
   return columns.bound();

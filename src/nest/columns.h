@@ -5,18 +5,21 @@
 #include <cstdint>
 #include <limits>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "nest/cover_lp.h"
 #include "nest/guillotine.h"
 #include "nest/knapsack.h"
 #include "nest/problem.h"
+#include "tillwright/length.h"
 
 namespace tillwright::nest {
 
 // What cutting patterns can do at best (Gilmore & Gomory 1961, 1965). `work` limits the steps of
 // the dynamic programs; the bound holds at any moment (Farley 1990), and is reckoned in integers;
-// one of `enough` ends the work. Zero when the problem is too fine for a program of this size.
+// one of `enough` ends the work. Stock of which there is only so much saves at most what its sheets
+// are worth. Zero when the problem is too fine for a program of this size, or all stock is such.
 [[nodiscard]] std::int64_t PatternCostBound(const Problem& problem, std::int64_t enough,
                                             std::int64_t work);
 
@@ -60,6 +63,9 @@ class Columns {
   // Takes work off for something else done beside it.
   void Spend(std::int64_t work) { work_ -= work; }
 
+  // Stock that the bound must allow for beside the problem's own, no more than its count of each.
+  void Allow(std::vector<Stock> limited) { limited_ = std::move(limited); }
+
   // A bound of this much is enough.
   void StopAt(std::int64_t bound) { enough_ = bound; }
   [[nodiscard]] std::int64_t bound() const { return bound_; }
@@ -97,8 +103,15 @@ class Columns {
   void TakeBound(const std::vector<std::int32_t>& values, const std::vector<std::int32_t>& demands,
                  const std::vector<double>& prices);
 
+  struct Fraction {
+    Int128 top = 0;
+    Int128 bottom = 1;
+  };
+  [[nodiscard]] Fraction BoundAt(Int128 worth) const;
+
   const Problem& problem_;
   Pricer& pricer_;
+  std::vector<Stock> limited_;
   std::int64_t work_;
   std::int64_t dearest_ = 1;
   double scale_ = kMostScale;

@@ -48,8 +48,11 @@ class Nester {
     }
     NestPlan plan = nest::ToPlan(job_, integers_, packing_);
     plan.bound = bounds_.sheets;
+    const std::int64_t cost = packing_.Cost(problem());
+    plan.price_bound = nest::PriceOf(integers_, bounds_.cost);
+    plan.percent_bound = cost > 0 ? std::min<std::int64_t>(100, 100 * bounds_.cost / cost) : 0;
     plan.proven = std::ranges::all_of(plan.missing, [](std::int64_t n) { return n == 0; }) &&
-                  packing_.Cost(problem()) <= bounds_.cost;
+                  cost <= bounds_.cost;
     return plan;
   }
 
@@ -165,9 +168,10 @@ namespace {
 std::string Bettered(const NestJob& job, const NestPlan& plan) {
   const bool one_size = job.stock.size() == 1;
   if (!plan.proven) {
-    const auto sheets = static_cast<std::int64_t>(plan.layouts.size());
-    if (plan.bound == sheets) return "may be improvable by other sizes, not in number";
-    return "may be improvable, bound " + std::to_string(plan.bound);
+    const std::string text = "may be improvable, bound ";
+    if (one_size) return text + std::to_string(plan.bound);
+    if (plan.price_bound) return text + PriceText(*plan.price_bound);
+    return text + std::to_string(plan.percent_bound) + " % of the area these take";
   }
   const bool priced = std::ranges::any_of(
       job.stock, [](const NestStock& stock) { return !stock.on_hand && stock.price.has_value(); });
@@ -177,6 +181,11 @@ std::string Bettered(const NestJob& job, const NestPlan& plan) {
 }
 
 }  // namespace
+
+std::string PriceText(std::int64_t coins) {
+  const std::string cents = std::to_string(coins % 100);
+  return std::to_string(coins / 100) + (cents.size() < 2 ? ".0" : ".") + cents;
+}
 
 std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
   const auto counted = [&](std::int64_t n) {

@@ -45,32 +45,32 @@ std::int32_t Down(Length length, Length unit) {
 }
 std::int32_t Up(Length length, Length unit) { return -Down(-length, unit); }
 
+constexpr std::int64_t kBought = 1024;
+
 // What a sheet costs: its price, else its area. What is on hand costs next to nothing.
 std::int64_t CostOf(const NestStock& stock, std::int64_t area, bool priced) {
-  constexpr std::int64_t kBought = 1024;
   if (priced) return stock.on_hand ? 1 : stock.price.value_or(0) * kBought + 1;
   return stock.on_hand ? std::max<std::int64_t>(1, area / kBought) : area;
 }
 
 void AddStock(const NestJob& job, Integers& out) {
-  bool priced = false;
   for (const NestStock& stock : job.stock) {
-    priced = priced || (!stock.on_hand && stock.price.has_value());
+    out.priced = out.priced || (!stock.on_hand && stock.price.has_value());
   }
   for (std::size_t i = 0; i < job.stock.size(); ++i) {
     const NestStock& stock = job.stock[i];
     Stock sheet{.width = Down(Usable(stock.along, stock, job.kerf), out.unit),
                 .height = Down(Usable(stock.across, stock, job.kerf), out.unit)};
     if (sheet.width <= 0 || sheet.height <= 0 || stock.count == 0) continue;
-    sheet.cost = CostOf(stock, sheet.Area(), priced);
+    sheet.cost = CostOf(stock, sheet.Area(), out.priced);
     if (stock.count)
       sheet.count = static_cast<std::int32_t>(std::min<std::int64_t>(*stock.count, 1 << 30));
     out.problem.stock.push_back(sheet);
     out.stock.push_back(static_cast<std::int32_t>(i));
   }
-  std::int64_t common = 0;
-  for (const Stock& sheet : out.problem.stock) common = std::gcd(common, sheet.cost);
-  for (Stock& sheet : out.problem.stock) sheet.cost /= common;
+  out.common = 0;
+  for (const Stock& sheet : out.problem.stock) out.common = std::gcd(out.common, sheet.cost);
+  for (Stock& sheet : out.problem.stock) sheet.cost /= out.common;
   out.smaller.stock = out.problem.stock;
 }
 
@@ -229,6 +229,14 @@ Integers ToIntegers(const NestJob& job) {
   }
   out.problem.stages = out.smaller.stages = job.stages;
   return out;
+}
+
+// Each sheet holds a part at least and adds one to the cost beside its price.
+std::optional<std::int64_t> PriceOf(const Integers& integers, std::int64_t cost) {
+  if (!integers.priced) return std::nullopt;
+  std::int64_t parts = 0;
+  for (const Part& part : integers.problem.parts) parts += part.count;
+  return std::max<std::int64_t>(0, (cost * integers.common - parts + kBought - 1) / kBought);
 }
 
 NestPlan ToPlan(const NestJob& job, const Integers& integers, const Packing& packing) {

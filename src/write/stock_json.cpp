@@ -33,6 +33,9 @@ class StockJsonWriter {
     json_.Millimeters("rough_mm", group.rough).Millimeters("kerf_mm", group.job.kerf);
     json_.Number("sheets", static_cast<std::int64_t>(group.plan.layouts.size()));
     json_.Number("bound", group.plan.bound).Flag("proven", group.plan.proven);
+    if (group.plan.price_bound) {
+      json_.Key("price_bound").Decimal(static_cast<double>(*group.plan.price_bound) / 100);
+    }
     json_.Text("words", NestWords(group.job, group.plan, group.solid ? "board" : "sheet"));
     if (group.solid) {
       json_.Key("volume_m3").Decimal(BoardVolume(plan_, group) / 1e9);

@@ -11,12 +11,6 @@
 namespace tillwright {
 namespace {
 
-// Hundredths as a price.
-std::string PriceText(std::int64_t coins) {
-  const std::string cents = std::to_string(coins % 100);
-  return std::to_string(coins / 100) + (cents.size() < 2 ? ".0" : ".") + cents;
-}
-
 // To the hundredth.
 std::string Decimal(double value) {
   return PriceText(static_cast<std::int64_t>(value * 100 + 0.5));

@@ -195,14 +195,28 @@ TEST(Nest, SaysInWhichWayALayoutCannotBeBettered) {
   EXPECT_EQ(NestWords(job, plan, "board"), "2 boards; may be improvable, bound 1");
   job.stock.push_back(job.stock[0]);
   plan.bound = 2;
+  plan.percent_bound = 91;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
-            "2 sheets; may be improvable by other sizes, not in number");
+            "2 sheets; may be improvable, bound 91 % of the area these take");
   plan.proven = true;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
             "2 sheets; no layout cut edge to edge can do with less (proved)");
   job.stock[1].price = 100;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
             "2 sheets; no layout cut edge to edge can cost less (proved)");
+}
+
+// A sheet of 100 takes one part of 60, and so does the offcut that is there: three of four parts are
+// bought a sheet each, though two sheets and the offcut have area enough.
+TEST(Nest, ProvesWhatAnOrderCostsBesideWhatIsOnHand) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(60), .across = Mm(100), .count = 4}},
+              .stock = {{.label = "s", .along = Mm(100), .across = Mm(100), .price = 1000},
+                        {.label = "o", .along = Mm(60), .across = Mm(100), .on_hand = true}}};
+  job.stock[1].count = 1;
+  const NestPlan plan = Nest(job);
+  EXPECT_EQ(plan.layouts.size(), 4U);
+  EXPECT_EQ(plan.price_bound, 3000);
+  EXPECT_TRUE(plan.proven);
 }
 
 // Every part is cut free: each cut lies between two pieces or before waste, and there are as many
