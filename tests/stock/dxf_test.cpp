@@ -176,7 +176,7 @@ TEST_F(DxfFiles, BothFacesOfAPartition) {
 TEST_F(DxfFiles, RabbetsThatLeaveTongues) {
   const Json files = ReadSpecText(R"({"units": "mm", "case": {"width": 500, "height": 600,
     "depth": 400, "back": "none", "joint": {"type": "groove", "depth": 6}}, "drawers": [{}]})");
-  EXPECT_EQ(Polygon(files["case-side-left.dxf"], "GROOVE_D6MM"), Box(0, 12, 400, 18));
+  EXPECT_EQ(Polygon(files["case-side.dxf"], "GROOVE_D6MM"), Box(0, 12, 400, 18));
   const Json& below = files["case-bottom-other-face.dxf"];
   EXPECT_EQ(Polygon(below, "OUTLINE"), Box(476, 0, 0, 400));
   EXPECT_EQ(Polygon(below, "RABBET_D12MM"), Box(476, 0, 470, 400));
