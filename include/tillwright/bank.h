@@ -316,6 +316,7 @@ struct Bank {
   Length round;
   Length opening_width, opening_height, opening_depth;
   FrontStyle style = FrontStyle::kOverlay;
+  FrontMatch match = FrontMatch::kNone;
   std::optional<CaseBuild> casework;
   std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
   std::vector<Space> spaces;      // leaves in reading order

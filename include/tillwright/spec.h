@@ -57,6 +57,8 @@ enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
 enum class Setting : std::uint8_t { kSpaced, kCentred };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };
+// Which fronts are cut out of one piece, in their order: those side by side, or over one another.
+enum class FrontMatch : std::uint8_t { kNone, kRow, kStack };
 
 // The four edges of the opening, in this order wherever they are listed.
 enum class Edge : std::uint8_t { kTop, kBottom, kLeft, kRight };
@@ -169,6 +171,7 @@ struct FrontsSpec {
   Entry<Grain> grain;
   Entry<SawnCut> cut;
   Entry<Held> held;
+  Entry<FrontMatch> match;
   PullSpec pull;
 };
 

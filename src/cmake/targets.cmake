@@ -15,18 +15,26 @@ add_library(tillwright_core STATIC
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
+  src/nest/cover_bound.cpp
   src/nest/cover_lp.cpp
   src/nest/cuts.cpp
   src/nest/dive.cpp
+  src/nest/exchange.cpp
+  src/nest/fences.cpp
+  src/nest/fitting.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
   src/nest/knapsack.cpp
   src/nest/nest.cpp
+  src/nest/offcuts.cpp
   src/nest/packing.cpp
+  src/nest/refill.cpp
+  src/nest/runs.cpp
   src/nest/search.cpp
   src/nest/searcher.cpp
   src/nest/tree.cpp
   src/nest/units.cpp
+  src/nest/workbench.cpp
   src/spec/box_rules.cpp
   src/spec/mass.cpp
   src/spec/materials.cpp
@@ -65,13 +73,17 @@ add_library(tillwright_core STATIC
   src/check/tipping.cpp
   src/check/weights.cpp
   src/check/wood.cpp
+  src/stock/board_choice.cpp
   src/stock/cut_list.cpp
+  src/stock/front_runs.cpp
+  src/stock/glue_up.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
   src/stock/part_kinds.cpp
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_parts.cpp
   src/stock/stock_plan.cpp
   src/read/box_reader.cpp
   src/read/case_reader.cpp

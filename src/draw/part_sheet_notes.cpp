@@ -104,7 +104,7 @@ std::string UpperCase(std::string_view text) {
 }
 
 std::string PartKindRole(const Bank& bank, const PartKind& kind) {
-  return UpperCase(ToText(Drawn(bank, kind).role));
+  return std::string(ToText(Drawn(bank, kind).role));
 }
 
 std::string PartKindCount(const Bank& bank, const PartKind& kind) {

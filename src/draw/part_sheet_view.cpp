@@ -47,8 +47,8 @@ class PartDrawing {
   }
 
   View Draw() {
-    view_.name = NameOf();
-    view_.title = UpperCase(PartKindLabel(bank_, kind_));
+    view_.name = "part-" + PartKindStem(bank_, kind_);
+    view_.title = PartKindLabel(bank_, kind_);
     view_.scale = map_.scale;
     view_.map = map_;
     Cluster face = Face();
@@ -69,15 +69,6 @@ class PartDrawing {
   }
 
  private:
-  std::string NameOf() const {
-    std::string name = "part-" + PartId(bank_, part_);
-    for (char& c : name) {
-      if (c == '.' || c == '_') c = '-';
-      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return name;
-  }
-
   SheetGroup& Group(std::string_view id, std::string title, int depth) {
     view_.groups.push_back(
         {view_.name + (id.empty() ? "" : "-" + std::string(id)), std::move(title), "", depth, {}});
@@ -150,8 +141,7 @@ class PartDrawing {
 
   // Whether a cut across the face begins at this height, which is then told already.
   bool StartsAt(Length up) const {
-    return options_.all_dimensions &&
-           std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
+    return options_.all_dimensions && std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
              return !band.upright && !band.seat && !band.from_far && band.low == up;
            });
   }

@@ -42,6 +42,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/run_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_sheets.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_view.cpp

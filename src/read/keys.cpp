@@ -26,7 +26,7 @@ constexpr std::array kSpecKeys{
     KeyRow{"allowance", "allowance", "What solid parts are sawn larger than finished.",
            "1 by 1/4 in, or 25 by 6 mm"},
     KeyRow{"glue_up", "glue-up", "Boards that solid parts wider than one are glued up from.",
-           "none"},
+           "the widest of \"stock\""},
     KeyRow{"edge_band", "edge-band", "Bands on the edges of sheet parts that are seen.", "none"},
     KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
     KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
@@ -69,6 +69,8 @@ constexpr std::array kFrontsKeys{
     KeyRow{"grain", "choice:grain", "Which way the grain of the fronts runs.", "horizontal"},
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
+    KeyRow{"match", "choice:match",
+           "Which fronts are cut out of one piece in their order, so that the grain runs on.", "none"},
     KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
 };
 

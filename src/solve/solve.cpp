@@ -18,6 +18,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   bank.title = spec.title.value;
   bank.units = spec.units.value;
   bank.style = spec.fronts.style.value;
+  bank.match = spec.fronts.match.value;
   bank.spaces.reserve(spec.leaves.size());
   const Entry<Length> round =
       spec.round.typed ? spec.round : Entry<Length>(defaults::kRound.In(spec.units.value));

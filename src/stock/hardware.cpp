@@ -253,10 +253,8 @@ class HardwareRule {
       }
     }
     for (const CutLine& line : CutList(spec_, bank_)) {
-      if (line.boards.empty()) continue;
-      const auto joints = static_cast<std::int64_t>(line.boards.size()) - 1;
-      microlitres +=
-          joints * line.kind.count * hardware::GlueMicrolitres(line.rough_length, line.thickness);
+      microlitres += (line.boards - 1) * line.kind.count *
+                     hardware::GlueMicrolitres(line.rough_length, line.thickness);
     }
     constexpr std::int64_t kStep = 10'000;  // 10 ml
     const std::int64_t steps = (microlitres + kStep - 1) / kStep;
@@ -293,7 +291,9 @@ std::vector<HardwareLine> HardwareList(const Spec& spec, const Bank& bank) {
 }
 
 PartsLists MakePartsLists(const Spec& spec, const Bank& bank) {
-  return {CutList(spec, bank), HardwareList(spec, bank)};
+  std::vector<CutLine> cuts = CutList(spec, bank);
+  std::vector<FrontRun> runs = FrontRuns(spec, bank, cuts);
+  return {std::move(cuts), HardwareList(spec, bank), std::move(runs)};
 }
 
 }  // namespace tillwright

@@ -94,16 +94,11 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
   return text;
 }
 
-std::string BoardWords(const std::vector<Length>& boards, Unit unit) {
-  if (boards.empty()) return {};
-  std::string text = std::to_string(boards.size() - 1) + " of " + FormatLength(boards[0], unit);
-  if (boards.back() == boards[0]) {
-    text = std::to_string(boards.size()) + " of " + FormatLength(boards[0], unit);
-  } else {
-    text += ", 1 of " + FormatLength(boards.back(), unit);
-  }
-  const std::size_t joints = boards.size() - 1;
-  return text + "; " + std::to_string(joints) + (joints == 1 ? " joint" : " joints");
+std::string BoardWords(const CutLine& line, Unit unit) {
+  if (line.boards == 1) return {};
+  const int joints = line.boards - 1;
+  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit) + "; " +
+         std::to_string(joints) + (joints == 1 ? " joint" : " joints");
 }
 
 std::string CutNotes::Letter(const std::string& text) {

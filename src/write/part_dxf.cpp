@@ -154,16 +154,6 @@ class PartDxf {
   bool mirrored_ = false;
 };
 
-// "d1-side", "case-bottom": as drawings call the view of the part, less its "part-".
-std::string FileName(const Bank& bank, const CutLine& line) {
-  std::string name = PartId(bank, bank.parts[line.kind.parts.front()]);
-  for (char& c : name) {
-    if (c == '.' || c == '_') c = '-';
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-  }
-  return name;
-}
-
 }  // namespace
 
 std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>& lines) {
@@ -171,7 +161,7 @@ std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>
   for (const CutLine& line : lines) {
     if (line.solid) continue;
     PartDxf dxf(bank, line);
-    const std::string name = FileName(bank, line);
+    const std::string name = PartKindStem(bank, line.kind);
     const bool hands = line.kind.mirrored > 0;
     const bool side = bank.parts[line.kind.parts.front()].role == PartRole::kCaseSide;
     files.push_back({name + (hands ? "-left" : "") + ".dxf",

@@ -33,6 +33,7 @@ TEST(Words, EveryValueHasOne) {
   ExpectWords(Setting::kCentred);
   ExpectWords(SawnCut::kQuarter);
   ExpectWords(Held::kBottom);
+  ExpectWords(FrontMatch::kStack);
   ExpectWords(Edge::kRight);
 }
 

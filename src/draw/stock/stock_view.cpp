@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,9 +10,11 @@
 #include "draw/dimension.h"
 #include "draw/hatch.h"
 #include "draw/rich_text.h"
+#include "draw/stock/run_marks.h"
 #include "draw/stock/stock_labels.h"
 #include "draw/view_tools.h"
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {
@@ -55,6 +58,7 @@ class StockViewMaker {
         .primitives.emplace_back(BoxOutline(view_.outline, Pen::kOutline));
     SheetGroup cuts;
     Cuts(cuts);
+    Runs();
     Offcuts();
     Parts();
     AddViewGroup(view_, "cuts", "Cuts in order", 1).primitives = std::move(cuts.primitives);
@@ -89,19 +93,51 @@ class StockViewMaker {
     }
   }
 
+  // Fronts that are cut from one piece: the piece, and in which order.
+  void Runs() {
+    SheetGroup marks;
+    for (const NestPiece& piece : layout_.pieces) {
+      if (piece.kind == NestPieceKind::kPart || piece.run < 0) continue;
+      runs_.push_back(piece.run);
+      const NestPiece* first = nullptr;
+      const NestPiece* last = nullptr;
+      for (const std::int32_t index : piece.pieces) {
+        const NestPiece& part = layout_.pieces[static_cast<std::size_t>(index)];
+        if (part.kind != NestPieceKind::kPart) continue;
+        if (first == nullptr || part.place < first->place) first = &part;
+        if (last == nullptr || part.place > last->place) last = &part;
+      }
+      if (first == last) continue;  // a stretch of one front
+      const std::optional<PaperBox> arrow =
+          AddRunMarks(marks, Box(piece.rect), Box(first->rect), Box(last->rect), taken_);
+      if (arrow) taken_.push_back(*arrow);
+    }
+    if (runs_.empty()) return;
+    AddViewGroup(view_, "runs", "Fronts cut from one piece", 1).primitives =
+        std::move(marks.primitives);
+  }
+
+  // What a part may be called, the longest first.
+  [[nodiscard]] std::vector<std::string> TextsFor(const NestPiece& piece) const {
+    const auto at = static_cast<std::size_t>(piece.part);
+    const std::string key = KeyFor(piece.part);
+    const NestPart& part = group_.job.parts[at];
+    const std::string size = Size(part.along, part.across);
+    if (piece.run < 0) {
+      return {key + "  " + group_.parts[at].label + "  " + size, key + "  " + size, key};
+    }
+    const StockRun& run = group_.runs[static_cast<std::size_t>(piece.run)];
+    const std::string& front = run.fronts[static_cast<std::size_t>(piece.place)];
+    return {key + "  " + run.label + ", " + front + "  " + size, front + "  " + size, front};
+  }
+
   void Parts() {
     SheetGroup& group = AddViewGroup(view_, "parts", "Parts", 1);
     for (const NestPiece& piece : layout_.pieces) {
       if (piece.kind != NestPieceKind::kPart) continue;
       const PaperBox box = Box(piece.rect);
       group.primitives.emplace_back(InsetOutline(box, Pen::kFront));
-      const auto at = static_cast<std::size_t>(piece.part);
-      const std::string key = KeyFor(piece.part);
-      const NestPart& part = group_.job.parts[at];
-      const std::string size = Size(part.along, part.across);
-      const std::vector<std::string> texts{key + "  " + group_.parts[at].label + "  " + size,
-                                           key + "  " + size, key};
-      if (auto label = LabelInBox(texts, box, taken_, metrics_)) {
+      if (auto label = LabelInBox(TextsFor(piece), box, taken_, metrics_)) {
         group.primitives.emplace_back(std::move(*label));
       }
     }
@@ -162,15 +198,27 @@ class StockViewMaker {
     const double left = view_.outline.left;
     auto columns = static_cast<std::size_t>(
         std::max(1.0, (view_.outline.Width() + kLegendColumn / 4) / kLegendColumn));
-    while (columns < 3 && keys_.size() > columns * kLegendRows) ++columns;
-    const std::size_t rows = (keys_.size() + columns - 1) / columns;
+    const std::size_t all = keys_.size() + runs_.size();
+    while (columns < 3 && all > columns * kLegendRows) ++columns;
+    const std::size_t rows = (all + columns - 1) / columns;
     SheetGroup& group = AddViewGroup(view_, "legend", "Parts by letter", 1);
-    for (std::size_t i = 0; i < keys_.size(); ++i) {
+    for (std::size_t i = 0; i < all; ++i) {
       const PaperPoint at{left + kLegendColumn * static_cast<double>(i / rows),
                           top + kLegendPitch * static_cast<double>(i % rows)};
       const LabelStyle style{.cap_height = 2.0, .max_width = kLegendColumn - 4};
-      group.primitives.emplace_back(MakeLabel(metrics_, LegendRow(i), style, at, {}));
+      const std::string row = i < keys_.size() ? LegendRow(i) : RunRow(runs_[i - keys_.size()]);
+      group.primitives.emplace_back(MakeLabel(metrics_, row, style, at, {}));
     }
+  }
+
+  [[nodiscard]] std::string RunRow(std::int32_t index) const {
+    const StockRun& run = group_.runs[static_cast<std::size_t>(index)];
+    const std::string order =
+        run.fronts.size() > 1 ? ", " + std::string(OrderWords(run.match)) : "";
+    const bool many = run.fronts.size() > 6;
+    const std::string fronts =
+        many ? run.fronts.front() + " … " + run.fronts.back() : FrontsOf(run);
+    return run.label + "  " + fronts + order + ", one piece " + Size(run.length, run.width);
   }
 
   [[nodiscard]] std::string LegendRow(std::size_t index) const {
@@ -190,6 +238,7 @@ class StockViewMaker {
   const NestStock& stock_;
   const TextMetrics& metrics_;
   std::vector<std::int32_t> keys_;  // the kinds of parts on it, in order
+  std::vector<std::int32_t> runs_;  // those that are cut from it
   std::vector<PaperBox> taken_;     // by the numbers of the cuts
   View view_;
 };
