@@ -166,7 +166,8 @@ class Movement {
     if (!there || moves.IsZero()) return;
     Add(Level::kNote, "web frames",
         "between dry and humid the solid sides move " + In(moves) +
-            " over their depth and the web frames do not: glue the runners to the front rails only, "
+            " over their depth and the web frames do not: glue the runners to the front rails "
+            "only, "
             "and leave " +
             In(moves) + " free behind their rear tenons",
         moves);

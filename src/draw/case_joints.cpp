@@ -40,6 +40,11 @@ std::vector<FacePoint> RunOutline(const Run& r) {
   return ring;
 }
 
+// A stretch of heights.
+struct Stretch {
+  Length low, high;
+};
+
 // Bottom or top, between the sides.
 Run AcrossRun(const CaseBuild& c, Length low, Length thickness, bool tongue_high) {
   const Length left = -c.side_in;
@@ -79,19 +84,24 @@ std::vector<JointSeat> SeatsAt(const Bank& bank, const CaseBuild& c, bool right)
   return seats;
 }
 
-// The inner edge of a side, broken where something enters it.
-void AddInnerEdge(SheetGroup& out, const Bank& bank, const CaseBuild& c, bool right,
+// The inner edge of a side between two heights, broken where something enters it.
+void AddInnerEdge(SheetGroup& out, const Bank& bank, bool right, Stretch stretch, Pen pen,
                   const PaperMap& map) {
+  const CaseBuild& c = *bank.casework;
   const Length x = right ? c.inside_width - c.side_in : -c.side_in;
-  Length from = -c.base;
+  Length from = stretch.low;
   const auto line = [&](Length to) {
-    if (to > from) out.primitives.emplace_back(LineOf(map.At(x, from), map.At(x, to), Pen::kThin));
+    if (to > from) out.primitives.emplace_back(LineOf(map.At(x, from), map.At(x, to), pen));
   };
   for (const JointSeat& seat : SeatsAt(bank, c, right)) {
-    line(seat.low);
-    from = seat.high;
+    line(Min(seat.low, stretch.high));
+    from = Max(from, seat.high);
   }
-  line(c.height - c.base);
+  line(stretch.high);
+}
+
+bool IsLetIn(const Bank& bank) {
+  return bank.casework && !bank.casework->frame && bank.casework->joint != CaseJoint::kButt;
 }
 
 // Where parts butt, their edges run through.
@@ -153,9 +163,7 @@ Faces CornerJointFaces(const Bank& bank) {
 
 Polyline MemberOutline(const Bank& bank, const Divider& member, const PaperMap& map, Pen pen) {
   const Rect& r = member.rect;
-  const bool plain =
-      !bank.casework || bank.casework->frame || bank.casework->joint == CaseJoint::kButt;
-  if (plain) return BoxOutline(map.Box(r), pen);
+  if (!IsLetIn(bank)) return BoxOutline(map.Box(r), pen);
   const bool upright = member.partition;
   Run run;
   run.from = upright ? r.y : r.x;
@@ -172,10 +180,28 @@ Polyline MemberOutline(const Bank& bank, const Divider& member, const PaperMap& 
 void AddCaseEdges(SheetGroup& out, const Bank& bank, const PaperMap& map) {
   const CaseBuild& c = *bank.casework;
   if (c.joint == CaseJoint::kButt) return AddButtedEdges(out, bank, c, map);
-  for (const bool right : {false, true}) AddInnerEdge(out, bank, c, right, map);
+  for (const bool right : {false, true}) {
+    AddInnerEdge(out, bank, right, {-c.base, c.height - c.base}, Pen::kThin, map);
+  }
   out.primitives.emplace_back(OnPaper(RunOutline(BottomRun(c)), false, map, Pen::kThin));
   if (c.top_none) return;
   out.primitives.emplace_back(OnPaper(RunOutline(TopRun(bank, c)), false, map, Pen::kThin));
+}
+
+void AddOpeningEdges(SheetGroup& out, const Bank& bank, const PaperMap& map) {
+  const Length width = bank.opening_width;
+  const Length height = bank.opening_height;
+  const Length zero;
+  if (!IsLetIn(bank)) {
+    out.primitives.emplace_back(BoxOutline(map.Box({zero, zero, width, height}), Pen::kOutline));
+    return;
+  }
+  for (const Length y : {zero, height}) {
+    out.primitives.emplace_back(LineOf(map.At(zero, y), map.At(width, y), Pen::kOutline));
+  }
+  for (const bool right : {false, true}) {
+    AddInnerEdge(out, bank, right, {zero, height}, Pen::kOutline, map);
+  }
 }
 
 }  // namespace tillwright

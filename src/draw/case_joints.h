@@ -33,6 +33,9 @@ struct JointSeat {
 // The front edges of sides, bottom and top. REQUIRES: no face frame.
 void AddCaseEdges(SheetGroup& out, const Bank& bank, const PaperMap& map);
 
+// The edges of the opening, the sides' broken where dividers enter them.
+void AddOpeningEdges(SheetGroup& out, const Bank& bank, const PaperMap& map);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_CASE_JOINTS_H_

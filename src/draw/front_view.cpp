@@ -80,7 +80,7 @@ class FrontDrawing {
   void DrawCase(SheetGroup& group) const {
     if (bank_.casework) DrawCaseBody(group, *bank_.casework);
     if (IsOverlay()) return;
-    group.primitives.push_back(BoxOutline(Map().Box(Opening()), Pen::kOutline));
+    AddOpeningEdges(group, bank_, Map());
     for (const Divider& member : bank_.dividers) {
       group.primitives.push_back(MemberOutline(bank_, member, Map(), Pen::kThin));
     }

@@ -247,7 +247,9 @@ class PartDrawing {
     double y = head.bottom + kNotePitch;
     const auto plain = [&](const std::string& text) {
       for (const std::string& line : WrapText(metrics_, text, NoteStyle(), width)) {
-        words.primitives.emplace_back(MakePlainLabel(metrics_, line, NoteStyle(width), {left, y}));
+        // Wrapped as if fractions were stacked: in plain they take a little more.
+        words.primitives.emplace_back(
+            MakePlainLabel(metrics_, line, NoteStyle(1.2 * width), {left, y}));
         y += kNotePitch;
       }
     };

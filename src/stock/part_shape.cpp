@@ -147,7 +147,8 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   const bool along = shape.right == part.length;
   shape.right_name = along ? "length" : "width";
   shape.up_name = along ? "width" : "length";
-  for (std::size_t i = 0; i < part.cuts.size(); ++i) AddBands(part.cuts[i], i, StandsUpright(part.role), shape);
+  for (std::size_t i = 0; i < part.cuts.size(); ++i)
+    AddBands(part.cuts[i], i, StandsUpright(part.role), shape);
   AddSeats(SeatsIn(bank, part), shape);
   if (part.role == PartRole::kFront) {
     const Front& front = SpaceOf(bank, part).front;

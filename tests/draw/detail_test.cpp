@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "draw/case_joints.h"
 #include "draw/detail_faces.h"
 #include "draw/details.h"
 #include "draw/dimension_paths.h"
@@ -143,6 +144,42 @@ TEST(DetailViewTest, BackRabbetIsTrue) {
   EXPECT_TRUE(HasLevelEdge(edges, view.map.Y(L("21 3/4"))));
 }
 
+Bank CaseJoined(const std::string& joint, const std::string& raise) {
+  return MustSolve(R"({"case": {"width": 18, "height": 24, "depth": 22, "raise": ")" + raise +
+                   R"(", "joint": {"type": ")" + joint + R"("}}, "drawers": [{}, {}]})")
+      .bank;
+}
+
+// A tongue 1/4 thick along the bottom's upper face, 1/4 into a side of 3/4; the shoulder below it
+// stands against the side.
+TEST(DetailViewTest, TongueAndGrooveAreTrue) {
+  const Bank bank = CaseJoined("groove", "2");
+  const std::vector<DetailChoice> choices = ChooseDetails(bank);
+  const DetailChoice* joint = Find(choices, DetailKind::kJoint);
+  ASSERT_NE(joint, nullptr);
+  ASSERT_EQ(joint->scale.name, "1:1");
+  const View view = DetailView(bank, *joint, DrawingFontMetrics());
+  const std::vector<PaperSegment> edges = EdgesOf(view);
+  const double inner = view.map.X(Length());  // the side's inner face is the opening's edge
+  for (const double left : {0.0, 0.25 * 25.4, 0.75 * 25.4}) {
+    EXPECT_TRUE(HasUprightEdge(edges, inner - left)) << left;
+  }
+  const double upper = view.map.Y(Length());
+  for (const double below : {0.0, 0.25 * 25.4, 0.75 * 25.4}) {
+    EXPECT_TRUE(HasLevelEdge(edges, upper + below)) << below;
+  }
+}
+
+TEST(DetailFacesTest, SideAndBottomMeetWithoutOverlap) {
+  for (const char* joint : {"dado", "rabbet", "groove"}) {
+    for (const char* raise : {"0", "2"}) {
+      for (const auto& [middle, count] : CoverOf(CornerJointFaces(CaseJoined(joint, raise)).cut)) {
+        ASSERT_LE(count, 1) << joint << " at " << middle.a << ", " << middle.b << " mm";
+      }
+    }
+  }
+}
+
 TEST(DetailFacesTest, NoWoodIsWhereOtherWoodIs) {
   for (const BankCase& c : EveryConstruction()) {
     SCOPED_TRACE(c.name);
@@ -177,6 +214,7 @@ TEST(ChooseDetailsTest, OnlyWhatThereIs) {
                              std::string(back) + R"(}, "drawers": [{}, {}]})";
     return Find(ChooseDetails(MustSolve(text).bank), DetailKind::kBack) != nullptr;
   };
+  EXPECT_EQ(Find(ChooseDetails(CaseJoined("butt", "0")), DetailKind::kJoint), nullptr);
   EXPECT_TRUE(has_back(R"({"fit": "rabbet"})"));
   EXPECT_TRUE(has_back(R"({"fit": "groove"})"));
   EXPECT_FALSE(has_back(R"({"fit": "applied"})"));

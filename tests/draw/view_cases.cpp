@@ -81,6 +81,8 @@ std::vector<Text> HardTexts() {
       {"flush_case", R"({"case": {"width": "18", "height": "30", "depth": "22"}, "fronts": {"overlay": "flush"}, "drawers": [{}, {}, {}]})"},
       {"worktop_case", R"({"units": "mm", "case": {"width": 900, "height": 720, "depth": 560, "top": "none", "raise": 100, "back": {"fit": "groove"}}, "drawers": [{}, {}, {}, {}]})"},
       {"applied_back", R"({"units": "mm", "case": {"width": 450, "height": 720, "depth": 560, "back": {"fit": "applied"}}, "fronts": {"style": "inset"}, "drawers": [{}, {}, {}, {}]})"},
+      {"groove_case", R"({"case": {"width": "30", "height": "30", "depth": "22", "raise": "2", "joint": {"type": "groove"}}, "fronts": {"style": "inset"}, "layout": {"rows": [{"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}], "divider": "3/4"}})"},
+      {"dado_case", R"({"units": "mm", "case": {"width": 700, "height": 720, "depth": 560, "joint": {"type": "dado"}, "face_frame": {}, "web_frame": {}}, "layout": {"rows": [{"columns": [{"drawer": {}}, {"drawer": {}}]}, {"columns": [{"drawer": {}}, {"drawer": {}}]}]}})"},
       {"negative_overlay", Bank("16", "24", R"("fronts": {"overlay": "-1/4"}, )" + two)},
       {"no_gap", Bank("16", "24", R"("fronts": {"gap": 0}, )" + two)},
       {"pulls", Bank("40", "24", R"("fronts": {"pull": {"centers": "3 3/4", "count": 2}}, )" + two)},

@@ -171,6 +171,19 @@ TEST_F(DxfFiles, BothFacesOfAPartition) {
   EXPECT_EQ(left["texts"], Json({"partition V1, other face"}));
 }
 
+// A bottom of 464 and two tongues of 6: its rabbets, 12 deep, are in the face below, so its own file
+// has none; the side's groove ends at the bottom's upper face.
+TEST_F(DxfFiles, RabbetsThatLeaveTongues) {
+  const Json files = ReadSpecText(R"({"units": "mm", "case": {"width": 500, "height": 600,
+    "depth": 400, "back": "none", "joint": {"type": "groove", "depth": 6}}, "drawers": [{}]})");
+  EXPECT_EQ(Polygon(files["case-side.dxf"], "GROOVE_D6MM"), Box(0, 12, 400, 18));
+  const Json& below = files["case-bottom-other-face.dxf"];
+  EXPECT_EQ(Polygon(below, "OUTLINE"), Box(476, 0, 0, 400));
+  EXPECT_EQ(Polygon(below, "RABBET_D12MM"), Box(476, 0, 470, 400));
+  EXPECT_EQ(below["polygons"].size(), 3U);
+  EXPECT_EQ(files["case-bottom.dxf"]["polygons"].size(), 1U);
+}
+
 TEST(DxfText, IsAsciiInOneLine) {
   EXPECT_EQ(DxfText("D1\u2013D3"), "D1\\U+2013D3");
   EXPECT_EQ(DxfText("a\r\n  0\nEOF\x7f"), "a    0 EOF ");
