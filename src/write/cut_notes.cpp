@@ -96,9 +96,7 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
 
 std::string BoardWords(const CutLine& line, Unit unit) {
   if (line.boards == 1) return {};
-  const int joints = line.boards - 1;
-  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit) + "; " +
-         std::to_string(joints) + (joints == 1 ? " joint" : " joints");
+  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit);
 }
 
 std::string CutNotes::Letter(const std::string& text) {

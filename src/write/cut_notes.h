@@ -15,7 +15,7 @@ namespace tillwright {
 // The same, and the dados that take dividers and partitions.
 [[nodiscard]] std::string AllCutWords(const Bank& bank, const Part& part);
 
-// The boards it is glued up from, "5 of 5 3/8; 4 joints"; empty for a part of one board.
+// The boards it is glued up from, "5 of 5 3/8"; empty for a part of one board.
 [[nodiscard]] std::string BoardWords(const CutLine& line, Unit unit);
 
 class CutNotes {

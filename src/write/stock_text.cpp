@@ -139,8 +139,9 @@ class StockWriter {
       const StockPart& part = group.parts[i];
       if (part.staves == 1) continue;
       page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
-                 " boards " + In(group.job.parts[i].across) +
-                 " wide, the grain running the same way, the growth rings turned over in turn.");
+                 " boards " + In(group.job.parts[i].across) + " wide, " +
+                 std::to_string(part.staves - 1) + (part.staves == 2 ? " joint" : " joints") +
+                 ", the grain running the same way, the growth rings turned over in turn.");
     }
   }
 
