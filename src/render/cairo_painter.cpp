@@ -6,7 +6,6 @@
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <optional>
 #include <span>
 #include <string>
 #include <utility>
@@ -14,7 +13,6 @@
 
 #include "draw/rich_text.h"
 #include "draw/utf8.h"
-#include "render/comb.h"
 #include "render/drawing_font.h"
 #include "tillwright/render.h"
 
@@ -125,7 +123,6 @@ class Painter {
   // REQUIRES: the primitive lives until Finish().
   void Paint(const Primitive& primitive) {
     if (const Label* label = std::get_if<Label>(&primitive)) Show(*label);
-    if (ShowComb(primitive)) return;
     if (const Tone fill = FillOf(primitive); fill != Tone::kNone) {
       if (fill != Tone::kInk) Finish();
       Trace(primitive);
@@ -146,19 +143,6 @@ class Painter {
   }
 
  private:
-  bool ShowComb(const Primitive& primitive) {
-    const HatchLines* lines = std::get_if<HatchLines>(&primitive);
-    if (lines == nullptr || ink_ == CairoInk::kCoverage) return false;
-    const std::optional<Comb> comb = CombOf(*lines);
-    if (!comb) return false;
-    cairo_new_path(cr_);
-    cairo_set_tolerance(cr_, tolerance_);
-    cairo_move_to(cr_, comb->from.x, comb->from.y);
-    cairo_line_to(cr_, comb->to.x, comb->to.y);
-    StrokePath(comb->width, comb->dashes);
-    return true;
-  }
-
   // A page keeps curves as they are: once they are traced, a fine tolerance only makes Cairo weigh
   // them longer. On pixels it is what they are flattened by, and it would merge short dashes.
   void EasePath() {

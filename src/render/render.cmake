@@ -3,7 +3,6 @@ include(${CMAKE_CURRENT_LIST_DIR}/../cmake/embed.cmake)
 
 add_library(tillwright_cairo STATIC
   ${CMAKE_CURRENT_LIST_DIR}/cairo_painter.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/comb.cpp
   ${CMAKE_CURRENT_LIST_DIR}/drawing_font.cpp
   ${CMAKE_CURRENT_LIST_DIR}/pdf.cpp
   ${CMAKE_CURRENT_LIST_DIR}/pdf_catalog.cpp

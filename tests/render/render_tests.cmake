@@ -1,6 +1,5 @@
 # Tests of the renderers: bytes, and what other programs read in them.
 add_executable(tillwright_render_tests
-  ${CMAKE_CURRENT_LIST_DIR}/comb_test.cpp
   ${CMAKE_CURRENT_LIST_DIR}/demo_sheet.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_scale_test.cpp
   ${CMAKE_CURRENT_LIST_DIR}/font_test.cpp
