@@ -129,8 +129,8 @@ PaperBox AddSectionMark(SheetGroup& out, const SectionMark& mark, const TextMetr
 }
 
 PaperDisc AddBalloon(SheetGroup& out, PaperPoint centre, double radius, std::string_view text,
-                     const TextMetrics& metrics) {
-  out.primitives.emplace_back(Circle{centre, radius, Pen::kCallout, Tone::kPaper});
+                     const TextMetrics& metrics, Tone fill) {
+  out.primitives.emplace_back(Circle{centre, radius, Pen::kCallout, fill});
   LabelStyle style = TextStyle(radius, TextWeight::kBold, TextAnchor::kCentre, TextLevel::kMiddle);
   const double room = 1.4 * radius;
   const double width = MeasureLabel(metrics, text, style).width;

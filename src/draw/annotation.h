@@ -58,9 +58,10 @@ struct SectionMark {
 };
 PaperBox AddSectionMark(SheetGroup& out, const SectionMark& mark, const TextMetrics& metrics);
 
-// A letter or number in a circle. The disc is filled with paper, so it may stand on lines.
+// A letter or number in a circle. The disc is filled with paper, so it may stand on lines, unless
+// it is known to stand on none.
 PaperDisc AddBalloon(SheetGroup& out, PaperPoint centre, double radius, std::string_view text,
-                     const TextMetrics& metrics);
+                     const TextMetrics& metrics, Tone fill = Tone::kPaper);
 
 // A circle around a place that is drawn larger elsewhere, and a balloon joined to it.
 struct DetailCallout {

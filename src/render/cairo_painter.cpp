@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -17,6 +18,8 @@
 
 namespace tillwright {
 namespace {
+
+constexpr double kEase = 0.1;  // points, what Cairo takes unless told
 
 double Radians(double degrees) { return degrees * std::numbers::pi / 180; }
 
@@ -108,7 +111,8 @@ Tone FillOf(const Primitive& primitive) {
 // between. A page is then a few strokes and not hundreds, each of which Cairo would weigh alone.
 class Painter {
  public:
-  Painter(cairo_t* context, CairoInk ink) : cr_(context), ink_(ink) {
+  Painter(cairo_t* context, CairoInk ink)
+      : cr_(context), ink_(ink), tolerance_(cairo_get_tolerance(context)) {
     cairo_set_line_cap(cr_, CAIRO_LINE_CAP_BUTT);
     cairo_set_line_join(cr_, CAIRO_LINE_JOIN_MITER);
     cairo_set_miter_limit(cr_, 4);  // as SVG has it
@@ -122,6 +126,7 @@ class Painter {
     if (const Tone fill = FillOf(primitive); fill != Tone::kNone) {
       if (fill != Tone::kInk) Finish();
       Trace(primitive);
+      EasePath();
       SetInk(fill);
       cairo_fill(cr_);
     }
@@ -138,16 +143,30 @@ class Painter {
   }
 
  private:
-  void Trace(const Primitive& primitive) { std::visit(Tracer(cr_), primitive); }
+  // A page keeps curves as they are: once they are traced, a fine tolerance only makes Cairo weigh
+  // them longer. On pixels it is what they are flattened by, and it would merge short dashes.
+  void EasePath() {
+    if (ink_ == CairoInk::kColour) cairo_set_tolerance(cr_, kEase);
+  }
+
+  void StrokePath(double width, std::span<const double> dashes) {
+    if (dashes.empty()) EasePath();
+    SetInk(Tone::kInk);
+    cairo_set_line_width(cr_, width);
+    cairo_set_dash(cr_, dashes.data(), static_cast<int>(dashes.size()), 0);
+    cairo_stroke(cr_);
+  }
+
+  void Trace(const Primitive& primitive) {
+    cairo_set_tolerance(cr_, tolerance_);
+    std::visit(Tracer(cr_), primitive);
+  }
 
   void Stroke(const PenStyle& style, std::vector<const Primitive*>& drawn) {
     cairo_new_path(cr_);
     for (const Primitive* primitive : drawn) Trace(*primitive);
     drawn.clear();
-    SetInk(Tone::kInk);
-    cairo_set_line_width(cr_, style.width);
-    cairo_set_dash(cr_, style.dashes.data(), static_cast<int>(style.dashes.size()), 0);
-    cairo_stroke(cr_);
+    StrokePath(style.width, style.dashes);
   }
 
   void Show(const Label& label) {
@@ -317,6 +336,7 @@ class Painter {
 
   cairo_t* cr_;
   CairoInk ink_;
+  double tolerance_;                                              // of curves
   std::array<std::vector<const Primitive*>, kPenCount> strokes_;  // by pen, not yet drawn
   std::vector<PaperBox> bars_;                                    // of fractions, not yet drawn
   PaperPoint start_;                                              // of the label that is shown

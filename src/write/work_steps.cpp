@@ -5,6 +5,7 @@
 
 #include "spec/materials.h"
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -46,6 +47,17 @@ class Steps {
  private:
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
 
+  // Kinds of parts as the cut list calls them: "case side; case bottom; divider H1, H2".
+  std::string Labels(bool (*is)(const Part&)) const {
+    std::string labels;
+    for (const PartKind& kind : PartKinds(bank_)) {
+      if (!is(bank_.parts[kind.parts.front()])) continue;
+      if (!labels.empty()) labels += "; ";
+      labels += PartKindLabel(bank_, kind);
+    }
+    return labels;
+  }
+
   void Add(std::string title, std::vector<std::string> lines,
            std::vector<std::string> cautions = {}) {
     steps_.push_back({std::move(title), std::move(lines), std::move(cautions)});
@@ -75,8 +87,8 @@ class Steps {
   void Case() {
     const CaseBuild& c = *bank_.casework;
     Add("Cut the case parts",
-        {"Cut sides, bottom" + std::string(c.top_none ? "" : ", top") +
-             " and members together, so that parts of one size are of one size.",
+        {"Cut them together, so that parts of one size are of one size. In the cut list: " +
+             Labels([](const Part& part) { return part.space < 0 && part.divider < 0; }) + ".",
          "Mark face side, front edge, left and right on each."},
         {kSaw, "A full sheet is heavy and whips: break it down with help or with a track saw."});
     std::vector<std::string> lines;
@@ -104,7 +116,9 @@ class Steps {
 
   void Members() {
     if (bank_.dividers.empty()) return;
-    Add("Fit dividers and partitions", {"Set each to its lines on the sticks, front edges flush."});
+    Add("Fit dividers and partitions",
+        {"Set each to its lines on the sticks, front edges flush. In the cut list: " +
+         Labels([](const Part& part) { return part.divider >= 0; }) + "."});
   }
 
   void Boxes() {
@@ -115,7 +129,9 @@ class Steps {
                "same end; screw the slides to their lines."},
         {"Screws shorter than the side is thick: a point that comes through finds a hand."});
     Add("Cut the box parts",
-        {"Cut all sides to one stop, then all ends to another; label them by drawer."},
+        {"Cut all box sides to one stop, then all box front and back ends to another; label them "
+         "as "
+         "the cut list does."},
         {kSaw, "Short ends are small parts: hold them with a sled and a clamp, not with fingers."});
     Joints();
     Add("Put the boxes together",

@@ -10,34 +10,11 @@
 namespace tillwright {
 namespace {
 
-StickLane LaneOf(PartRole role) {
-  switch (role) {
-    case PartRole::kFront:
-      return StickLane::kFront;
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
-    case PartRole::kBoxBottom:
-      return StickLane::kBox;
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      break;
-  }
-  return StickLane::kCase;
+// A drawer's parts are its front's and its box's, but for what stands beside it in the case.
+StickLane LaneOf(const Part& part) {
+  if (part.role == PartRole::kFront) return StickLane::kFront;
+  const bool of_case = part.space < 0 || part.role == PartRole::kBlocking;
+  return of_case ? StickLane::kCase : StickLane::kBox;
 }
 
 // A mark, and where it is.
@@ -54,7 +31,7 @@ PlaceKey KeyOf(const MarkPlace& place) { return {place.axis, place.lane, place.a
 
 class PartFinder {
  public:
-  PartFinder(const Bank& bank, std::span<const Stick> sticks) : bank_(bank), sticks_(sticks) {
+  PartFinder(const Bank& bank, std::span<const Stick> sticks) : bank_(bank) {
     if (bank.casework) {
       left_ = bank.casework->side + bank.casework->side_in;
       floor_ = bank.casework->base;
@@ -88,25 +65,20 @@ class PartFinder {
   [[nodiscard]] std::array<std::optional<StickSize>, 3> SizesOf(const Part& part) const {
     const Block b = PartBlock(bank_, part);
     const std::string id = IdOf(part);
-    const StickLane lane = LaneOf(part.role);
+    const StickLane lane = LaneOf(part);
     const std::array<StickAxis, 3> axes = PartAxes(part, b);
     std::array<std::optional<StickSize>, 3> sizes;
     for (std::size_t i = 0; i < sizes.size(); ++i) {
-      switch (axes[i]) {
-        case StickAxis::kHeight:
-          sizes[i] = Find(axes[i], lane, floor_ + b.y, b.height, id);
-          break;
-        case StickAxis::kWidth:
-          sizes[i] = part.role == PartRole::kWorktop
-                         ? Find(axes[i], lane, Length(), b.width, "")
-                         : Find(axes[i], lane, left_ + b.x, b.width, id);
-          break;
-        case StickAxis::kDepth:
-          sizes[i] = Find(axes[i], lane, b.z, b.depth, id);
-          break;
-      }
+      sizes[i] = Find(axes[i], lane, BeginOf(part, b, axes[i]), SizeAlong(b, axes[i]), id);
     }
     return sizes;
+  }
+
+  // From the sticks' datum; a worktop's length from its own end.
+  [[nodiscard]] Length BeginOf(const Part& part, const Block& b, StickAxis axis) const {
+    if (axis == StickAxis::kHeight) return floor_ + b.y;
+    if (axis == StickAxis::kDepth) return b.z;
+    return part.role == PartRole::kWorktop ? Length() : left_ + b.x;
   }
 
   [[nodiscard]] std::optional<StickSize> Find(StickAxis axis, StickLane lane, Length from,
@@ -138,7 +110,6 @@ class PartFinder {
   }
 
   const Bank& bank_;
-  std::span<const Stick> sticks_;
   Length left_, floor_;
   std::vector<MarkPlace> places_;
 };

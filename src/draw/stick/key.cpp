@@ -15,6 +15,7 @@ constexpr double kTitleCap = 2.2;  // mm
 constexpr double kPitch = 3.7;     // from line to line
 constexpr double kBetweenRows = 0.8;
 constexpr double kBetweenColumns = 4;
+constexpr double kBelow = 3;       // left free
 constexpr double kMostLabel = 48;  // a longer label is broken
 constexpr double kHead = 12.5;     // title, a line of words, the columns' heads
 constexpr const char* kTitle = "PARTS ON THE STICKS";
@@ -38,7 +39,7 @@ class KeyMaker {
     for (const StickPart& part : sticks_.parts) AddRow(part);
     SetColumns();
     for (const Row& row : rows_) {
-      if (y_ > kHead && y_ + HeightOf(row) > room_.height) Finish();
+      if (y_ > kHead && y_ + HeightOf(row) + kBelow > room_.height) Finish();
       if (group_.primitives.empty()) Head();
       Draw(row);
     }
@@ -131,7 +132,7 @@ class KeyMaker {
     group_.title = "Parts on the sticks";
     const PaperBox box = Bounds(group_);
     Shift(group_, -box.left, -box.top);
-    blocks_.push_back({std::move(group_), box.Width(), box.Height()});
+    blocks_.push_back({std::move(group_), box.Width(), box.Height() + kBelow});
     group_ = {};
     y_ = 0;
   }

@@ -1,6 +1,7 @@
 #include "draw/stick/part_blocks.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "draw/overview_parts.h"
 
@@ -104,11 +105,6 @@ StickAxis ThicknessAxis(PartRole role) {
   return StickAxis::kHeight;
 }
 
-Length SizeAlong(const Block& block, StickAxis axis) {
-  if (axis == StickAxis::kHeight) return block.height;
-  return axis == StickAxis::kWidth ? block.width : block.depth;
-}
-
 }  // namespace
 
 Block PartBlock(const Bank& bank, const Part& part) {
@@ -120,6 +116,11 @@ Block PartBlock(const Bank& bank, const Part& part) {
     return MemberBlock(bank, bank.dividers[static_cast<std::size_t>(part.divider)]);
   }
   return CaseBlock(bank, *bank.casework, part.role);
+}
+
+Length SizeAlong(const Block& block, StickAxis axis) {
+  if (axis == StickAxis::kHeight) return block.height;
+  return axis == StickAxis::kWidth ? block.width : block.depth;
 }
 
 std::array<StickAxis, 3> PartAxes(const Part& part, const Block& block) {

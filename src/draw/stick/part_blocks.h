@@ -16,6 +16,8 @@ namespace tillwright {
 // Along which axes the part's length, width and thickness lie.
 [[nodiscard]] std::array<StickAxis, 3> PartAxes(const Part& part, const Block& block);
 
+[[nodiscard]] Length SizeAlong(const Block& block, StickAxis axis);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_STICK_PART_BLOCKS_H_

@@ -216,7 +216,7 @@ class PieceDrawer {
     const double top = TopOf(-height, 0);
     const double left = LeftOf(0, strip_.width);
     AddBalloon(out_, {left + kBalloonRadius + 0.3, top + kBalloonRadius + 0.9}, kBalloonRadius,
-               PieceLetter(piece_), metrics_);
+               PieceLetter(piece_), metrics_, Tone::kNone);
     const LabelStyle bold{.cap_height = kCaptionCap,
                           .weight = TextWeight::kBold,
                           .level = TextLevel::kBaseline,
