@@ -149,7 +149,7 @@ class StockWriter {
 
   void Runs(const StockGroup& group) {
     if (group.runs.empty() && group.panels.empty()) return;
-    for (const StockRun& run : group.panels) RunLine(run, "the panel");
+    for (const StockRun& run : group.panels) RunLine(run, "its panel, once glued up,");
     for (const StockRun& run : group.runs) RunLine(run, "one piece");
     Stretches(group);
     page_.Line(
