@@ -51,7 +51,7 @@ enum class CornerJoint : std::uint8_t {
 };
 enum class BottomFit : std::uint8_t { kGroove, kRabbet, kApplied };
 enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric };
-enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet };
+enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet, kGroove };
 enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
 enum class Setting : std::uint8_t { kSpaced, kCentred };
@@ -78,6 +78,7 @@ struct OpeningSpec {
 struct CaseJointSpec {
   Entry<CaseJoint> type;
   Entry<Length> depth;
+  Entry<Length> tongue;  // groove: its thickness, and so the groove's width
   Entry<CaseFixing> fixing;
 };
 
@@ -102,7 +103,7 @@ struct ToeKickSpec {  // a board set back under the case, between sides that are
 struct FeetSpec {  // bought ones, under the case
   bool typed = false;
   Place place;
-  Entry<Length> height;
+  Entry<Length> height, setback;
   Entry<int> count;
 };
 

@@ -6,6 +6,9 @@
 #include "nest/bounds.h"
 #include "nest/columns.h"
 #include "nest/dive.h"
+#include "nest/exchange.h"
+#include "nest/fences.h"
+#include "nest/fitting.h"
 #include "nest/greedy.h"
 #include "nest/knapsack.h"
 #include "nest/offcuts.h"
@@ -28,6 +31,8 @@ constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for e
 constexpr std::int64_t kBoardSteps = 9;   // the same for boards, where they make the layout too
 constexpr std::int64_t kTidyShare = 10;   // to leave large offcuts once the sheets are fewest
 constexpr std::int64_t kMostTidyWork = 3'000'000;
+constexpr std::int64_t kPartTidyWork = 30'000;
+constexpr std::int64_t kFittingShare = 2;
 constexpr std::int64_t kBoardShare = 20;  // what is left of the search for boards
 
 class Nester {
@@ -39,8 +44,7 @@ class Nester {
     packing_ = nest::GreedyPacking(problem(), bounds_.cost);
     if (Whole(packing_) && !packing_.sheets.empty()) {
       Improve();
-      packing_ = nest::Tidied(problem(), std::move(packing_),
-                              std::min(job_.work / kTidyShare, kMostTidyWork));
+      Tidy();
     }
     NestPlan plan = nest::ToPlan(job_, integers_, packing_);
     plan.bound = bounds_.sheets;
@@ -55,10 +59,26 @@ class Nester {
     return packing.MissingArea(problem()) == 0;
   }
 
+  // The sheets are fewest: now large offcuts, then few settings of the fence.
+  void Tidy() {
+    std::int64_t parts = 0;
+    for (const nest::Part& part : problem().parts) parts += part.count;
+    const std::int64_t work =
+        std::min({job_.work / kTidyShare, kMostTidyWork, parts * kPartTidyWork});
+    packing_ = nest::Tidied(problem(), std::move(packing_), work);
+    if (nest::IsOneDimensional(problem())) return;
+    packing_ = nest::WithFewerSettings(problem(), std::move(packing_), Kerf(), work);
+  }
+
+  // In whole units, not less.
+  [[nodiscard]] std::int32_t Kerf() const {
+    const std::int64_t unit = integers_.unit.picometers();
+    return static_cast<std::int32_t>((job_.kerf.picometers() + unit - 1) / unit);
+  }
+
   void Improve() {
     if (nest::IsOneDimensional(problem())) {
-      RoundBoards();
-      return Search(job_.work / kBoardShare);
+      return ImproveBoards();
     }
     const std::int64_t quick = job_.work / kQuickShare;
     Search(quick);
@@ -68,15 +88,53 @@ class Nester {
     Search(job_.work - quick);
   }
 
+  void ImproveBoards() {
+    if (problem().stock.size() > 1) {
+      RoundBoards();
+      return Search(job_.work / kBoardShare);
+    }
+    Fit();
+    Exchange(job_.work);
+    const std::int64_t before = bounds_.cost;
+    RoundBoards();
+    if (bounds_.cost > before) Fit();
+    Exchange(2 * job_.work);
+  }
+
+  // Takes a packing cut by these patterns if it is whole and costs less; tells whether.
+  bool Take(const std::vector<nest::Pattern>& patterns) {
+    Packing boards = nest::BoardsCutBy(problem(), patterns);
+    if (!Whole(boards) || boards.Cost(problem()) >= packing_.Cost(problem())) return false;
+    packing_ = std::move(boards);
+    return true;
+  }
+
+  void Fit() {
+    if (packing_.Cost(problem()) <= bounds_.cost) return;
+    Take(nest::FittedBoards(problem(), bounds_.cost / problem().stock.front().cost,
+                            job_.work / kFittingShare));
+  }
+
+  // Looks for a packing that meets the bound; when none is found, for one of a board less, again
+  // and again.
+  void Exchange(std::int64_t steps) {
+    const std::int64_t least = bounds_.cost / problem().stock.front().cost;
+    if (packing_.Sheets() <= least) return;
+    if (Take(nest::ExchangedBoards(problem(), least, steps))) return;
+    while (packing_.Sheets() > least + 1 &&
+           Take(nest::ExchangedBoards(problem(), packing_.Sheets() - 1, steps / 2))) {
+    }
+  }
+
   void Search(std::int64_t work) {
     packing_ = nest::Search(problem(), std::move(packing_), {bounds_.cost, work});
   }
 
   void RoundBoards() {
+    if (packing_.Cost(problem()) <= bounds_.cost) return;
     const nest::Rounded rounded =
         nest::RoundedPatterns(problem(), bounds_.cost, job_.work * kBoardSteps);
-    const Packing boards = nest::BoardsCutBy(problem(), rounded.boards);
-    if (Whole(boards) && boards.Cost(problem()) < packing_.Cost(problem())) packing_ = boards;
+    Take(rounded.boards);
     RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()), job_.work));
   }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "nest/fences.h"
+
 namespace tillwright::nest {
 namespace {
 
@@ -108,6 +110,7 @@ class PlanWriter {
   }
 
   NestPlan Write(const Packing& packing) {
+    sizes_ = PieceSizes(TreesOf(packing));
     for (const SheetInWork& sheet : packing.sheets) {
       if (sheet.stock != kNone) Add(sheet);
     }
@@ -149,16 +152,17 @@ class PlanWriter {
     }
   }
 
-  // Larger pieces first, what is left over last.
-  static std::vector<std::int32_t> InOrder(const Tree& tree, const Node& node) {
+  // Larger pieces first, and last the one that needs no cut.
+  [[nodiscard]] std::vector<std::int32_t> InOrder(const Tree& tree, const Node& node) const {
     std::vector<std::int32_t> children;
     for (std::int32_t child = node.first; child != kNone; child = tree.At(child).next) {
       children.push_back(child);
     }
+    const std::int32_t last = sizes_.LastOf(tree, node);
     std::ranges::stable_sort(children, [&](std::int32_t a, std::int32_t b) {
       const auto key = [&](std::int32_t child) {
         const Node& c = tree.At(child);
-        return std::pair(c.what == kLeftover, node.what == kColumns ? -c.width : -c.height);
+        return std::pair(child == last, node.what == kColumns ? -c.width : -c.height);
       };
       return key(a) < key(b);
     });
@@ -185,6 +189,7 @@ class PlanWriter {
 
   const NestJob& job_;
   const Integers& integers_;
+  PieceSizes sizes_{{}};
   NestPlan plan_;
 };
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <string>
 
+#include "read/box_reader.h"
 #include "read/case_reader.h"
 #include "read/check_inputs.h"
 #include "read/layout_reader.h"

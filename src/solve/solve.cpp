@@ -4,6 +4,7 @@
 #include "solve/gaps.h"
 #include "solve/layout_rule.h"
 #include "solve/parts.h"
+#include "solve/tongue_rule.h"
 
 namespace tillwright {
 namespace {
@@ -26,6 +27,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   const auto opening = SolveOpening(context);
   if (!HasErrors(diagnostics)) {
     LayoutRule<T>(context, opening).Run();
+    SizeTongue(context);
   }
   if (!HasErrors(diagnostics)) {
     AddGaps(context.laid, bank);

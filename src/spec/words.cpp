@@ -19,7 +19,7 @@ constexpr std::array kCornerJoint{"butt"sv,
                                   "finger"sv};
 constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
-constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv};
+constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "groove"sv};
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
 constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};

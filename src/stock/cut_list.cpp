@@ -3,6 +3,7 @@
 
 #include "spec/defaults.h"
 #include "spec/materials.h"
+#include "stock/board_choice.h"
 #include "stock/front_runs.h"
 #include "stock/glue_up.h"
 #include "tillwright/parts.h"
@@ -52,9 +53,10 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
 
 class CutListRule {
  public:
-  CutListRule(const Spec& spec, const Bank& bank)
+  CutListRule(const Spec& spec, const Bank& bank, const StockListSpec& stock)
       : spec_(spec),
         bank_(bank),
+        stock_(stock),
         more_length_(AllowanceOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
         more_width_(AllowanceOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
 
@@ -88,7 +90,8 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      line.boards = BoardsFor(line.rough_width, spec_.glue_up, bank_);
+      GlueUp(line, WidestBoard(stock_, {line.material, line.thickness}, bank_.units), spec_.glue_up,
+             bank_);
     }
     return line;
   }
@@ -107,26 +110,18 @@ class CutListRule {
 
   const Spec& spec_;
   const Bank& bank_;
+  const StockListSpec& stock_;
   Length more_length_, more_width_;
 };
 
 }  // namespace
 
-std::vector<Length> BoardsFor(Length width, const GlueUpSpec& spec, const Bank& bank) {
-  if (!spec.typed || width <= spec.board.value) return {};
-  const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank.units);
-  const Length each = spec.board.value - joint;
-  const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
-  const Length total = width + (n - 1) * joint;
-  const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
-  const Length whole = Min(CeilTo(share, bank.round), spec.board.value);
-  std::vector<Length> boards(static_cast<std::size_t>(n), whole);
-  boards.back() = total - (n - 1) * whole;
-  return boards;
+std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
+  return CutList(spec, bank, spec.stock);
 }
 
-std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
-  return CutListRule(spec, bank).Run();
+std::vector<CutLine> CutList(const Spec& spec, const Bank& bank, const StockListSpec& stock) {
+  return CutListRule(spec, bank, stock).Run();
 }
 
 }  // namespace tillwright

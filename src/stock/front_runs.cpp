@@ -125,9 +125,7 @@ std::string FrontsOf(const Bank& bank, const FrontRun& run) {
   return RunTogether(fronts);
 }
 
-std::string RunLabels(const CutLine& line) {
-  return RunTogether(line.runs);
-}
+std::string RunLabels(const CutLine& line) { return RunTogether(line.runs); }
 
 std::vector<std::size_t> LineOfParts(const Bank& bank, const std::vector<CutLine>& lines) {
   std::vector<std::size_t> line_of(bank.parts.size());
@@ -137,7 +135,7 @@ std::vector<std::size_t> LineOfParts(const Bank& bank, const std::vector<CutLine
   return line_of;
 }
 
-SawnInRun PieceOf(const FrontRun& run, Stretch stretch, const std::vector<CutLine>& lines,
+SawnInRun PieceOf(const FrontRun& run, FrontStretch stretch, const std::vector<CutLine>& lines,
                   const std::vector<std::size_t>& line_of, Length kerf) {
   Length sum = (static_cast<std::int64_t>(stretch.to - stretch.from) - 1) * kerf;
   SawnInRun piece;

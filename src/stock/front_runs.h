@@ -25,11 +25,11 @@ struct SawnInRun {
 
 // The piece that fronts of a run, from one up to another, are cut from, as a SawnInRun whose spare
 // is in its size. `line_of` is LineOfParts of the lines.
-struct Stretch {
+struct FrontStretch {
   std::size_t from = 0;
   std::size_t to = 0;
 };
-[[nodiscard]] SawnInRun PieceOf(const FrontRun& run, Stretch stretch,
+[[nodiscard]] SawnInRun PieceOf(const FrontRun& run, FrontStretch stretch,
                                 const std::vector<CutLine>& lines,
                                 const std::vector<std::size_t>& line_of, Length kerf);
 

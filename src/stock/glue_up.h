@@ -2,17 +2,14 @@
 #ifndef TILLWRIGHT_STOCK_GLUE_UP_H_
 #define TILLWRIGHT_STOCK_GLUE_UP_H_
 
-#include <vector>
-
-#include "tillwright/bank.h"
-#include "tillwright/spec.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
 
-// The boards that `glue_up` of the spec asks for to make a width; empty when one does. As few as
-// do, of one width in whole increments but for the last, which takes the rest; each joint takes its
-// jointing.
-[[nodiscard]] std::vector<Length> BoardsFor(Length width, const GlueUpSpec& spec, const Bank& bank);
+// Glues a line up where it is wider, as sawn, than the spec's board, or without such than the
+// widest there is: as few boards as do, all of one width in whole increments, so that one setting
+// of the fence serves; each joint takes its jointing.
+void GlueUp(CutLine& line, Length widest, const GlueUpSpec& spec, const Bank& bank);
 
 }  // namespace tillwright
 

@@ -253,10 +253,8 @@ class HardwareRule {
       }
     }
     for (const CutLine& line : CutList(spec_, bank_)) {
-      if (line.boards.empty()) continue;
-      const auto joints = static_cast<std::int64_t>(line.boards.size()) - 1;
-      microlitres +=
-          joints * line.kind.count * hardware::GlueMicrolitres(line.rough_length, line.thickness);
+      microlitres += (line.boards - 1) * line.kind.count *
+                     hardware::GlueMicrolitres(line.rough_length, line.thickness);
     }
     constexpr std::int64_t kStep = 10'000;  // 10 ml
     const std::int64_t steps = (microlitres + kStep - 1) / kStep;

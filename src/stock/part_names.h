@@ -13,7 +13,6 @@ namespace tillwright {
 using NumberedId = std::pair<char, int>;
 
 // In their order, those that count up together: "D1–D3, D5".
-[[nodiscard]] std::string RunTogether(const std::vector<NumberedId>& ids);
 [[nodiscard]] std::string RunTogether(const std::vector<std::string>& ids);
 [[nodiscard]] std::string RunTogether(const std::set<NumberedId>& ids);
 

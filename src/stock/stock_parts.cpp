@@ -4,7 +4,6 @@
 #include <map>
 #include <utility>
 
-#include "spec/defaults.h"
 #include "stock/glue_up.h"
 #include "stock/part_names.h"
 
@@ -18,13 +17,10 @@ void StockParts::Add(const CutLine& line, std::string label, std::int64_t count)
                 .across = line.rough_width,
                 .count = count,
                 .may_turn = !group_.solid && line.grain == Grain::kNone};
-  if (group_.solid && !line.boards.empty()) {
-    // The boards the cut list has for it; the last may be narrower and is cut with the others.
-    part.staves = static_cast<int>(line.boards.size());
-    nest.across = line.boards.front();
+  if (line.boards > 1) {
+    part.staves = line.boards;
+    nest.across = line.board_width;
     nest.count *= part.staves;
-  } else if (group_.solid) {
-    GlueUp(nest, part);
   }
   nest.label = part.label;
   group_.parts.push_back(std::move(part));
@@ -37,24 +33,9 @@ Length StockParts::WidestStock() const {
   return widest;
 }
 
-// As few boards of one width as the widest board there is allows, each wider by what jointing its
-// edges takes.
-void StockParts::GlueUp(NestPart& nest, StockPart& part) const {
-  const Length widest = WidestStock();
-  const Length joint = defaults::kJointing.In(units_);
-  if (nest.across <= widest || widest <= 2 * joint) return;
-  const Length each = widest - joint;
-  part.staves =
-      static_cast<int>((nest.across.picometers() + each.picometers() - 1) / each.picometers());
-  nest.across = PartBelow(nest.across, part.staves) + Length::Picometers(1) + joint;
-  const Default step{Length::Inches(1, 64), Length::Picometers(100'000'000)};
-  nest.across = Min(CeilTo(nest.across, step.In(units_)), widest);
-  nest.count *= part.staves;
-}
-
 void StockParts::AddRun(const RunToCut& run) {
   const std::size_t all = run.run.parts.size();
-  for (Stretch stretch; stretch.from < all; stretch.from = stretch.to) {
+  for (FrontStretch stretch; stretch.from < all; stretch.from = stretch.to) {
     stretch.to = stretch.from + 1;
     while (stretch.to < all && Fits(PieceFor(run, {stretch.from, stretch.to + 1}))) ++stretch.to;
     AddStretch(run, stretch);
@@ -62,24 +43,17 @@ void StockParts::AddRun(const RunToCut& run) {
 }
 
 // The piece of a stretch as if it were one part.
-CutLine StockParts::PieceFor(const RunToCut& run, Stretch stretch) const {
+CutLine StockParts::PieceFor(const RunToCut& run, FrontStretch stretch) const {
   const SawnInRun sawn = PieceOf(run.run, stretch, run.lines, run.line_of, group_.job.kerf);
   CutLine piece = run.lines[run.line_of[run.run.parts[stretch.from]]];
   piece.length = piece.rough_length = sawn.length;
   piece.width = piece.rough_width = sawn.width;
-  piece.boards.clear();
-  if (group_.solid) {
-    piece.boards = BoardsFor(sawn.width, run.source.spec->glue_up, *run.source.bank);
-  }
+  if (group_.solid) GlueUp(piece, WidestStock(), run.source.spec->glue_up, *run.source.bank);
   return piece;
 }
 
-bool StockParts::IsPanel(const CutLine& piece) const {
-  return group_.solid && (!piece.boards.empty() || piece.rough_width > WidestStock());
-}
-
 bool StockParts::Fits(const CutLine& piece) const {
-  const bool panel = IsPanel(piece);
+  const bool panel = piece.boards > 1;
   return std::ranges::any_of(group_.job.stock, [&](const NestStock& stock) {
     return piece.rough_length <= stock.along - 2 * stock.trim &&
            (panel || piece.rough_width <= stock.across - 2 * stock.trim);
@@ -107,7 +81,7 @@ std::int32_t StockParts::KindInRun(const RunToCut& run, const CutLine& line) {
   return static_cast<std::int32_t>(at);
 }
 
-void StockParts::AddStretch(const RunToCut& run, Stretch stretch) {
+void StockParts::AddStretch(const RunToCut& run, FrontStretch stretch) {
   const CutLine piece = PieceFor(run, stretch);
   StockRun stock{.label = run.run.label,
                  .bank = run.prefix.substr(0, 1),
@@ -123,9 +97,9 @@ void StockParts::AddStretch(const RunToCut& run, Stretch stretch) {
     stock.fronts.push_back(PartFor(bank, part));
     const CutLine& line = run.lines[run.line_of[run.run.parts[i]]];
     nest.spare = SawnIn(run.run, line).spare;
-    if (!IsPanel(piece)) nest.parts.push_back(KindInRun(run, line));
+    if (piece.boards == 1) nest.parts.push_back(KindInRun(run, line));
   }
-  if (IsPanel(piece)) {
+  if (piece.boards > 1) {
     stock.panel = static_cast<std::int32_t>(group_.parts.size());
     Add(piece, stock.label, 1);
     group_.panels.push_back(std::move(stock));

@@ -24,7 +24,7 @@ struct RunToCut {
 // Adds to a group whose stock is known.
 class StockParts {
  public:
-  StockParts(StockGroup& group, Unit units) : group_(group), units_(units) {}
+  explicit StockParts(StockGroup& group) : group_(group) {}
 
   // `count` pieces of a line, cut each for itself.
   void Add(const CutLine& line, std::string label, std::int64_t count);
@@ -33,16 +33,13 @@ class StockParts {
   void AddRun(const RunToCut& run);
 
  private:
-  void GlueUp(NestPart& nest, StockPart& part) const;
   std::int32_t KindInRun(const RunToCut& run, const CutLine& line);
-  [[nodiscard]] CutLine PieceFor(const RunToCut& run, Stretch stretch) const;
-  [[nodiscard]] bool IsPanel(const CutLine& piece) const;
+  [[nodiscard]] CutLine PieceFor(const RunToCut& run, FrontStretch stretch) const;
   [[nodiscard]] bool Fits(const CutLine& piece) const;
-  void AddStretch(const RunToCut& run, Stretch stretch);
+  void AddStretch(const RunToCut& run, FrontStretch stretch);
   [[nodiscard]] Length WidestStock() const;
 
   StockGroup& group_;
-  Unit units_;
 };
 
 // Breaks in two what is more than one front of each run that the plan of a group has no place for;

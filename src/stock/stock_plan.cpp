@@ -2,6 +2,7 @@
 #include <tuple>
 
 #include "spec/defaults.h"
+#include "stock/board_choice.h"
 #include "stock/stock_parts.h"
 #include "tillwright/parts.h"
 #include "tillwright/stock.h"
@@ -49,7 +50,7 @@ class StockPlanner {
     const StockSource& source = sources_[index];
     const std::string prefix =
         sources_.size() > 1 ? std::string(1, BankLetter(index)) + ": " : std::string();
-    const std::vector<CutLine> lines = CutList(*source.spec, *source.bank);
+    const std::vector<CutLine> lines = CutList(*source.spec, *source.bank, *spec_);
     const std::vector<std::size_t> line_of = LineOfParts(*source.bank, lines);
     const std::vector<FrontRun> runs = MatchedFronts(*source.bank);
     std::vector<std::int64_t> alone;
@@ -59,11 +60,11 @@ class StockPlanner {
     }
     for (std::size_t i = 0; i < lines.size(); ++i) {
       if (alone[i] == 0) continue;
-      StockParts(GroupFor(lines[i]), plan_.units).Add(lines[i], prefix + lines[i].label, alone[i]);
+      StockParts(GroupFor(lines[i])).Add(lines[i], prefix + lines[i].label, alone[i]);
     }
     for (const FrontRun& run : runs) {
       StockGroup& group = GroupFor(lines[line_of[run.parts.front()]]);
-      StockParts(group, plan_.units).AddRun({source, lines, line_of, run, prefix});
+      StockParts(group).AddRun({source, lines, line_of, run, prefix});
     }
   }
 
@@ -88,10 +89,12 @@ class StockPlanner {
   void AddStock(StockGroup& group) const {
     group.job.kerf = Or(spec_->kerf, In(defaults::kKerf));
     group.job.stages = group.solid ? 0 : spec_->stages.value;
-    if (group.solid) group.rough = RoughThickness(group);
+    if (group.solid) {
+      group.rough = RoughThickness(*spec_, {group.material, group.thickness}, plan_.units);
+    }
     const std::vector<StockPieceSpec>& pieces = group.solid ? spec_->boards : spec_->sheets;
     for (const StockPieceSpec& piece : pieces) {
-      if (Suits(piece, group)) AddPiece(piece, group);
+      if (Suits(piece, group.material, group.rough)) AddPiece(piece, group);
     }
     const auto is_bought = [](const NestStock& stock) { return !stock.on_hand; };
     if (std::ranges::any_of(group.job.stock, is_bought)) return;
@@ -100,27 +103,6 @@ class StockPlanner {
     usual.length = In(group.solid ? defaults::kBoardLength : defaults::kSheetLength);
     usual.width = In(group.solid ? defaults::kBoardWidth : defaults::kSheetWidth);
     AddPiece(usual, group);
-  }
-
-  static bool OfMaterial(const StockPieceSpec& piece, const StockGroup& group) {
-    return piece.material.value.empty() || piece.material.value == group.material;
-  }
-
-  // Boards are planed down to the thickness: those that are taken are the thinnest that allow it.
-  [[nodiscard]] Length RoughThickness(const StockGroup& group) const {
-    Length best;
-    for (const StockPieceSpec& piece : spec_->boards) {
-      if (!OfMaterial(piece, group) || !piece.thickness.typed) continue;
-      if (piece.thickness.value < group.thickness) continue;
-      if (best.IsZero() || piece.thickness.value < best) best = piece.thickness.value;
-    }
-    if (!best.IsZero()) return best;
-    return CeilTo(group.thickness + In(defaults::kPlaning), In(defaults::kBoardStep));
-  }
-
-  static bool Suits(const StockPieceSpec& piece, const StockGroup& group) {
-    return OfMaterial(piece, group) &&
-           (!piece.thickness.typed || piece.thickness.value == group.rough);
   }
 
   // Flaws cut a piece into the clear stretches between them; each such piece is there once.

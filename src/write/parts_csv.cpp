@@ -26,7 +26,7 @@ std::string CutListCsv(const Bank& bank, const std::vector<CutLine>& lines) {
       csv.Lengths(length, bank.units);
     }
     csv.Text(Printable(line.material)).Text(Word(line.grain)).Text(line.banding.where);
-    csv.Text(BoardWords(line.boards, bank.units));
+    csv.Text(BoardWords(line, bank.units));
     csv.Text(AllCutWords(bank, bank.parts[line.kind.parts.front()]));
     csv.Text(RunLabels(line)).EndRow();
   }

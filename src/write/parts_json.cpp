@@ -44,10 +44,10 @@ class PartsWriter {
     json_.Millimeters("rough_width_mm", line.rough_width);
     json_.Text("material", line.material).Text("grain", Word(line.grain));
     json_.Flag("solid", line.solid).Text("edge_band", line.banding.where);
-    if (!line.boards.empty()) {
+    if (line.boards > 1) {
       json_.Open("boards_mm", '[');
-      for (const Length board : line.boards) json_.Millimeters(board);
-      json_.Close();
+      for (int i = 0; i < line.boards; ++i) json_.Millimeters(line.board_width);
+      json_.Close().Number("joints", line.boards - 1);
     }
     if (!line.runs.empty()) {
       json_.Open("runs", '[');

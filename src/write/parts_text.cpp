@@ -43,7 +43,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                                                        {"rough w"},
                                                        {"grain", false},
                                                        {"band", false},
-                                                       {"boards", false},
+                                                       {"boards", false, true},
                                                        {"cuts", false},
                                                        {"run", false}})});
     }
@@ -51,7 +51,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
         {line.label, std::to_string(line.kind.count), Hands(line.kind), in(line.length),
          in(line.width), rough(line.rough_length, line.length), rough(line.rough_width, line.width),
          line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
-         std::string(line.banding.where), BoardWords(line.boards, bank.units),
+         std::string(line.banding.where), BoardWords(line, bank.units),
          notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()])), RunLabels(line)});
   }
   return tables;

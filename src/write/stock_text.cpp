@@ -146,7 +146,7 @@ class StockWriter {
       if (part.staves == 1) continue;
       page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
                  " boards " + In(group.job.parts[i].across) +
-                 " wide, the grain the same way, the rings turned in turn.");
+                 " wide, the grain running the same way, the growth rings turned over in turn.");
     }
   }
 

@@ -85,6 +85,11 @@ class Steps {
           "Lay out the joints from the heights stick, both sides together, and cut them " +
           In(c.joint_depth) + " deep.");
     }
+    if (c.joint == CaseJoint::kGroove) {
+      lines.push_back("Cut every groove " + In(c.tongue) +
+                      " wide with one setting; then rabbet the members' ends until a tongue of "
+                      "scrap slides in by hand.");
+    }
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       lines.push_back(std::string("Cut the ") + (c.back == BackFit::kRabbet ? "rabbet" : "groove") +
                       " for the back; try it with an offcut of the back itself.");
