@@ -93,7 +93,7 @@ struct NestPlan {
   // prices, and in percent, rounded down. With one size of stock `bound` says as much.
   std::optional<std::int64_t> price_bound{};
   std::int64_t percent_bound = 0;
-  bool proven = false;                // no layout cut from edge to edge costs less
+  bool proven = false;  // no layout cut from edge to edge costs less
 };
 
 // One saw cut. Pieces are cut free largest first, so that one setting of the fence serves for all

@@ -1,4 +1,4 @@
-// The cheapest sheets that have the area of all parts.
+// What whole sheets cost at least.
 #ifndef TILLWRIGHT_NEST_COVER_BOUND_H_
 #define TILLWRIGHT_NEST_COVER_BOUND_H_
 
@@ -12,6 +12,9 @@ namespace tillwright::nest {
 // are: no layout costs less. Exact unless there are very many ways; then part of a sheet counts as
 // part of its cost. Of stock that is too little, what all of it costs.
 [[nodiscard]] std::int64_t AreaCostBound(const Problem& problem);
+
+// The least that whole sheets can cost which cost no less than this.
+[[nodiscard]] std::int64_t WholeSheetsCost(const Problem& problem, std::int64_t cost);
 
 }  // namespace tillwright::nest
 

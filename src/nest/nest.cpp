@@ -5,6 +5,7 @@
 
 #include "nest/bounds.h"
 #include "nest/columns.h"
+#include "nest/cover_bound.h"
 #include "nest/dive.h"
 #include "nest/exchange.h"
 #include "nest/fences.h"
@@ -52,11 +53,20 @@ class Nester {
     plan.price_bound = nest::PriceOf(integers_, bounds_.cost);
     plan.percent_bound = cost > 0 ? std::min<std::int64_t>(100, 100 * bounds_.cost / cost) : 0;
     plan.proven = std::ranges::all_of(plan.missing, [](std::int64_t n) { return n == 0; }) &&
-                  cost <= bounds_.cost;
+                  (cost <= bounds_.cost || (plan.price_bound && Paid(plan) <= *plan.price_bound));
     return plan;
   }
 
  private:
+  [[nodiscard]] std::int64_t Paid(const NestPlan& plan) const {
+    std::int64_t paid = 0;
+    for (const NestLayout& layout : plan.layouts) {
+      const NestStock& stock = job_.stock[static_cast<std::size_t>(layout.stock)];
+      if (!stock.on_hand) paid += stock.price.value_or(0);
+    }
+    return paid;
+  }
+
   [[nodiscard]] const Problem& problem() const { return integers_.problem; }
   [[nodiscard]] bool Whole(const Packing& packing) const {
     return packing.MissingArea(problem()) == 0;
@@ -142,7 +152,7 @@ class Nester {
   }
 
   void RaiseBound(std::int64_t cost) {
-    bounds_.cost = std::max(bounds_.cost, cost);
+    bounds_.cost = std::max(bounds_.cost, nest::WholeSheetsCost(problem(), cost));
     if (problem().stock.size() > 1) return;
     const std::int64_t one = problem().stock.front().cost;
     bounds_.sheets = std::max(bounds_.sheets, (cost + one - 1) / one);

@@ -58,5 +58,18 @@ TEST(CoverBound, AsEveryWayTogether) {
   }
 }
 
+// Sheets of 71 and 40: what costs 152 or more costs 160 at least, what costs 161 or more 182.
+TEST(CoverBound, OfWholeSheets) {
+  Problem problem;
+  problem.stock = {Stock{.width = 2, .height = 1, .cost = 71, .count = -1},
+                   Stock{.width = 1, .height = 1, .cost = 40, .count = -1}};
+  EXPECT_EQ(nest::WholeSheetsCost(problem, 152), 160);
+  EXPECT_EQ(nest::WholeSheetsCost(problem, 160), 160);
+  EXPECT_EQ(nest::WholeSheetsCost(problem, 161), 182);
+  EXPECT_EQ(nest::WholeSheetsCost(problem, 0), 0);
+  problem.stock[1].count = 1;
+  EXPECT_EQ(nest::WholeSheetsCost(problem, 152), 182);
+}
+
 }  // namespace
 }  // namespace tillwright
