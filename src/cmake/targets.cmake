@@ -135,7 +135,8 @@ target_link_libraries(tillwright_core
   PRIVATE $<BUILD_INTERFACE:nlohmann_json::nlohmann_json> $<BUILD_INTERFACE:Boost::headers>
           $<BUILD_INTERFACE:tillwright_flags> Threads::Threads)
 # The search takes four square roots at once when errno need not be set.
-set_source_files_properties(src/nest/searcher.cpp PROPERTIES COMPILE_OPTIONS -fno-math-errno)
+set_source_files_properties(src/nest/refill.cpp src/nest/workbench.cpp
+  PROPERTIES COMPILE_OPTIONS -fno-math-errno)
 include(src/draw/toolkit.cmake)
 include(src/draw/views.cmake)
 include(src/draw/stick/stick.cmake)

@@ -39,8 +39,10 @@ void Refill::Consider(Waiting& waiting, std::size_t at, std::int32_t width, std:
   // The four pieces that may remain: two by cutting a column off first, two by a row.
   const std::array<std::int32_t, 4> widths{beside, width, left.width, beside};
   const std::array<std::int32_t, 4> heights{left.height, above, above, height};
+  std::array<float, 4> areas{};
   std::array<float, 4> worths{};
-  for (std::size_t i = 0; i < 4; ++i) worths[i] = bench_.LeftWorth(widths[i], heights[i]);
+  for (std::size_t i = 0; i < 4; ++i) areas[i] = bench_.UsefulArea(widths[i], heights[i]);
+  for (std::size_t i = 0; i < 4; ++i) worths[i] = WorthOf(areas[i]);
   const float columns = worths[0] + worths[1];
   const float rows = worths[2] + worths[3];
   const std::int32_t only =

@@ -14,6 +14,10 @@
 
 namespace tillwright::nest {
 
+// What a leftover of an area is worth: more when it is large in one piece. Only steers the search;
+// square roots are exact to the last bit on every machine, so the same path is taken everywhere.
+inline float WorthOf(float area) { return area * std::sqrt(std::sqrt(area)); }
+
 class Workbench {
  public:
   struct Sheet {
@@ -57,14 +61,14 @@ class Workbench {
   [[nodiscard]] const Tree& TreeOf(std::int32_t sheet) const {
     return sheets_[static_cast<std::size_t>(sheet)].work.tree;
   }
-  // What a leftover is worth: more when it is large in one piece, nothing when no part fits it.
-  // Only steers the search; square roots are exact to the last bit on every machine, so the same
-  // path is taken everywhere.
+  // The area of a leftover, none when no part fits it; and what it is worth.
+  [[nodiscard]] float UsefulArea(std::int32_t width, std::int32_t height) const {
+    return (width >= least_width_) & (height >= least_height_)
+               ? static_cast<float>(width) * static_cast<float>(height)
+               : 0.0F;
+  }
   [[nodiscard]] float LeftWorth(std::int32_t width, std::int32_t height) const {
-    const float area = width >= least_width_ && height >= least_height_
-                           ? static_cast<float>(width) * static_cast<float>(height)
-                           : 0.0F;
-    return area * std::sqrt(std::sqrt(area));
+    return WorthOf(UsefulArea(width, height));
   }
 
   // Units of work spent: leftovers looked at, more or less.

@@ -127,6 +127,7 @@ TEST(NestExact, NeverWorseThanTheBestOfTwoStagesAndNeverBetterThanItsBound) {
     // The model's levels run along one side only.
     EXPECT_LE(sheets, TwoStageSheets(parts, {100, 100}));
     EXPECT_GE(sheets, plan.bound);
+    EXPECT_EQ(plan.proven, sheets == plan.bound);
   }
 }
 
@@ -180,11 +181,20 @@ TEST(NestExact, CutsBoardsAsFewAsTheExactModel) {
       lengths.push_back(std::uniform_int_distribution<int>(15, 70)(random));
       parts.push_back({lengths.back(), 10});
     }
-    const NestJob job = JobOf(parts, {100, 10});
+    // A kerf makes every part and the board longer by as much.
+    const int kerf = run % 4;
+    for (int& length : lengths) length += kerf;
+    NestJob job = JobOf(parts, {100, 10});
+    job.kerf = Mm(kerf);
+    job.stock[0].trim = Mm(run % 2);
+    job.stock[0].along += 2 * job.stock[0].trim;
+    job.stock[0].across += 2 * job.stock[0].trim;
     const NestPlan plan = Nest(job);
     EXPECT_THAT(FaultsOf(job, plan), ::testing::IsEmpty());
-    EXPECT_EQ(static_cast<std::int64_t>(plan.layouts.size()), FewestBoards(lengths, 100));
-    EXPECT_LE(plan.bound, static_cast<std::int64_t>(plan.layouts.size()));
+    const auto boards = static_cast<std::int64_t>(plan.layouts.size());
+    EXPECT_EQ(boards, FewestBoards(lengths, 100 + kerf));
+    EXPECT_LE(plan.bound, boards);
+    EXPECT_EQ(plan.proven, plan.bound == boards);
   }
 }
 

@@ -118,6 +118,46 @@ TEST(Nest, SaysWhichPartsFitNoSheet) {
   EXPECT_FALSE(plan.proven);
 }
 
+// A part so fine that sizes are rounded to be counted still fits the board it fills.
+TEST(Nest, LaysPartsThatFillABoardWhateverTheFineness) {
+  NestJob job{
+      .parts = {{.label = "a", .along = Mm(900), .across = Mm(100), .count = 3},
+                {.label = "b", .along = Length::Picometers(123'456'789'012), .across = Mm(100)}},
+      .stock = {{.label = "s", .along = Mm(2440), .across = Mm(100)}},
+      .kerf = Mm(3)};
+  NestPlan plan = Nest(job);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+  EXPECT_EQ(plan.layouts.size(), 2U);
+  job.parts[0].along = Mm(2440);
+  plan = Nest(job);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+  EXPECT_EQ(plan.layouts.size(), 4U);
+}
+
+// One kind of part: what is left beside whole numbers of it is an offcut all the same.
+TEST(Nest, KeepsTheOffcutBesideEqualParts) {
+  const NestJob job{.parts = {{.label = "a", .along = Mm(700), .across = Mm(700)}},
+                    .stock = {{.label = "s", .along = Mm(2440), .across = Mm(1220)}},
+                    .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  ASSERT_EQ(plan.layouts.size(), 1U);
+  const std::int32_t offcut = LargestOffcut(plan.layouts[0]);
+  ASSERT_GE(offcut, 0);
+  const Rect& rect = plan.layouts[0].pieces[static_cast<std::size_t>(offcut)].rect;
+  EXPECT_EQ(rect.width, Mm(1737));  // 2440 - 700 - 3
+  EXPECT_EQ(rect.height, Mm(1220));
+}
+
+// The hardest of the open boards: each board is filled to the brim.
+TEST(Nest, FillsBoardsToTheBrim) {
+  for (const char* const name : {"trip1d_40", "trip1d_15", "planted1d_10"}) {
+    SCOPED_TRACE(name);
+    const NestPlan plan =
+        Nest(ReadInstance(Instance("boards/" + std::string(name) + ".txt"), Turning::kAsGiven));
+    EXPECT_TRUE(plan.proven);
+  }
+}
+
 // The boards made for this project: best-boards.csv has the fewest, which are proven.
 TEST(Nest, CutsTheOpenBoardsWithinOneOfTheFewest) {
   std::istringstream in(Instance("best-boards.csv"));
