@@ -61,6 +61,7 @@ add_library(tillwright_core STATIC
   src/check/strength_checks.cpp
   src/check/wood.cpp
   src/stock/cut_list.cpp
+  src/stock/layout_runs.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
   src/stock/part_kinds.cpp

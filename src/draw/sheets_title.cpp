@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "bank/headings.h"
+
 namespace tillwright {
 namespace {
 
@@ -45,14 +47,14 @@ std::string Materials(const Bank& bank) {
 
 }  // namespace
 
-std::string TitleOf(const Bank& bank) { return bank.title.empty() ? "Drawer bank" : bank.title; }
+std::string TitleOf(const Bank& bank) { return TitleOr(bank.title); }
 
 TitleBlock TitleOf(const Bank& bank, const SheetPlan& plan) {
   TitleBlock block;
   block.title = TitleOf(bank);
   block.view = ViewsOn(plan);
   block.scale = ScalesOn(plan);
-  block.units = bank.units == Unit::kInch ? "inch" : "millimeter";
+  block.units = UnitsWord(bank.units);
   block.material = Materials(bank);
   block.projection = Projection::kThirdAngle;
   return block;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "bank/headings.h"
 #include "bank/id_list.h"
 #include "tillwright/length_text.h"
 #include "write/cautions.h"
@@ -82,7 +83,7 @@ class Page {
   }
 
   void Head() {
-    const std::string title = bank_.title.empty() ? "Drawer bank" : bank_.title;
+    const std::string title = TitleOr(bank_.title);
     out_ +=
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n";
@@ -116,8 +117,7 @@ class Page {
       const CaseBuild& c = *bank_.casework;
       text += "; case " + In(c.width) + " × " + In(c.height) + " × " + In(c.depth);
     }
-    return text +
-           (bank_.units == Unit::kInch ? ". All sizes in inches." : ". All sizes in millimetres.");
+    return text + ". All sizes in " + std::string(UnitsWord(bank_.units)) + ".";
   }
 
   void Checks() {

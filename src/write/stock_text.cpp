@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "bank/headings.h"
 #include "tillwright/length_text.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
@@ -28,7 +29,7 @@ class StockWriter {
   StockWriter(const StockPlan& plan, TextStyle style) : plan_(plan), page_(style) {}
 
   std::string Run() {
-    page_.Put(plan_.title.empty() ? "Drawer bank" : Shortened(Printable(plan_.title), kTableWidth));
+    page_.Put(Shortened(Printable(TitleOr(plan_.title)), kTableWidth));
     page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
     Buy();
     for (const StockGroup& group : plan_.groups) Group(group);
