@@ -25,15 +25,6 @@ std::string ViewsOn(const SheetPlan& plan) {
   return text;
 }
 
-std::string ScalesOn(const SheetPlan& plan) {
-  std::vector<std::string> names;
-  for (const View& view : plan.views()) {
-    std::string name(view.scale.name);
-    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-  }
-  return names.size() > 3 ? "as noted" : Joined(names);
-}
-
 // The fronts' materials, as far as they are told.
 std::string Materials(const Bank& bank) {
   std::vector<std::string> names;
@@ -46,6 +37,15 @@ std::string Materials(const Bank& bank) {
 }
 
 }  // namespace
+
+std::string ScalesOn(const SheetPlan& plan) {
+  std::vector<std::string> names;
+  for (const View& view : plan.views()) {
+    std::string name(view.scale.name);
+    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
+  }
+  return names.size() > 3 ? "as noted" : Joined(names);
+}
 
 std::string TitleOf(const Bank& bank) { return TitleOr(bank.title); }
 

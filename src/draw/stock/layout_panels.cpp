@@ -64,34 +64,75 @@ class LayoutDrawing {
                          .name = "stock-" + std::to_string(number_ + out_.views.size()),
                          .title = TitleOf(panel, content.rect)};
     std::optional<StockPictureDrawn> drawn = AtBestScale(picture, task.above);
-    if (!drawn) {
-      out_.fault = "a layout does not fit the paper";
+    if (drawn && !drawn->crowded.empty()) {
+      if (Unfold(task, drawn->crowded, drawn->view.scale)) return;
+      drawn = AtBestScale(picture, 0);  // smaller, with more room beyond its edges
+    }
+    if (!drawn || !drawn->crowded.empty()) {
+      out_.fault =
+          drawn ? "a layout has no room for its labels" : "a layout does not fit the paper";
       return;
     }
-    const Scale scale = drawn->view.scale;
-    if (!drawn->crowded.empty() && Unfold(task, drawn->crowded, scale)) return;
+    const double scale = drawn->view.scale.paper_per_mm;
     for (const std::int32_t piece : content.closed) {
       names_.NamePiece(piece);
-      tasks_.push_back({.panel = {.piece = piece}, .above = scale.paper_per_mm});
+      tasks_.push_back({.panel = {.piece = piece}, .above = scale});
     }
     Keep(picture, std::move(*drawn));
   }
 
-  // At the largest scale that fits the paper without the key. What had no room at a scale is drawn
-  // at the next one that is large enough, so that several share a page.
-  [[nodiscard]] std::optional<StockPictureDrawn> AtBestScale(const StockPicture& picture,
+  struct Drawn {
+    StockPictureDrawn picture;
+    EdgeRows rows = EdgeRows::kAll;
+  };
+
+  // Without the key: at the largest scale that fits the paper, or one a little smaller where its
+  // labels have room. What had no room at a scale is drawn at the next one that is large enough,
+  // so that several share a page. Where nothing has room, as much of it as may be.
+  [[nodiscard]] std::optional<StockPictureDrawn> AtBestScale(StockPicture& picture,
                                                              double above) const {
+    std::optional<Drawn> best;
+    for (const Scale& scale : ScalesFor(picture, above)) {
+      std::optional<Drawn> drawn = AtScale(picture, scale);
+      if (!drawn) continue;
+      if (!best || drawn->picture.crowded.size() < best->picture.crowded.size()) {
+        best = std::move(drawn);
+      }
+      if (best->picture.crowded.empty()) break;
+    }
+    if (!best && above > 0) return AtBestScale(picture, 0);
+    if (!best) return std::nullopt;
+    picture.rows = best->rows;
+    return std::move(best->picture);
+  }
+
+  // Scales to try in turn: those above one, the least first; else the largest that the bare piece
+  // fits the paper at, and the next ones.
+  [[nodiscard]] std::vector<Scale> ScalesFor(const StockPicture& picture, double above) const {
+    constexpr std::size_t kScales = 4;
     const Rect rect = ContentOf(layout_, group_.job.kerf, picture.panel).rect;
-    std::optional<StockPictureDrawn> best;
+    std::vector<Scale> scales;
     for (const Scale& scale : ScaleSeries(plan_.units)) {
-      const bool larger = scale.paper_per_mm > above;
-      if (best && (!larger || above <= 0)) break;
-      if (PaperMap{{}, scale}.Size(rect.width) > space_.Width()) continue;
-      if (PaperMap{{}, scale}.Size(rect.height) > space_.Height()) continue;
+      const bool fits = PaperMap{{}, scale}.Size(rect.width) <= space_.Width() &&
+                        PaperMap{{}, scale}.Size(rect.height) <= space_.Height();
+      if (fits && scale.paper_per_mm > above) scales.push_back(scale);
+    }
+    if (above > 0) std::ranges::reverse(scales);
+    if (scales.size() > kScales) scales.resize(kScales);
+    return scales;
+  }
+
+  // With as much beyond its edges as it takes to fit the paper and to be read; none when it does
+  // not fit.
+  [[nodiscard]] std::optional<Drawn> AtScale(StockPicture picture, const Scale& scale) const {
+    std::optional<Drawn> best;
+    for (const EdgeRows rows : kEdgeRows) {
+      picture.rows = rows;
       StockPictureDrawn drawn = DrawStockPicture(picture, scale, metrics_);
       if (!Fits(drawn.view)) continue;
-      if (best && !drawn.crowded.empty()) break;
-      best = std::move(drawn);
+      if (best && best->picture.crowded.size() <= drawn.crowded.size()) continue;
+      best = {std::move(drawn), rows};
+      if (best->picture.crowded.empty()) break;
     }
     return best;
   }
@@ -100,9 +141,9 @@ class LayoutDrawing {
     return view.box.Width() <= space_.Width() && view.box.Height() <= space_.Height();
   }
 
-  // With its key below where that fits, else with the key as pictures of its own.
+  // With its key below where that fits, else what its labels do not tell as pictures of its own.
   void Keep(StockPicture& picture, StockPictureDrawn drawn) {
-    const std::vector<std::string> rows = KeyRowsOf(picture);
+    const std::vector<std::string> rows = drawn.wanted_key;
     const Scale scale = drawn.view.scale;
     picture.key_width = space_.Width() - 1;
     StockPictureDrawn with_key = DrawStockPicture(picture, scale, metrics_);

@@ -8,7 +8,7 @@ namespace tillwright {
 namespace {
 
 constexpr double kMargin = 0.7;      // mm, between a label and the edges of its box or an obstacle
-constexpr double kApart = 0.6;       // mm, between a tag and what it keeps clear of
+constexpr double kApart = 0.3;       // mm, between a tag and another line; twice that from labels
 constexpr double kStep = 0.5;        // mm, from one place tried along or beside a cut to the next
 constexpr double kFarthest = 12;     // mm, of a tag beside its cut
 constexpr double kCapsuleEnd = 1.4;  // mm, from a tag's text to its end
@@ -68,8 +68,9 @@ std::vector<PaperBox> NearTo(const TagField& field, std::size_t own, const CutTa
   const PaperSegment& line = field.lines[own];
   const PaperBox reach = Grow(BoxOf(line.from, line.to), kFarthest + tag.Width());
   std::vector<PaperBox> near;
-  std::ranges::copy_if(field.taken, std::back_inserter(near),
-                       [&](const PaperBox& box) { return Overlaps(box, reach); });
+  for (const PaperBox& box : field.taken) {
+    if (Overlaps(box, reach)) near.push_back(Grow(box, kApart));
+  }
   for (std::size_t i = 0; i < field.lines.size(); ++i) {
     const PaperBox box = BoxOf(field.lines[i].from, field.lines[i].to);
     if (i != own && Overlaps(box, reach)) near.push_back(box);

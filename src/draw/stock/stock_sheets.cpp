@@ -3,6 +3,7 @@
 
 #include "bank/headings.h"
 #include "draw/sheets.h"
+#include "draw/sheets_title.h"
 #include "draw/stock/layout_panels.h"
 #include "stock/layout_runs.h"
 #include "tillwright/length_text.h"
@@ -72,7 +73,7 @@ class StockSheets {
     TitleBlock block;
     block.title = TitleOr(plan_.title);
     block.view = "Stock: parts on sheets and boards";
-    block.scale = std::string(plans_[index].views().front().scale.name);
+    block.scale = ScalesOn(plans_[index]);
     block.units = UnitsWord(plan_.units);
     block.date = options_.date;
     block.sheet = static_cast<int>(index) + 1;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 #include <utility>
 
 #include "draw/annotation.h"
@@ -71,12 +72,28 @@ class PictureMaker {
     Outside(labels.callouts());
     if (picture_.key_width > 0) Key();
     FinishView(view_, view_.outline.left, picture_.plan.units, metrics_);
-    return {std::move(view_), labels.crowded()};
+    return {std::move(view_), labels.crowded(), names_.KeyRows(Unexplained(labels))};
   }
 
  private:
   [[nodiscard]] const NestPiece& At(std::int32_t piece) const {
     return layout_.pieces[static_cast<std::size_t>(piece)];
+  }
+
+  [[nodiscard]] bool MayUse(PaperSide side) const {
+    if (side == PaperSide::kAbove) return picture_.rows != EdgeRows::kBeside;
+    return side != PaperSide::kBelow || picture_.rows == EdgeRows::kAll;
+  }
+
+  // Parts of the kinds that no label in the picture tells in full.
+  [[nodiscard]] std::vector<std::int32_t> Unexplained(const PanelLabels& labels) const {
+    std::set<std::int32_t> told;
+    for (const PanelBox& box : labels.boxes()) {
+      if (box.label && box.label->plain == box.texts.front()) told.insert(At(box.piece).part);
+    }
+    std::vector<std::int32_t> parts = content_.leaves;
+    std::erase_if(parts, [&](std::int32_t piece) { return told.contains(At(piece).part); });
+    return parts;
   }
 
   // The first of two sides of the panel that a rectangle reaches.
@@ -88,7 +105,7 @@ class PictureMaker {
                            (side == PaperSide::kRight && rect.Right() == all.Right()) ||
                            (side == PaperSide::kAbove && rect.Top() == all.Top()) ||
                            (side == PaperSide::kBelow && rect.y == all.y);
-      if (reaches) return side;
+      if (reaches && MayUse(side)) return side;
     }
     return std::nullopt;
   }
@@ -246,7 +263,7 @@ class PictureMaker {
 
   void Key() {
     const double top = Bounds(view_.groups).bottom + 6;
-    AddKey(AddViewGroup(view_, "key", "Parts by letter", 1), KeyRowsOf(picture_),
+    AddKey(AddViewGroup(view_, "key", "Parts by letter", 1), names_.KeyRows(content_.leaves),
            {view_.outline.left, top}, picture_.key_width, view_.outline.Width(), metrics_);
   }
 
@@ -269,15 +286,11 @@ StockPictureDrawn DrawStockPicture(const StockPicture& picture, const Scale& sca
   return PictureMaker(picture, scale, metrics).Run();
 }
 
-std::vector<std::string> KeyRowsOf(const StockPicture& picture) {
-  const PanelContent content = ContentOf(picture.layout, picture.group.job.kerf, picture.panel);
-  return picture.names.KeyRows(content.leaves);
-}
-
 View StockKey(std::string name, std::string title, const std::vector<std::string>& rows,
               double width, const TextMetrics& metrics) {
   View view;
   view.name = std::move(name);
+  view.scale.name = {};
   view.title = std::move(title);
   AddKey(AddViewGroup(view, "key", "Parts by letter", 1), rows, {}, width, width, metrics);
   const double top = Bounds(view.groups).top - 8;

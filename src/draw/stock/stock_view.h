@@ -3,6 +3,7 @@
 #ifndef TILLWRIGHT_DRAW_STOCK_STOCK_VIEW_H_
 #define TILLWRIGHT_DRAW_STOCK_STOCK_VIEW_H_
 
+#include <array>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -14,6 +15,10 @@
 
 namespace tillwright {
 
+// Where numbers and letters may stand beyond the edges of a panel: each takes room from its scale.
+enum class EdgeRows : std::uint8_t { kAll, kNotBelow, kBeside };
+inline constexpr std::array kEdgeRows{EdgeRows::kAll, EdgeRows::kNotBelow, EdgeRows::kBeside};
+
 // REQUIRES: all outlive the call, and the closed pieces of the panel are named.
 struct StockPicture {
   const StockPlan& plan;
@@ -23,6 +28,7 @@ struct StockPicture {
   StockPanel panel;
   std::string name;  // of the view
   std::string title;
+  EdgeRows rows = EdgeRows::kAll;
   double key_width = 0;  // mm the key may take below; 0: it stands elsewhere
 };
 
@@ -30,13 +36,12 @@ struct StockPictureDrawn {
   View view;
   // Pieces in which a cut, or something cut from them, found no room for its label.
   std::vector<std::int32_t> crowded;
+  // Rows of the key that say what no label in the picture does.
+  std::vector<std::string> wanted_key;
 };
 
 [[nodiscard]] StockPictureDrawn DrawStockPicture(const StockPicture& picture, const Scale& scale,
                                                  const TextMetrics& metrics);
-
-// The rows of the key to what a panel shows.
-[[nodiscard]] std::vector<std::string> KeyRowsOf(const StockPicture& picture);
 
 // The key alone, in columns, `width` mm wide at most.
 [[nodiscard]] View StockKey(std::string name, std::string title,
