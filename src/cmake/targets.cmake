@@ -100,6 +100,7 @@ add_library(tillwright_core STATIC
   src/write/result_tables.cpp
   src/write/schema.cpp
   src/write/stock_json.cpp
+  src/write/stock_tables.cpp
   src/write/stock_text.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp

@@ -45,7 +45,9 @@ class StockPlanner {
 
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
-    for (const CutLine& line : CutList(*source.spec, *source.bank)) {
+    const std::vector<CutLine> own =
+        source.cuts == nullptr ? CutList(*source.spec, *source.bank) : std::vector<CutLine>();
+    for (const CutLine& line : source.cuts == nullptr ? own : *source.cuts) {
       std::string label = line.label;
       if (sources_.size() > 1) label = std::string(1, Letter(index)) + ": " + label;
       AddLine(GroupFor(line), line, std::move(label));

@@ -40,7 +40,17 @@ constexpr std::string_view kStyle =
     "height:1.2rem;vertical-align:text-bottom}\n"
     "@media screen and (prefers-color-scheme:dark){body{color:#e8e8e8;background:#15181c}"
     "a{color:#8ec5ff}thead th{background:#2a3038}}\n"
-    "@media print{body{max-width:none;padding:0;font-size:10pt;color:#000;background:#fff}nav{"
+    "@media screen and (max-width:40rem){.stack,.stack tbody,.stack tr,.stack th,.stack td{"
+    "display:block}.stack thead{display:none}.stack tr{border:1px solid #999;margin:.5rem 0}"
+    ".stack tr>*{border:0;padding:.15rem .55rem}.stack tr>th{background:#eee;text-align:left;"
+    "white-space:normal}"
+    ".stack td:empty{display:none}.stack td.n{text-align:left;white-space:normal}.stack "
+    "td[data-head]::before{content:attr(data-head) \": \";opacity:.75}}\n"
+    "@media screen and (max-width:40rem) and (prefers-color-scheme:dark){.stack tr>th{"
+    "background:#2a3038}}\n"
+    "@media "
+    "print{.pictures{display:block}.wide{overflow:visible}body{max-width:none;padding:0;font-size:"
+    "10pt;color:#000;background:#fff}nav{"
     "display:none}a{color:inherit}figure,tr,ol.steps>li{break-inside:avoid}"
     "h2,h3{break-after:avoid}thead th{background:none}}\n";
 
