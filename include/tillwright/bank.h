@@ -172,12 +172,22 @@ enum class CutFrom : std::uint8_t {
   kBackEnd,
   kEachEnd,
   kRearEdge,
-  kUpperFace
+  kUpperFace,
+  kLeftEdge  // of a runner: it lies from front to back
 };
 [[nodiscard]] std::string_view ToText(CutFrom from);
 
-// Where a cut is made: on the inside face unless said.
-enum class CutOn : std::uint8_t { kInside, kInnerEdge, kBothFaces };
+// Where a cut is made: on the inside face unless said. Dividers have an upper, partitions a right
+// face instead.
+enum class CutOn : std::uint8_t {
+  kInside,
+  kInnerEdge,
+  kBothFaces,
+  kOutside,
+  kUpperFace,
+  kLowerFace,
+  kRightFace
+};
 [[nodiscard]] std::string_view ToText(CutOn face);
 
 // One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
@@ -201,6 +211,7 @@ struct Part {
   PartRole role = PartRole::kFront;
   int space = -1;    // index into Bank::spaces, or
   int divider = -1;  // index into Bank::dividers, or neither: a part of the case
+  int takes = -1;    // runners let in for a partition: its index into Bank::dividers
   int count = 1;
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
@@ -235,6 +246,7 @@ struct CaseBuild {
   Length raise;
   CaseJoint joint = CaseJoint::kButt;
   Length joint_depth;
+  Length tongue;  // groove joint: one thickness for all; zero with another joint
   CaseFixing fixing = CaseFixing::kPocketScrews;
   BackFit back = BackFit::kRabbet;
   Length back_thickness;  // zero when there is none
@@ -248,6 +260,7 @@ struct CaseBuild {
   Length kick_setback;               // zero: no toe kick; it is as high as `raise`
   Length feet;                       // height of the feet, zero when there are none
   int feet_count = 0;
+  Length feet_setback;               // from the front; never before the sides' front edges
   std::optional<FaceFrame> frame;
   std::optional<WebFrame> web;
   std::optional<Worktop> worktop;
@@ -261,6 +274,10 @@ struct CaseBuild {
 
   // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
+  // How wide the channel is that takes a member so thick.
+  [[nodiscard]] Length SeatWidth(Length member) const {
+    return joint == CaseJoint::kGroove ? tongue : member;
+  }
 };
 
 // A block of space: its left, lower and front faces, then its sizes.
@@ -276,6 +293,8 @@ struct CasePiece {
   int space = -1;    // blocking: index into Bank::spaces
   int divider = -1;  // web frames and what stands before members: index into Bank::dividers
   Block block;
+  int takes = -1;              // runners: the partition that they are cut for, in Bank::dividers
+  std::vector<Cut> cuts = {};  // for it
 };
 
 // Remarks of the solver that are no errors: what it had to move, and sums that do not close.
@@ -297,6 +316,7 @@ struct Bank {
   Length round;
   Length opening_width, opening_height, opening_depth;
   FrontStyle style = FrontStyle::kOverlay;
+  FrontMatch match = FrontMatch::kNone;
   std::optional<CaseBuild> casework;
   std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
   std::vector<Space> spaces;      // leaves in reading order

@@ -40,6 +40,7 @@ enum class CheckCode : std::uint8_t {
   kGrooveUnder,     // as much wood under a groove as it is deep
   kGrooveJoint,     // a groove that does not show in the corner joint
   kRabbetDepth,     // a rabbet no deeper than two thirds of the part
+  kTongue,          // a groove joint's tongues thick enough to hold
   kFrontScrew,      // screws through the front end stay inside the front
   kSlideScrew,      // slide screws are shorter than the side is thick
   kPocketScrew,     // pocket screws suit the stock

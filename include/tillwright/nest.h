@@ -41,10 +41,20 @@ struct NestStock {
   std::optional<std::int64_t> price{};  // of one, in the smallest coin
 };
 
+// Parts that are cut one after another out of one piece, a kerf between neighbours, so that the
+// grain runs on from each to the next. The piece is laid out as one part and never turned; the cuts
+// that take it apart come last and do not count as stages.
+struct NestRun {
+  std::vector<std::int32_t> parts;  // in NestJob::parts, in order; not empty
+  bool across = false;  // over one another, the first uppermost; else side by side, from the left
+  Length spare{};       // what the piece has over them at its right or upper end; >= 0
+};
+
 struct NestJob {
   std::vector<NestPart> parts;
   std::vector<NestStock> stock;
   Length kerf{};
+  std::vector<NestRun> runs{};  // of the parts' counts; the rest lie where they may
   int stages = 0;  // how many times the sheet is gone over, all cuts of one time the same way;
                    // 0: as often as it takes
   // How long to look for better: counted in leftovers looked at, so that the result does not depend
@@ -66,6 +76,8 @@ struct NestPiece {
   bool turned = false;     // the part's `along` lies across the sheet
   std::int32_t parent = -1;
   std::vector<std::int32_t> pieces{};  // what it is cut into, left to right or bottom to top
+  std::int32_t run = -1;               // in NestJob::runs: of a run's piece and of the parts in it
+  std::int32_t place = -1;             // of a part in its run: 0 is the first
 };
 
 struct NestLayout {
@@ -103,7 +115,11 @@ inline constexpr Length kNarrowCut = Length::Millimeters(40);
 // The largest offcut of a layout, an index into its pieces; -1 when there is none.
 [[nodiscard]] std::int32_t LargestOffcut(const NestLayout& layout);
 
-// REQUIRES: positive sizes, counts of zero or more, kerf and trim of zero or more.
+// The piece that a run is cut from, as one part: its parts, the kerfs between them, what is spare.
+[[nodiscard]] NestPart PieceOf(const NestJob& job, const NestRun& run);
+
+// REQUIRES: positive sizes, counts of zero or more, kerf and trim of zero or more; no part stands
+// in runs more often than its count.
 [[nodiscard]] NestPlan Nest(const NestJob& job);
 
 // "2 sheets; no layout cut edge to edge can do with fewer (proved)", or what is known instead.

@@ -30,8 +30,12 @@ struct PartKind {
 // the case.
 [[nodiscard]] std::string PartKindIds(const Bank& bank, const PartKind& kind);
 
-// What lists, drawings (in capitals) and sticks call a kind: "box side D1–D3, D5", "case bottom".
+// What lists, drawings and sticks call a kind: "box side D1–D3, D5", "case bottom".
 [[nodiscard]] std::string PartKindLabel(const Bank& bank, const PartKind& kind);
+
+// The same in letters, digits and '-', for names of files: "box-side-d1-to-d3-d5"; of many ids the
+// first, and how many more there are.
+[[nodiscard]] std::string PartKindStem(const Bank& bank, const PartKind& kind);
 
 // Edges of a sheet part that get a band: how many along its length, how many along its width.
 struct Banding {
@@ -50,11 +54,39 @@ struct CutLine {
   Grain grain = Grain::kNone;
   bool solid = false;  // solid wood, by its material's name
   Banding banding;
-  std::vector<Length> boards;  // rough widths of the boards it is glued up from; empty: of one
+  int boards = 1;        // glued up from so many
+  Length board_width{};  // of each, rough; zero when it is of one
+  std::vector<std::string> runs{};  // the labels of the runs that its pieces stand in
 };
 
 // For the saw: by material, then the thickest, widest and longest first.
 [[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank);
+// The same where boards come from another spec's stock: several banks that share one.
+[[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank,
+                                           const StockListSpec& stock);
+
+// Fronts that are cut out of one piece in their order, a kerf between neighbours, so that the grain
+// runs on from each to the next.
+struct FrontRun {
+  std::string label;               // "R1"
+  std::vector<std::size_t> parts;  // indices into Bank::parts: left to right, or top to bottom
+  bool across = false;             // edge to edge across the grain; else end to end along it
+  Length length, width;            // of the piece as it is sawn, its length along the grain
+};
+
+// The runs that the spec's `match` asks for, in reading order. A solid piece has the allowance
+// once, in place of that of each front. REQUIRES: the lines are the bank's cut list.
+[[nodiscard]] std::vector<FrontRun> FrontRuns(const Spec& spec, const Bank& bank,
+                                              const std::vector<CutLine>& lines);
+
+// "left to right" or "top to bottom": the order of a run.
+[[nodiscard]] std::string_view OrderWords(FrontMatch match);
+
+// The fronts of a run by their ids, in order: "D1–D3, B1".
+[[nodiscard]] std::string FrontsOf(const Bank& bank, const FrontRun& run);
+
+// The runs that the pieces of a line stand in: "R1–R3"; empty for none.
+[[nodiscard]] std::string RunLabels(const CutLine& line);
 
 enum class HardwareKind : std::uint8_t {
   kSlide,
@@ -90,6 +122,7 @@ struct HardwareLine {
 struct PartsLists {
   std::vector<CutLine> cuts;
   std::vector<HardwareLine> hardware;
+  std::vector<FrontRun> runs;
 };
 [[nodiscard]] PartsLists MakePartsLists(const Spec& spec, const Bank& bank);
 

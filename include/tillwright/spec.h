@@ -51,12 +51,14 @@ enum class CornerJoint : std::uint8_t {
 };
 enum class BottomFit : std::uint8_t { kGroove, kRabbet, kApplied };
 enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric };
-enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet };
+enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet, kGroove };
 enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
 enum class Setting : std::uint8_t { kSpaced, kCentred };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };
+// Which fronts are cut out of one piece, in their order: those side by side, or over one another.
+enum class FrontMatch : std::uint8_t { kNone, kRow, kStack };
 
 // The four edges of the opening, in this order wherever they are listed.
 enum class Edge : std::uint8_t { kTop, kBottom, kLeft, kRight };
@@ -76,6 +78,7 @@ struct OpeningSpec {
 struct CaseJointSpec {
   Entry<CaseJoint> type;
   Entry<Length> depth;
+  Entry<Length> tongue;  // groove: its thickness, and so the groove's width
   Entry<CaseFixing> fixing;
 };
 
@@ -100,7 +103,7 @@ struct ToeKickSpec {  // a board set back under the case, between sides that are
 struct FeetSpec {  // bought ones, under the case
   bool typed = false;
   Place place;
-  Entry<Length> height;
+  Entry<Length> height, setback;
   Entry<int> count;
 };
 
@@ -168,6 +171,7 @@ struct FrontsSpec {
   Entry<Grain> grain;
   Entry<SawnCut> cut;
   Entry<Held> held;
+  Entry<FrontMatch> match;
   PullSpec pull;
 };
 

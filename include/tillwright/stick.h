@@ -14,6 +14,7 @@
 #ifndef TILLWRIGHT_STICK_H_
 #define TILLWRIGHT_STICK_H_
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <span>
@@ -40,7 +41,8 @@ struct StickMark {
   StickLane lane = StickLane::kCase;
   Length at;                     // from the datum
   std::vector<std::string> ids;  // "D1", "H2"; empty: the case or opening itself
-  std::string what;              // "groove top"
+  std::string part;              // "front", "web rail": of what it is an edge; may be empty
+  std::string what;              // "top", "groove top"
   // For each id (once when there is none) the sum of dimensions that gives `at`, in the names that
   // drawings use, with " + " and " - " between: "case.floor + D1.box.y + D1.groove.up". A term may
   // end in " / 2" (the lower half of an odd count), or be a plain length such as "37 mm". "0" is
@@ -48,7 +50,7 @@ struct StickMark {
   std::vector<std::string> sums;
   bool is_line = false;  // a centre line or a line to work to, not an edge
 
-  // "D1-D4 groove top".
+  // "front D1–D4 top", "D1–D4 groove top".
   [[nodiscard]] std::string Name() const;
 };
 
@@ -65,8 +67,9 @@ struct StickSpan {
 struct Stick {
   StickAxis axis = StickAxis::kHeight;
   std::string name;              // "heights", "widths-2": stem of a file name
-  std::string title;             // "Heights D1-D4"
-  std::string alike;             // what stands just so beside it: "D1 D5 D9"; may be empty
+  std::string sign;              // "Heights", or of several "Heights 2": what the key calls it
+  std::string title;             // "Heights D1–D4", "Heights 2: D5–D8"
+  std::string alike;             // what stands just so beside it: "D1, D5, D9"; may be empty
   std::string datum;             // "opening bottom"
   std::vector<StickMark> marks;  // by lane, then from the datum on
   std::vector<StickSpan> spans;
@@ -104,9 +107,24 @@ struct StickOptions {
 // "A4", "A3", "Letter", "Tabloid", "roll".
 [[nodiscard]] std::span<const std::string_view> StickPaperNames();
 
-// The sticks of a bank: heights, widths and depths, and further ones for columns and rows that
-// differ. Together they bear every front, gap, box, member and cut. Never empty.
+// The sticks of a bank: heights, widths and depths, further ones for columns and rows that differ,
+// and one for the length of a worktop. Together they bear every part, gap and cut. Never empty.
 [[nodiscard]] std::vector<Stick> MakeSticks(const Bank& bank, const StickOptions& options);
+
+// A size of a part: from one mark of a lane to another.
+struct StickSize {
+  std::size_t stick = 0;  // index into the sticks
+  StickLane lane = StickLane::kCase;
+  Length from, to;  // from the datum
+};
+
+// A kind of part by its label in the cut list, and where its length, width and thickness are
+// marked; of parts alike in several places the first. A size is missing when its lane was not asked
+// for. The key on the sheets tells the same.
+struct StickPart {
+  std::string label;  // PartKindLabel()
+  std::array<std::optional<StickSize>, 3> sizes;
+};
 
 // Where a piece of a lane stands on its sheet: for tests, and for whoever feeds a plotter.
 struct StickPiece {
@@ -125,6 +143,7 @@ struct StickPiece {
 
 struct StickSheets {
   std::vector<Stick> sticks;
+  std::vector<StickPart> parts;  // in the order of PartKinds()
   std::vector<Sheet> sheets;
   std::vector<StickPiece> pieces;
   std::string fault;  // why there are none; empty when all is well

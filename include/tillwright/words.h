@@ -46,6 +46,8 @@ std::span<const std::string_view> Words<SawnCut>();
 template <>
 std::span<const std::string_view> Words<Held>();
 template <>
+std::span<const std::string_view> Words<FrontMatch>();
+template <>
 std::span<const std::string_view> Words<Edge>();
 
 }  // namespace tillwright

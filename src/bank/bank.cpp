@@ -102,6 +102,7 @@ std::string_view ToText(CutFrom from) {
     case CutFrom::kEachEnd: return "each end";
     case CutFrom::kRearEdge: return "rear edge";
     case CutFrom::kUpperFace: return "upper face";
+    case CutFrom::kLeftEdge: return "left edge";
   }
   return "";
 }
@@ -111,6 +112,10 @@ std::string_view ToText(CutOn face) {
     case CutOn::kInside: return "inside";
     case CutOn::kInnerEdge: return "inner edge";
     case CutOn::kBothFaces: return "both faces";
+    case CutOn::kOutside: return "outside";
+    case CutOn::kUpperFace: return "upper face";
+    case CutOn::kLowerFace: return "lower face";
+    case CutOn::kRightFace: return "right face";
   }
   return "";
 }
@@ -144,6 +149,7 @@ std::string PartFor(const Bank& bank, const Part& part) {
 std::string PartId(const Bank& bank, const Part& part) {
   std::string id = PartFor(bank, part);
   id += PartSuffix(part.role);
+  if (part.takes >= 0) id += "_" + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
   return id;
 }
 

@@ -42,9 +42,9 @@ std::string IdList::ToText() const {
   for (std::size_t first = 0; first < ids_.size();) {
     std::size_t end = EndOfRun(ids_, first);
     if (end - first < kLeastRun) end = first + 1;
-    if (!text.empty()) text += ' ';
+    if (!text.empty()) text += ", ";
     text += ids_[first];
-    if (end > first + 1) text += "-" + ids_[end - 1];
+    if (end > first + 1) text += "\u2013" + ids_[end - 1];
     first = end;
   }
   return text;

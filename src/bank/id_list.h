@@ -1,4 +1,5 @@
-// Ids of drawers, members and the like in a row, as a maker would write them: "D1-D4 D7 D9".
+// Ids of drawers, members and the like in a row, as lists, drawings and sticks write them: "D1–D4,
+// D7, D9".
 #ifndef TILLWRIGHT_BANK_ID_LIST_H_
 #define TILLWRIGHT_BANK_ID_LIST_H_
 

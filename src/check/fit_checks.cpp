@@ -1,5 +1,6 @@
 #include "check/fit_checks.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "check/wood.h"
@@ -102,7 +103,8 @@ class Movement {
 
   void Run() {
     if (c_.worktop) Worktop();
-    if (c_.back == BackFit::kRabbet || c_.back == BackFit::kGroove) Back();
+    if (c_.back != BackFit::kNone) Back();
+    if (c_.web) WebFrames();
   }
 
  private:
@@ -111,12 +113,14 @@ class Movement {
   // How much a part so wide moves, to a 64th of an inch or a tenth of a millimetre.
   Length Moves(Length across, const std::string& material) const {
     const double mm = ToMillimeters(across) * ChangePerPercent(material, SawnCut::kFlat) * range_;
-    const Length step = bank_.units == Unit::kInch ? Length::Inches(1, 64)
-                                                   : Length::Picometers(Length::kPerMillimeter / 10);
+    const Length step = bank_.units == Unit::kInch
+                            ? Length::Inches(1, 64)
+                            : Length::Picometers(Length::kPerMillimeter / 10);
     return std::llround(mm / ToMillimeters(step)) * step;
   }
 
-  // Front to back, over the case's depth: the worktop's grain runs from end to end, a side's upright.
+  // Front to back, over the case's depth: the worktop's grain runs from end to end, a side's
+  // upright.
   void Worktop() {
     const Length top = Moves(c_.depth, c_.worktop->material);
     const Length side = Moves(c_.depth, c_.material);
@@ -125,9 +129,10 @@ class Movement {
       return Add(Level::kPass, "worktop", "worktop and case move alike", apart);
     }
     Add(Level::kNote, "worktop",
-        "between dry and humid the worktop moves " + In(top) + " over the case's depth and the case " +
-            In(side) + ": screw it fast at the front, and let the screws behind run in slots of " +
-            In(apart) + " or more",
+        "between dry and humid the worktop moves " + In(top) +
+            " over the case's depth and the case " + In(side) +
+            ": screw it fast at the front, and let the screws behind run in slots of " + In(apart) +
+            " or more",
         apart);
   }
 
@@ -135,6 +140,14 @@ class Movement {
   void Back() {
     const Length moves = Moves(c_.panel_width, c_.back_material);
     if (moves.IsZero()) return;
+    if (c_.back == BackFit::kApplied) {
+      return Add(Level::kWarn, "back",
+                 "between dry and humid the solid back moves " + In(moves) +
+                     " and splits where it is held all round: screw it fast along its middle, and "
+                     "let the screws at its edges run in slots of " +
+                     In(moves) + " or more",
+                 moves);
+    }
     const Length play = c_.inside_width + 2 * In_() - c_.panel_width;
     if (moves <= play) {
       return Add(Level::kPass, "back", "the solid back has room to move", moves);
@@ -142,6 +155,20 @@ class Movement {
     Add(Level::kWarn, "back",
         "between dry and humid the solid back moves " + In(moves) + " and has " + In(play) +
             " of play: give it " + In(moves - play) + " more in all, and do not glue it",
+        moves);
+  }
+
+  // Runners lie across the grain of solid sides, and do not shrink with them.
+  void WebFrames() {
+    const bool there = std::ranges::any_of(bank_.dividers,
+                                           [](const Divider& member) { return !member.partition; });
+    const Length moves = Moves(c_.depth, c_.material);
+    if (!there || moves.IsZero()) return;
+    Add(Level::kNote, "web frames",
+        "between dry and humid the solid sides move " + In(moves) +
+            " over their depth and the web frames do not: glue the runners to the front rails only, "
+            "and leave " +
+            In(moves) + " free behind their rear tenons",
         moves);
   }
 
@@ -164,7 +191,7 @@ class Movement {
 void AddFitChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out) {
   if (!bank.casework) return;
   if (bank.casework->worktop) FitChecks(spec, bank, out).Run();
-  if (bank.casework->worktop || spec.glue_up.typed) Movement(spec, bank, out).Run();
+  Movement(spec, bank, out).Run();
 }
 
 }  // namespace tillwright

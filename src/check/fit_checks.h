@@ -10,8 +10,8 @@
 
 namespace tillwright {
 
-// Adds the findings fit-height and fit-depth, where a worktop is given, and case-movement, where one
-// is or parts are glued up.
+// Adds the findings fit-height and fit-depth, where a worktop is given, and case-movement, where
+// parts of solid wood meet others that move otherwise.
 void AddFitChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out);
 
 }  // namespace tillwright

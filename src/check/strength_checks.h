@@ -1,4 +1,4 @@
-// Estimates of what carries load: a bottom's sag, a slide's rating, a piece that tips.
+// Estimates of what carries load: a bottom's sag, a slide's rating.
 #ifndef TILLWRIGHT_CHECK_STRENGTH_CHECKS_H_
 #define TILLWRIGHT_CHECK_STRENGTH_CHECKS_H_
 
@@ -20,16 +20,7 @@ struct Plate {
 };
 [[nodiscard]] double PlateSag(const Plate& plate, double pressure);
 
-// Turning moments about the case's lower front edge, in newton metres: `holds` of what stands
-// behind it, `tips` of what is drawn out in front, with every drawer open by two thirds of its
-// slide and filled; `climber` with 27.2 kg (60 lb) hung on the furthest front as well.
-struct TippingMoments {
-  double holds = 0, tips = 0, climber = 0;
-};
-// REQUIRES: a bank with a case.
-[[nodiscard]] TippingMoments MomentsOf(const Spec& spec, const Bank& bank);
-
-// Adds the findings bottom-sag, slide-load and tipping.
+// Adds the findings bottom-sag and slide-load.
 void AddStrengthChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out);
 
 }  // namespace tillwright

@@ -141,6 +141,10 @@ class Packet {
       cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
     }
     cuts.notes = notes.Lines();
+    if (!lists_.runs.empty()) {
+      cuts.tables.push_back({"Fronts cut from one piece", {}, RunTable(bank_, lists_.runs)});
+    }
+    for (std::string& note : RunNotes(bank_, lists_.runs)) cuts.notes.push_back(std::move(note));
     files_.Add("cut-list.csv", CutListCsv(bank_, lists_.cuts));
     cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
     for (NamedText& part : PartDxfFiles(bank_, lists_.cuts)) {

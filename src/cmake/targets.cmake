@@ -15,18 +15,26 @@ add_library(tillwright_core STATIC
   src/nest/bounds.cpp
   src/nest/columns.cpp
   src/nest/completion.cpp
+  src/nest/cover_bound.cpp
   src/nest/cover_lp.cpp
   src/nest/cuts.cpp
   src/nest/dive.cpp
+  src/nest/exchange.cpp
+  src/nest/fences.cpp
+  src/nest/fitting.cpp
   src/nest/greedy.cpp
   src/nest/guillotine.cpp
   src/nest/knapsack.cpp
   src/nest/nest.cpp
+  src/nest/offcuts.cpp
   src/nest/packing.cpp
+  src/nest/refill.cpp
+  src/nest/runs.cpp
   src/nest/search.cpp
   src/nest/searcher.cpp
   src/nest/tree.cpp
   src/nest/units.cpp
+  src/nest/workbench.cpp
   src/spec/box_rules.cpp
   src/spec/mass.cpp
   src/spec/materials.cpp
@@ -44,10 +52,13 @@ add_library(tillwright_core STATIC
   src/solve/solve.cpp
   src/check/advice.cpp
   src/check/bank_checks.cpp
+  src/check/case_checks.cpp
   src/check/chance.cpp
   src/check/change.cpp
   src/check/control.cpp
+  src/check/drawer_checks.cpp
   src/check/figures.cpp
+  src/check/finding_list.cpp
   src/check/fit_checks.cpp
   src/check/gap_check.cpp
   src/check/gap_findings.cpp
@@ -59,8 +70,13 @@ add_library(tillwright_core STATIC
   src/check/stack.cpp
   src/check/stack_text.cpp
   src/check/strength_checks.cpp
+  src/check/tipping.cpp
+  src/check/weights.cpp
   src/check/wood.cpp
+  src/stock/board_choice.cpp
   src/stock/cut_list.cpp
+  src/stock/front_runs.cpp
+  src/stock/glue_up.cpp
   src/stock/layout_runs.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
@@ -68,7 +84,9 @@ add_library(tillwright_core STATIC
   src/stock/part_names.cpp
   src/stock/part_seats.cpp
   src/stock/part_shape.cpp
+  src/stock/stock_parts.cpp
   src/stock/stock_plan.cpp
+  src/read/box_reader.cpp
   src/read/case_reader.cpp
   src/read/check_inputs.cpp
   src/read/json_reader.cpp
@@ -76,10 +94,12 @@ add_library(tillwright_core STATIC
   src/read/keys.cpp
   src/read/layout_reader.cpp
   src/read/locate.cpp
+  src/read/nearest.cpp
   src/read/object_reader.cpp
   src/read/read_spec.cpp
   src/read/stock_reader.cpp
   src/write/bank_tables.cpp
+  src/write/case_keys.cpp
   src/write/check_tables.cpp
   src/write/csv.cpp
   src/write/cut_notes.cpp

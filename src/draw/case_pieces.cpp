@@ -141,7 +141,9 @@ void AddPiecesInFront(SheetGroup& out, const Bank& bank, const PaperMap& map,
 
 void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const PaperMap& map) {
   const CaseBuild& c = *bank.casework;
-  if (!c.feet.IsZero()) AddFeet(out, c, c.front_in, c.front_in + c.depth, map);
+  if (!c.feet.IsZero()) {
+    AddFeet(out, c, Max(c.front_in, c.feet_setback), c.front_in + c.depth, map);
+  }
   for (const CasePiece& piece : bank.pieces) {
     const Block b = SeenBlock(bank, piece);
     const PaperBox box = map.Box({b.z, b.y, b.depth, b.height});

@@ -3,6 +3,7 @@
 #include <optional>
 #include <tuple>
 
+#include "draw/case_joints.h"
 #include "draw/detail_faces.h"
 #include "draw/details.h"
 #include "draw/plan_faces.h"
@@ -44,6 +45,7 @@ class DetailRule {
     ChooseCorners();
     ChooseBack();
     ChooseEdge();
+    ChooseJoint();
     char letter = 'B';
     for (DetailChoice& choice : chosen_) {
       choice.letter = letter;
@@ -250,12 +252,24 @@ class DetailRule {
       if (!At(i).HasBox() || !At(i).cell.x.IsZero()) continue;
       const Length deep = c.back_allowance;
       const double need = Reach(HalfAbove(c.side), HalfAbove(deep)) + 6;
-      DetailChoice& choice = Add(DetailKind::kBack, i, DetailParent::kPlan,
-                                 -c.side_in - HalfBelow(c.side),
-                                 bank_.opening_depth + HalfBelow(deep), need);
+      DetailChoice& choice =
+          Add(DetailKind::kBack, i, DetailParent::kPlan, -c.side_in - HalfBelow(c.side),
+              bank_.opening_depth + HalfBelow(deep), need);
       choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
       return;
     }
+  }
+
+  // --- The case's joints ------------------------------------------------------------------------
+
+  void ChooseJoint() {
+    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
+    const CaseBuild& c = *bank_.casework;
+    const double need = Reach(HalfAbove(c.side), HalfAbove(c.bottom)) + 9;
+    DetailChoice& choice =
+        Add(DetailKind::kJoint, 0, DetailParent::kFront, -c.side_in - HalfBelow(c.side),
+            -c.low_in - HalfBelow(c.bottom), need);
+    choice.title = CaseJointTitle(c.joint);
   }
 
   const Bank& bank_;

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "draw/case_joints.h"
 #include "draw/detail_faces.h"
 #include "draw/dimension_paths.h"
 #include "draw/plan_dims.h"
@@ -58,6 +59,9 @@ class DetailDimensions {
         break;
       case DetailKind::kBack:
         Back();
+        break;
+      case DetailKind::kJoint:
+        Joint();
         break;
     }
     DimensionStyle style;
@@ -347,6 +351,22 @@ class DetailDimensions {
     const Length edge = HalfBelow(bank_.opening_width - c.panel_width);
     AddPlayNote({map_.X(face - in) / 2 + map_.X(edge) / 2, map_.Y(low) / 2 + map_.Y(high) / 2},
                 "case.back.play", -1, -0.2);
+  }
+
+  // --- The case's joint: parallel to the front ------------------------------------------------
+
+  void Joint() {
+    const CaseBuild& c = *bank_.casework;
+    const JointSeat seat = BottomSeat(c);
+    const Length face = -c.side_in;
+    const Length low = -c.low_in - c.bottom;
+    const Length rises = c.raise.IsZero() ? low : kRunsOut;  // where the side's lower end is seen
+    Add(PaperSide::kBelow, {{face - c.joint_depth, seat.low, "case.joint.depth"}, {face, rises}});
+    Add(PaperSide::kBelow, {{face - c.side, rises, "case.side"}, {face, rises}});
+    if (c.joint == CaseJoint::kGroove) {
+      Add(PaperSide::kRight, {{seat.low, face, "case.joint.tongue"}, {seat.high, kRunsOut}});
+    }
+    Add(PaperSide::kRight, {{low, kRunsOut, "case.bottom"}, {low + c.bottom, kRunsOut}});
   }
 
   SheetGroup& out_;

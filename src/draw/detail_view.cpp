@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "draw/annotation.h"
+#include "draw/case_joints.h"
 #include "draw/detail_dims.h"
 #include "draw/detail_faces.h"
 #include "draw/details.h"
@@ -36,6 +37,7 @@ Faces FacesOf(const Bank& bank, const DetailChoice& choice) {
   if (choice.parent == DetailParent::kPlan) {
     return PlanFaces(bank, PlanScopeOf(bank, choice.space, stub));
   }
+  if (choice.parent == DetailParent::kFront) return CornerJointFaces(bank);
   const Length reach = OnPiece(choice.radius, choice.scale);
   const FaceWindow window{choice.right - reach, choice.up - reach, choice.right + reach,
                           choice.up + reach};

@@ -36,11 +36,12 @@ enum class DetailKind : std::uint8_t {
   kBottom,  // side section: bottom panel, groove or rabbet, in an end of the box
   kCorner,  // plan: how side and front end meet; at the rear, a back end that stands in
   kBack,    // plan: the case's back in its rabbet or groove
+  kJoint,   // front: how the case's bottom is let into its left side, cut parallel to the front
 };
 
 // The view that carries the mark. Its axes: side section z to the right, y up; plan x to the right,
-// z up (the front is at the bottom of the paper).
-enum class DetailParent : std::uint8_t { kSide, kPlan };
+// z up (the front is at the bottom of the paper); front elevation x to the right, y up.
+enum class DetailParent : std::uint8_t { kSide, kPlan, kFront };
 
 struct DetailChoice {
   DetailKind kind = DetailKind::kGap;

@@ -83,6 +83,7 @@ constexpr Row<CaseBuild> kCaseRows[] = {
     {"worktop.thickness",
      [](const CaseBuild& c) { return c.worktop ? c.worktop->thickness : Length(); }},
     {"joint.depth", [](const CaseBuild& c) { return c.joint_depth; }},
+    {"joint.tongue", [](const CaseBuild& c) { return c.tongue; }},
     {"back", [](const CaseBuild& c) { return c.back_thickness; }},
     {"back.lap", [](const CaseBuild& c) { return c.back_lap; }},
     {"back.inset", [](const CaseBuild& c) { return c.back_inset; }},

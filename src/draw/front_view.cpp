@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 
+#include "draw/case_joints.h"
 #include "draw/case_pieces.h"
 #include "draw/front_labels.h"
 #include "draw/front_sizes.h"
@@ -81,28 +82,17 @@ class FrontDrawing {
     if (IsOverlay()) return;
     group.primitives.push_back(BoxOutline(Map().Box(Opening()), Pen::kOutline));
     for (const Divider& member : bank_.dividers) {
-      group.primitives.push_back(BoxOutline(Map().Box(member.rect), Pen::kThin));
+      group.primitives.push_back(MemberOutline(bank_, member, Map(), Pen::kThin));
     }
   }
 
   // Outer faces, the edges of sides and bottom, the floor, and the worktop's underside.
   void DrawCaseBody(SheetGroup& group, const CaseBuild& c) const {
-    const Length left = -c.side_in;
-    const Length right = left + c.inside_width;
     const Length floor = -c.base;
     const Length top = floor + c.height;
-    const auto line = [&](Length x1, Length y1, Length x2, Length y2) {
-      group.primitives.push_back(LineOf(Map().At(x1, y1), Map().At(x2, y2), Pen::kThin));
-    };
     group.primitives.push_back(
-        BoxOutline(Map().Box({left - c.side, floor, c.width, c.height}), Pen::kOutline));
-    if (!c.frame) {
-      line(left, floor, left, top);
-      line(right, floor, right, top);
-      line(left, Length(), right, Length());
-      if (!c.raise.IsZero()) line(left, -c.bottom, right, -c.bottom);
-      if (!c.top_none) line(left, bank_.opening_height, right, bank_.opening_height);
-    }
+        BoxOutline(Map().Box({-c.side_in - c.side, floor, c.width, c.height}), Pen::kOutline));
+    if (!c.frame) AddCaseEdges(group, bank_, Map());
     AddPiecesInFront(group, bank_, Map(), metrics_);
     const auto beyond = [&](Length y, Pen pen) {
       group.primitives.push_back(
@@ -211,15 +201,20 @@ class FrontDrawing {
 
   void DrawBehind(std::span<const PaperBox> texts) {
     SheetGroup& group = AddViewGroup(view_, "hidden", "Edges behind the fronts", 0);
+    const auto is_small = [&](const PaperBox& box) {
+      return box.Width() < kLeastOverlay || box.Height() < kLeastOverlay;
+    };
     const auto hidden = [&](const Rect& r) {
       const PaperBox box = Map().Box(r);
-      if (box.Width() < kLeastOverlay || box.Height() < kLeastOverlay) return;
-      AddBehindFronts(group, BoxOutline(box, Pen::kHidden), texts);
+      if (!is_small(box)) AddBehindFronts(group, BoxOutline(box, Pen::kHidden), texts);
     };
     if (IsOverlay()) {
       const bool apart = Map().Size(-Extent().x) >= kLeastOverlay;
       if (apart) hidden(Opening());
-      for (const Divider& member : bank_.dividers) hidden(member.rect);
+      for (const Divider& member : bank_.dividers) {
+        if (is_small(Map().Box(member.rect))) continue;
+        AddBehindFronts(group, MemberOutline(bank_, member, Map(), Pen::kHidden), texts);
+      }
     }
     if (!options_.hidden_boxes) return;
     for (const Space& space : bank_.spaces) {

@@ -35,7 +35,7 @@ std::vector<Range> EdgeStretches(const PartShape& shape, const CutBand& band, Le
   const Length whole = band.upright ? shape.up : shape.right;
   std::vector<Range> taken;
   for (const CutBand& other : shape.bands) {
-    if (&other == &band || other.joint || other.depth < band.depth) continue;
+    if (&other == &band || other.joint || other.behind || other.depth < band.depth) continue;
     if (other.upright != band.upright) {
       taken.push_back({other.low, other.high});
     } else if (other.low < at && at < other.high) {
@@ -55,21 +55,24 @@ void AddBandEdge(SheetGroup& out, const PartShape& shape, const CutBand& band, L
                  const PaperMap& map) {
   const Length limit = band.upright ? shape.right : shape.up;
   if (at <= Length() || at >= limit) return;
+  const Pen pen = band.behind ? Pen::kHidden : Pen::kThin;
   for (const Range& range : EdgeStretches(shape, band, at)) {
     const PaperPoint from = band.upright ? map.At(at, range.low) : map.At(range.low, at);
     const PaperPoint to = band.upright ? map.At(at, range.high) : map.At(range.high, at);
-    out.primitives.emplace_back(LineOf(from, to, Pen::kThin));
+    out.primitives.emplace_back(LineOf(from, to, pen));
   }
 }
 
-// How deep the cuts in one direction go, as steps along the side they cross.
+// How deep the cuts in one direction and face go, as steps along the side they cross.
 struct Step {
   Length low, high, depth;
 };
-std::vector<Step> Profile(const PartShape& shape, bool upright) {
+std::vector<Step> Profile(const PartShape& shape, bool upright, bool behind) {
   const Length whole = upright ? shape.right : shape.up;
   std::vector<Length> places{Length(), whole};
-  const auto counts = [&](const CutBand& b) { return b.upright == upright && !b.joint; };
+  const auto counts = [&](const CutBand& b) {
+    return b.upright == upright && b.behind == behind && !b.joint;
+  };
   for (const CutBand& band : shape.bands) {
     if (!counts(band)) continue;
     for (const Length at : {band.low, band.high}) {
@@ -94,13 +97,15 @@ std::vector<Step> Profile(const PartShape& shape, bool upright) {
 PaperRing ProfileRing(const PartShape& shape, bool upright,
                       const std::function<PaperPoint(Length, Length)>& at) {
   PaperRing ring;
-  for (const Step& step : Profile(shape, upright)) {
+  for (const Step& step : Profile(shape, upright, false)) {
     ring.push_back(at(step.low, step.depth));
     ring.push_back(at(step.high, step.depth));
   }
-  const Length whole = upright ? shape.right : shape.up;
-  ring.push_back(at(whole, shape.thickness));
-  ring.push_back(at(Length(), shape.thickness));
+  const std::vector<Step> back = Profile(shape, upright, true);
+  for (auto step = back.rbegin(); step != back.rend(); ++step) {
+    ring.push_back(at(step->high, shape.thickness - step->depth));
+    ring.push_back(at(step->low, shape.thickness - step->depth));
+  }
   return ring;
 }
 
@@ -146,6 +151,7 @@ void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
     out.primitives.emplace_back(HatchAtAngle(area, 45, kHatchSpacing, Pen::kHatch));
   }
   for (const CutBand& band : shape.bands) {
+    if (band.twin) continue;  // as in the drawn face
     AddBandEdge(out, shape, band, band.low, map);
     AddBandEdge(out, shape, band, band.high, map);
   }
@@ -207,7 +213,7 @@ void AddUpperEdge(SheetGroup& out, const PartShape& shape, const PaperMap& map) 
   for (const CutBand& band : shape.bands) {
     if (band.joint) AddJointEdge(out, shape, band, map);
     // A step along the upper edge shows as a line.
-    const bool step = !band.joint && !band.upright && band.high >= shape.up;
+    const bool step = !band.joint && !band.behind && !band.upright && band.high >= shape.up;
     if (!step || band.depth >= shape.thickness) continue;
     out.primitives.emplace_back(
         LineOf(map.At(Length(), band.depth), map.At(shape.right, band.depth), Pen::kThin));

@@ -5,6 +5,7 @@
 
 #include "stock/part_names.h"
 #include "stock/part_seats.h"
+#include "stock/part_shape.h"
 
 namespace tillwright {
 namespace {
@@ -45,8 +46,17 @@ std::string_view PlaceName(CutFrom from) {
       return " along the rear edge";
     case CutFrom::kUpperFace:
       return " along the inner edge";
+    case CutFrom::kLeftEdge:
+      return " along it";
   }
   return "";
+}
+
+// A rabbet that leaves a tongue.
+bool LeavesTongue(const Cut& cut) {
+  if (cut.from != CutFrom::kEachEnd) return false;
+  return cut.face == CutOn::kOutside || cut.face == CutOn::kUpperFace ||
+         cut.face == CutOn::kRightFace;
 }
 
 // What goes into the cut. A case side's channels across it take the bottom, then the top.
@@ -60,9 +70,15 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
     case CutFrom::kRearEdge:
       return ", for the back";
     case CutFrom::kEachEnd:
+      if (cut.face == CutOn::kOutside) return ", on the outside";
+      if (LeavesTongue(cut)) return "";
       return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
     case CutFrom::kUpperFace:
       return ", for the runners' tenons";
+    case CutFrom::kLeftEdge:
+      if (cut.face == CutOn::kBothFaces) return ", on both faces, for partitions";
+      return cut.face == CutOn::kLowerFace ? ", on the lower face, for a partition"
+                                           : ", for a partition";
     case CutFrom::kLowerEdge:
       break;
   }
@@ -77,11 +93,6 @@ std::string EdgeCutSize(const Cut& cut, Unit unit) {
          " below the upper face";
 }
 
-// Of which there are a left and a right one.
-bool ComesInPairs(PartRole role) {
-  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
-}
-
 }  // namespace
 
 std::string UpperCase(std::string_view text) {
@@ -93,7 +104,7 @@ std::string UpperCase(std::string_view text) {
 }
 
 std::string PartKindRole(const Bank& bank, const PartKind& kind) {
-  return UpperCase(ToText(Drawn(bank, kind).role));
+  return std::string(ToText(Drawn(bank, kind).role));
 }
 
 std::string PartKindCount(const Bank& bank, const PartKind& kind) {
@@ -129,6 +140,9 @@ std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
     line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
     line += PurposeOf(part, i);
     if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
+    if (LeavesTongue(part.cuts[i])) {
+      line += ": leaves a tongue of " + FormatLength(part.thickness - part.cuts[i].depth, unit);
+    }
     lines.push_back(std::move(line));
   }
   return lines;
@@ -144,6 +158,7 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
     ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
   }
   const bool side = part.role == PartRole::kCaseSide;
+  const std::string dados = std::string(SeatKind(bank)) + "s for ";
   const auto whom = [&](const std::set<NumberedId>& face) {
     // Alike parts of different numbers take members of different numbers.
     if (kind.parts.size() == 1) return RunTogether(face);
@@ -152,14 +167,15 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
   std::vector<std::string> lines;
   if (!ids[0].empty()) {
     const bool lies = seats[0].upright;
-    lines.push_back("Dados for " + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.push_back(dados + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.back()[0] = static_cast<char>(lines.back()[0] - 'a' + 'A');
   }
   // Its inside face, with its left end at the left, is seen from below.
   if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
   if (ids[1].empty()) {
     if (side) lines.emplace_back("None of these in the right side");
   } else if (!BothFacesAlike(seats)) {
-    lines.push_back((side ? "Right side: dados for " : "Other face: dados for ") + whom(ids[1]) +
+    lines.push_back((side ? "Right side: " : "Other face: ") + dados + whom(ids[1]) +
                     (side ? " instead" : "") + ", set out on the case");
   } else if (!side) {
     lines.push_back("Other face the same, for " + whom(ids[1]));

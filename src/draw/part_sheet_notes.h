@@ -13,7 +13,7 @@ namespace tillwright {
 // a to z made large.
 [[nodiscard]] std::string UpperCase(std::string_view text);
 
-// "BOX SIDE", "FRONT".
+// "box side", "front".
 [[nodiscard]] std::string PartKindRole(const Bank& bank, const PartKind& kind);
 
 // "2 pieces: 1 as drawn (left), 1 mirrored (right)".

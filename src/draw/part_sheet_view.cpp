@@ -47,8 +47,8 @@ class PartDrawing {
   }
 
   View Draw() {
-    view_.name = NameOf();
-    view_.title = UpperCase(PartKindLabel(bank_, kind_));
+    view_.name = "part-" + PartKindStem(bank_, kind_);
+    view_.title = PartKindLabel(bank_, kind_);
     view_.scale = map_.scale;
     view_.map = map_;
     Cluster face = Face();
@@ -69,15 +69,6 @@ class PartDrawing {
   }
 
  private:
-  std::string NameOf() const {
-    std::string name = "part-" + PartId(bank_, part_);
-    for (char& c : name) {
-      if (c == '.' || c == '_') c = '-';
-      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return name;
-  }
-
   SheetGroup& Group(std::string_view id, std::string title, int depth) {
     view_.groups.push_back(
         {view_.name + (id.empty() ? "" : "-" + std::string(id)), std::move(title), "", depth, {}});
@@ -110,7 +101,7 @@ class PartDrawing {
     if (!options_.all_dimensions) return marks;
     const Length whole = upright ? shape_.right : shape_.up;
     for (const CutBand& band : shape_.bands) {
-      if (band.upright != upright) continue;
+      if (band.upright != upright || band.twin) continue;
       marks.push_back({band.low, band.high, CutPath(band, "width")});
       if (band.seat) continue;  // from one datum: AddSeatPlaces()
       if (band.from_far) {
@@ -150,8 +141,7 @@ class PartDrawing {
 
   // Whether a cut across the face begins at this height, which is then told already.
   bool StartsAt(Length up) const {
-    return options_.all_dimensions &&
-           std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
+    return options_.all_dimensions && std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
              return !band.upright && !band.seat && !band.from_far && band.low == up;
            });
   }
@@ -165,7 +155,8 @@ class PartDrawing {
       // Through cuts are shown where the thickness is.
       if (IsThrough(band) ? upright : band.upright != upright) continue;
       seen.push_back(key);
-      marks.push_back({Length(), band.depth, CutPath(band, "depth")});
+      const Length from = band.behind ? shape_.thickness - band.depth : Length();
+      marks.push_back({from, from + band.depth, CutPath(band, "depth")});
     }
     return marks;
   }
@@ -197,7 +188,7 @@ class PartDrawing {
     return face;
   }
 
-  // Near sides of the dados for dividers from the lower end, for partitions from the left.
+  // Near sides of the dados or grooves for dividers from the lower end, for partitions from the left.
   void AddSeatPlaces(SheetGroup& out, const PaperBox& box) const {
     OrdinateColumn right{.side = PaperSide::kRight, .edge = box.right, .heading = "FROM LOWER END"};
     OrdinateColumn above{.side = PaperSide::kAbove, .edge = box.top};

@@ -203,6 +203,51 @@ RichText Prepare(const TextMetrics& metrics, RichText text, const LabelStyle& st
   return Shorten(metrics, std::move(text), style);
 }
 
+// Words whose width does not depend on their neighbours: no fraction, no sign, nothing that is
+// replaced.
+bool IsPlainWord(std::string_view word) {
+  return std::ranges::all_of(word, [](char c) { return c > ' ' && c < 0x7f && c != '/'; });
+}
+
+// The width of a line that grows word by word. Plain words are measured by themselves.
+class LineWidth {
+ public:
+  LineWidth(const TextMetrics& metrics, const LabelStyle& style)
+      : metrics_(metrics), style_(style), space_(Plain(" ")) {}
+
+  void Start(std::string_view word) {
+    plain_ = IsPlainWord(word);
+    width_ = plain_ ? Plain(word) : Whole(word);
+  }
+  // With one more word; `line` is what there is.
+  double With(const std::string& line, std::string_view word) {
+    next_plain_ = IsPlainWord(word);
+    next_ = plain_ && next_plain_ ? width_ + space_ + Plain(word)
+                                  : Whole(line + ' ' + std::string(word));
+    return next_;
+  }
+  void Keep() {
+    width_ = next_;
+    plain_ = next_plain_;
+  }
+
+ private:
+  double Plain(std::string_view text) const {
+    return metrics_.Measure(text, style_.weight, style_.cap_height).advance;
+  }
+  double Whole(std::string_view text) const {
+    return WidthOf(metrics_, Prepare(metrics_, ParseRichText(text), style_), style_);
+  }
+
+  const TextMetrics& metrics_;
+  const LabelStyle& style_;
+  double space_;
+  double width_ = 0;
+  double next_ = 0;
+  bool plain_ = false;       // the last word
+  bool next_plain_ = false;  // the one that was tried
+};
+
 // How far the start of the text is from the anchor, along the text.
 double StartOffset(TextAnchor anchor, double width) {
   switch (anchor) {
@@ -269,19 +314,20 @@ TextSize MeasureLabel(const TextMetrics& metrics, std::string_view text, const L
 std::vector<std::string> WrapText(const TextMetrics& metrics, std::string_view text,
                                   const LabelStyle& style, double width) {
   std::vector<std::string> lines;
+  LineWidth line(metrics, style);
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = std::min(text.find(' ', at), text.size());
     const std::string_view word = text.substr(at, end - at);
     at = end + 1;
     if (word.empty()) continue;
-    if (!lines.empty()) {
-      const std::string longer = lines.back() + ' ' + std::string(word);
-      if (WidthOf(metrics, Prepare(metrics, ParseRichText(longer), style), style) <= width) {
-        lines.back() = longer;
-        continue;
-      }
+    if (!lines.empty() && line.With(lines.back(), word) <= width) {
+      lines.back() += ' ';
+      lines.back() += word;
+      line.Keep();
+    } else {
+      lines.emplace_back(word);
+      line.Start(word);
     }
-    lines.emplace_back(word);
   }
   return lines;
 }

@@ -122,7 +122,10 @@ class BankDrawing {
     Views views;
     ViewOptions shown = shown_;
     shown.heights = heights;
-    if (Wants("front")) views.push_back(FrontElevation(bank_, scale, shown, metrics_));
+    if (Wants("front")) {
+      views.push_back(FrontElevation(bank_, scale, shown, metrics_));
+      AddMarks(views.back(), DetailParent::kFront);
+    }
     if (!side) return views;
     if (!views.empty()) {
       Shift(*side, views.front().box.right + kBetweenViews - side->box.left,
@@ -175,6 +178,7 @@ class BankDrawing {
     for (const View& view : pair->views) {
       CollectPaths(view.groups, paths_);
       NoteMarks(view, DetailParent::kSide, "side");
+      NoteMarks(view, DetailParent::kFront, "front");
     }
     Put(std::move(pair->views), KindOfPair(), pair->orientation);
   }

@@ -1,6 +1,7 @@
 # The views of a bank, and the sheets they stand on.
 target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/axonometric.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/case_joints.cpp
   ${CMAKE_CURRENT_LIST_DIR}/case_pieces.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_choice.cpp
   ${CMAKE_CURRENT_LIST_DIR}/detail_dims.cpp
@@ -44,6 +45,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/stock/edge_callouts.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/layout_panels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/panel_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/run_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_names.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_panel.cpp

@@ -4,7 +4,7 @@
 #include <set>
 #include <vector>
 
-#include "tillwright/length.h"
+#include "nest/cover_bound.h"
 
 namespace tillwright::nest {
 namespace {
@@ -107,18 +107,6 @@ std::int64_t SheetsBound(const Problem& problem) {
   return best;
 }
 
-// The area of all parts at the rate of the sheet that costs least for its area.
-std::int64_t CostBound(const Problem& problem) {
-  Int128 area = 0;
-  for (const Part& part : problem.parts) area += Int128{part.Area()} * part.count;
-  Int128 best = -1;
-  for (const Stock& stock : problem.stock) {
-    const Int128 cost = (area * stock.cost + stock.Area() - 1) / stock.Area();
-    if (best < 0 || cost < best) best = cost;
-  }
-  return static_cast<std::int64_t>(best);
-}
-
 }  // namespace
 
 Bounds BoundsOf(const Problem& problem) {
@@ -132,7 +120,7 @@ Bounds BoundsOf(const Problem& problem) {
     one.stock.front().width = std::max(one.stock.front().width, stock.width);
     one.stock.front().height = std::max(one.stock.front().height, stock.height);
   }
-  return {SheetsBound(one), CostBound(problem)};
+  return {SheetsBound(one), AreaCostBound(problem)};
 }
 
 }  // namespace tillwright::nest

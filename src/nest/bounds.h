@@ -16,7 +16,7 @@ struct Bounds {
 
 // By dual-feasible functions over all thresholds (Fekete & Schepers 2004; Carlier, Clautiaux &
 // Moukrim 2007), the area among them. With several sizes of sheet the number holds for a sheet as
-// long and as wide as any of them, and the cost is that of the area at the cheapest rate.
+// long and as wide as any of them, and the cost is what sheets of the parts' area cost (cover_bound.h).
 [[nodiscard]] Bounds BoundsOf(const Problem& problem);
 
 }  // namespace tillwright::nest

@@ -15,13 +15,6 @@ constexpr double kPull = 0.7;
 
 std::int64_t CeilDiv(Int128 a, Int128 b) { return static_cast<std::int64_t>((a + b - 1) / b); }
 
-bool WithinDemands(const Pattern& pattern, const std::vector<std::int32_t>& demands) {
-  for (std::size_t i = 0; i < demands.size(); ++i) {
-    if (pattern.counts[i] > demands[i]) return false;
-  }
-  return true;
-}
-
 }  // namespace
 
 std::vector<std::int32_t> DemandsOf(const Problem& problem) {
@@ -88,19 +81,33 @@ CoverLp Columns::Solve(const std::vector<std::int32_t>& demands) {
   return lp;
 }
 
-// The known pattern that is worth most for its cost.
+Columns::Known Columns::ToKnown(Pattern pattern) {
+  Known known{std::move(pattern), {}};
+  for (std::size_t i = 0; i < known.pattern.counts.size(); ++i) {
+    if (known.pattern.counts[i] > 0) known.parts.push_back(i);
+  }
+  return known;
+}
+
+bool Columns::WithinDemands(const Known& known, const std::vector<std::int32_t>& demands) {
+  return std::ranges::all_of(known.parts,
+                             [&](std::size_t i) { return known.pattern.counts[i] <= demands[i]; });
+}
+
+// The known pattern that is worth most for its cost, of those within the demands.
 bool Columns::EnterKnown(CoverLp& lp, const std::vector<std::int32_t>& demands) {
   const Pattern* best = nullptr;
   double most = 1 + 1e-7;
-  for (const Pattern& pattern : known_) {
+  for (const Known& known : known_) {
+    const std::vector<std::int32_t>& counts = known.pattern.counts;
     double worth = 0;
-    for (std::size_t i = 0; i < demands.size(); ++i) worth += lp.duals()[i] * pattern.counts[i];
-    worth /= CostOf(pattern.stock);
-    if (worth <= most || !WithinDemands(pattern, demands)) continue;
+    for (const std::size_t i : known.parts) worth += lp.duals()[i] * counts[i];
+    worth /= CostOf(known.pattern.stock);
+    work_ -= static_cast<std::int64_t>(known.parts.size());
+    if (worth <= most || !WithinDemands(known, demands)) continue;
     most = worth;
-    best = &pattern;
+    best = &known.pattern;
   }
-  work_ -= static_cast<std::int64_t>(known_.size() * demands.size()) / 2;
   return best != nullptr && lp.Enter(*best, CostOf(best->stock));
 }
 
@@ -136,7 +143,7 @@ bool Columns::EnterPriced(CoverLp& lp, const std::vector<std::int32_t>& demands,
   }
   Pattern pattern{static_cast<std::int32_t>(best), pricer_.Counts(problem_.stock[best])};
   if (!lp.Enter(pattern, CostOf(pattern.stock))) return false;
-  known_.push_back(std::move(pattern));
+  known_.push_back(ToKnown(std::move(pattern)));
   return true;
 }
 

@@ -57,6 +57,9 @@ class Columns {
   // Solves for these demands. REQUIRES: at least one is not zero.
   CoverLp Solve(const std::vector<std::int32_t>& demands);
 
+  // Takes work off for something else done beside it.
+  void Spend(std::int64_t work) { work_ -= work; }
+
   // A bound of this much is enough.
   void StopAt(std::int64_t bound) { enough_ = bound; }
   [[nodiscard]] std::int64_t bound() const { return bound_; }
@@ -68,6 +71,14 @@ class Columns {
   }
 
  private:
+  // A pattern, and where it is not zero, so that pricing it is quick.
+  struct Known {
+    Pattern pattern;
+    std::vector<std::size_t> parts;
+  };
+  static Known ToKnown(Pattern pattern);
+  static bool WithinDemands(const Known& known, const std::vector<std::int32_t>& demands);
+
   static constexpr double kMostScale = 1e6;  // duals in integers, of a sheet's cost
 
   // Not fewer parts than any sheet holds.
@@ -93,7 +104,7 @@ class Columns {
   double scale_ = kMostScale;
   std::int64_t bound_ = 0;
   std::int64_t enough_ = std::numeric_limits<std::int64_t>::max();
-  std::vector<Pattern> known_;
+  std::vector<Known> known_;
   std::vector<double> center_;  // the prices of the best bound for the demands at hand
   double center_bound_ = 0;
 };

@@ -36,14 +36,19 @@ double CoverLp::objective() const {
 
 bool CoverLp::Enter(const Pattern& pattern, double cost) {
   double worth = 0;
-  for (std::size_t i = 0; i < size_; ++i) worth += duals_[i] * pattern.counts[i];
+  std::vector<std::size_t> parts;
+  for (std::size_t i = 0; i < size_; ++i) {
+    if (pattern.counts[i] == 0) continue;
+    parts.push_back(i);
+    worth += duals_[i] * pattern.counts[i];
+  }
   if (worth <= cost * (1 + kTiny)) return false;
   std::vector<double> column(size_);
   for (std::size_t r = 0; r < size_; ++r) {
     const double* const row = Row(r);
-    for (std::size_t i = 0; i < size_; ++i) column[r] += row[i] * pattern.counts[i];
+    for (const std::size_t i : parts) column[r] += row[i] * pattern.counts[i];
   }
-  return Pivot(column, pattern, cost);
+  return Pivot(column, pattern, cost, cost - worth);
 }
 
 bool CoverLp::EnterSlack() {
@@ -52,11 +57,13 @@ bool CoverLp::EnterSlack() {
   const auto i = static_cast<std::size_t>(least - duals_.begin());
   std::vector<double> column(size_);
   for (std::size_t r = 0; r < size_; ++r) column[r] = -Row(r)[i];
-  return Pivot(column, {-1, std::vector<std::int32_t>(size_)}, 0);
+  return Pivot(column, {-1, std::vector<std::int32_t>(size_)}, 0, duals_[i]);
 }
 
 // The pattern whose value falls to zero first leaves; of several, the one with the largest pivot.
-bool CoverLp::Pivot(const std::vector<double>& column, const Pattern& pattern, double cost) {
+// `gain`: what the pattern costs less what the duals say it is worth.
+bool CoverLp::Pivot(const std::vector<double>& column, const Pattern& pattern, double cost,
+                    double gain) {
   std::size_t out = size_;
   double least = 0;
   for (std::size_t r = 0; r < size_; ++r) {
@@ -82,7 +89,11 @@ bool CoverLp::Pivot(const std::vector<double>& column, const Pattern& pattern, d
   values_[out] = least;
   basis_[out] = pattern;
   costs_[out] = cost;
-  FindDuals();
+  if (++pivots_ % kFreshDuals == 0) {
+    FindDuals();
+  } else {
+    for (std::size_t i = 0; i < size_; ++i) duals_[i] += gain * pivot[i];
+  }
   return true;
 }
 

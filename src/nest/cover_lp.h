@@ -44,7 +44,9 @@ class CoverLp {
  private:
   static constexpr double kTiny = 1e-9;
 
-  bool Pivot(const std::vector<double>& column, const Pattern& pattern, double cost);
+  static constexpr int kFreshDuals = 32;  // pivots after which the duals are reckoned anew
+
+  bool Pivot(const std::vector<double>& column, const Pattern& pattern, double cost, double gain);
   void FindDuals();
   [[nodiscard]] double* Row(std::size_t r) { return inverse_.data() + r * size_; }
 
@@ -54,6 +56,7 @@ class CoverLp {
   std::vector<double> values_;
   std::vector<double> inverse_;  // of the basis, row by row
   std::vector<double> duals_;
+  int pivots_ = 0;
 };
 
 }  // namespace tillwright::nest

@@ -8,6 +8,7 @@
 
 #include "nest/columns.h"
 #include "nest/completion.h"
+#include "nest/exchange.h"
 
 namespace tillwright::nest {
 namespace {
@@ -51,6 +52,7 @@ class Dive {
   static constexpr std::size_t kChoices = 3;
   static constexpr std::int64_t kFewParts = 80;
   static constexpr std::int64_t kCompletionSteps = 50'000;
+  static constexpr std::int64_t kExchangeSteps = 1'000'000;
 
   // All that is cut, once a step leaves nothing over.
   std::vector<Cut> Cuts() {
@@ -95,12 +97,20 @@ class Dive {
     if (problem_.stock.size() > 1 || left > kFewParts) return false;
     const std::int64_t boards = (target_ - step.cost) / problem_.stock.front().cost;
     Step last{.demands = std::vector<std::int32_t>(step.demands.size()), .cost = target_};
-    for (Pattern& board : CompletedBoards(problem_, 0, step.demands, boards, kCompletionSteps)) {
-      last.taken.push_back({std::move(board), 1});
-    }
+    std::vector<Pattern> found =
+        CompletedBoards(problem_, 0, step.demands, boards, kCompletionSteps);
+    if (found.empty()) found = Exchanged(step.demands, boards);
+    for (Pattern& board : found) last.taken.push_back({std::move(board), 1});
     if (last.taken.empty()) return false;
     steps_.push_back(std::move(last));
     return true;
+  }
+
+  std::vector<Pattern> Exchanged(const std::vector<std::int32_t>& demands, std::int64_t boards) {
+    Problem rest = problem_;
+    for (std::size_t i = 0; i < demands.size(); ++i) rest.parts[i].count = demands[i];
+    columns_.Spend(kExchangeSteps);
+    return ExchangedBoards(rest, boards, kExchangeSteps);
   }
 
   void Take(const Cut& choice) {

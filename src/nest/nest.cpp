@@ -6,8 +6,13 @@
 #include "nest/bounds.h"
 #include "nest/columns.h"
 #include "nest/dive.h"
+#include "nest/exchange.h"
+#include "nest/fences.h"
+#include "nest/fitting.h"
 #include "nest/greedy.h"
 #include "nest/knapsack.h"
+#include "nest/offcuts.h"
+#include "nest/runs.h"
 #include "nest/search.h"
 #include "nest/units.h"
 
@@ -26,6 +31,8 @@ constexpr std::int64_t kBoundSteps = 4;   // steps of the bound's programs for e
 constexpr std::int64_t kBoardSteps = 9;   // the same for boards, where they make the layout too
 constexpr std::int64_t kTidyShare = 10;   // to leave large offcuts once the sheets are fewest
 constexpr std::int64_t kMostTidyWork = 3'000'000;
+constexpr std::int64_t kPartTidyWork = 30'000;
+constexpr std::int64_t kFittingShare = 2;
 constexpr std::int64_t kBoardShare = 20;  // what is left of the search for boards
 
 class Nester {
@@ -37,8 +44,7 @@ class Nester {
     packing_ = nest::GreedyPacking(problem(), bounds_.cost);
     if (Whole(packing_) && !packing_.sheets.empty()) {
       Improve();
-      packing_ = nest::Tidied(problem(), std::move(packing_),
-                              std::min(job_.work / kTidyShare, kMostTidyWork));
+      Tidy();
     }
     NestPlan plan = nest::ToPlan(job_, integers_, packing_);
     plan.bound = bounds_.sheets;
@@ -53,10 +59,26 @@ class Nester {
     return packing.MissingArea(problem()) == 0;
   }
 
+  // The sheets are fewest: now large offcuts, then few settings of the fence.
+  void Tidy() {
+    std::int64_t parts = 0;
+    for (const nest::Part& part : problem().parts) parts += part.count;
+    const std::int64_t work =
+        std::min({job_.work / kTidyShare, kMostTidyWork, parts * kPartTidyWork});
+    packing_ = nest::Tidied(problem(), std::move(packing_), work);
+    if (nest::IsOneDimensional(problem())) return;
+    packing_ = nest::WithFewerSettings(problem(), std::move(packing_), Kerf(), work);
+  }
+
+  // In whole units, not less.
+  [[nodiscard]] std::int32_t Kerf() const {
+    const std::int64_t unit = integers_.unit.picometers();
+    return static_cast<std::int32_t>((job_.kerf.picometers() + unit - 1) / unit);
+  }
+
   void Improve() {
     if (nest::IsOneDimensional(problem())) {
-      RoundBoards();
-      return Search(job_.work / kBoardShare);
+      return ImproveBoards();
     }
     const std::int64_t quick = job_.work / kQuickShare;
     Search(quick);
@@ -66,15 +88,53 @@ class Nester {
     Search(job_.work - quick);
   }
 
+  void ImproveBoards() {
+    if (problem().stock.size() > 1) {
+      RoundBoards();
+      return Search(job_.work / kBoardShare);
+    }
+    Fit();
+    Exchange(job_.work);
+    const std::int64_t before = bounds_.cost;
+    RoundBoards();
+    if (bounds_.cost > before) Fit();
+    Exchange(2 * job_.work);
+  }
+
+  // Takes a packing cut by these patterns if it is whole and costs less; tells whether.
+  bool Take(const std::vector<nest::Pattern>& patterns) {
+    Packing boards = nest::BoardsCutBy(problem(), patterns);
+    if (!Whole(boards) || boards.Cost(problem()) >= packing_.Cost(problem())) return false;
+    packing_ = std::move(boards);
+    return true;
+  }
+
+  void Fit() {
+    if (packing_.Cost(problem()) <= bounds_.cost) return;
+    Take(nest::FittedBoards(problem(), bounds_.cost / problem().stock.front().cost,
+                            job_.work / kFittingShare));
+  }
+
+  // Looks for a packing that meets the bound; when none is found, for one of a board less, again
+  // and again.
+  void Exchange(std::int64_t steps) {
+    const std::int64_t least = bounds_.cost / problem().stock.front().cost;
+    if (packing_.Sheets() <= least) return;
+    if (Take(nest::ExchangedBoards(problem(), least, steps))) return;
+    while (packing_.Sheets() > least + 1 &&
+           Take(nest::ExchangedBoards(problem(), packing_.Sheets() - 1, steps / 2))) {
+    }
+  }
+
   void Search(std::int64_t work) {
     packing_ = nest::Search(problem(), std::move(packing_), {bounds_.cost, work});
   }
 
   void RoundBoards() {
+    if (packing_.Cost(problem()) <= bounds_.cost) return;
     const nest::Rounded rounded =
         nest::RoundedPatterns(problem(), bounds_.cost, job_.work * kBoardSteps);
-    const Packing boards = nest::BoardsCutBy(problem(), rounded.boards);
-    if (Whole(boards) && boards.Cost(problem()) < packing_.Cost(problem())) packing_ = boards;
+    Take(rounded.boards);
     RaiseBound(nest::PatternCostBound(integers_.smaller, packing_.Cost(problem()), job_.work));
   }
 
@@ -93,7 +153,30 @@ class Nester {
 
 }  // namespace
 
-NestPlan Nest(const NestJob& job) { return Nester(job).Run(); }
+NestPlan Nest(const NestJob& job) {
+  if (job.runs.empty()) return nest::WithOffcutsWhole(Nester(job).Run());
+  const NestJob whole = nest::WithRunsWhole(job);
+  return nest::WithRunsCut(job, nest::WithOffcutsWhole(Nester(whole).Run()));
+}
+
+namespace {
+
+// What is known of layouts that take less.
+std::string Bettered(const NestJob& job, const NestPlan& plan) {
+  const bool one_size = job.stock.size() == 1;
+  if (!plan.proven) {
+    const auto sheets = static_cast<std::int64_t>(plan.layouts.size());
+    if (plan.bound == sheets) return "may be improvable by other sizes, not in number";
+    return "may be improvable, bound " + std::to_string(plan.bound);
+  }
+  const bool priced = std::ranges::any_of(
+      job.stock, [](const NestStock& stock) { return !stock.on_hand && stock.price.has_value(); });
+  const std::string kept = job.runs.empty() ? "" : "that keeps the runs whole ";
+  const std::string less = one_size ? "do with fewer" : priced ? "cost less" : "do with less";
+  return "no layout cut edge to edge " + kept + "can " + less + " (proved)";
+}
+
+}  // namespace
 
 std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view noun) {
   const auto counted = [&](std::int64_t n) {
@@ -107,12 +190,7 @@ std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view
            " no place";
   }
   if (plan.layouts.empty()) return text;
-  const bool one_size = job.stock.size() == 1;
-  if (plan.proven) {
-    return text + "; no layout cut edge to edge can do with " + (one_size ? "fewer" : "less") +
-           " (proved)";
-  }
-  return text + "; may be improvable, bound " + std::to_string(plan.bound);
+  return text + "; " + Bettered(job, plan);
 }
 
 }  // namespace tillwright

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "nest/fences.h"
+
 namespace tillwright::nest {
 namespace {
 
@@ -48,7 +50,9 @@ std::int64_t CostOf(const NestStock& stock, std::int64_t area, bool priced) {
 
 void AddStock(const NestJob& job, Integers& out) {
   bool priced = false;
-  for (const NestStock& stock : job.stock) priced = priced || stock.price.has_value();
+  for (const NestStock& stock : job.stock) {
+    priced = priced || (!stock.on_hand && stock.price.has_value());
+  }
   for (std::size_t i = 0; i < job.stock.size(); ++i) {
     const NestStock& stock = job.stock[i];
     Stock sheet{.width = Down(Usable(stock.along, stock, job.kerf), out.unit),
@@ -106,6 +110,7 @@ class PlanWriter {
   }
 
   NestPlan Write(const Packing& packing) {
+    sizes_ = PieceSizes(TreesOf(packing));
     for (const SheetInWork& sheet : packing.sheets) {
       if (sheet.stock != kNone) Add(sheet);
     }
@@ -119,7 +124,11 @@ class PlanWriter {
     const Length trim = job_.stock[static_cast<std::size_t>(layout.stock)].trim;
     AddPiece(sheet.tree, 0, trim, trim, -1, layout);
     const NestStock& stock = job_.stock[static_cast<std::size_t>(layout.stock)];
-    layout.pieces.front().rect = {trim, trim, stock.along - 2 * trim, stock.across - 2 * trim};
+    // A part that fills the sheet but for what no unit measures keeps its own size.
+    NestPiece& whole = layout.pieces.front();
+    if (whole.kind != NestPieceKind::kPart) {
+      whole.rect = {trim, trim, stock.along - 2 * trim, stock.across - 2 * trim};
+    }
     plan_.layouts.push_back(std::move(layout));
   }
 
@@ -143,16 +152,17 @@ class PlanWriter {
     }
   }
 
-  // Larger pieces first, what is left over last.
-  static std::vector<std::int32_t> InOrder(const Tree& tree, const Node& node) {
+  // Larger pieces first, and last the one that needs no cut.
+  [[nodiscard]] std::vector<std::int32_t> InOrder(const Tree& tree, const Node& node) const {
     std::vector<std::int32_t> children;
     for (std::int32_t child = node.first; child != kNone; child = tree.At(child).next) {
       children.push_back(child);
     }
+    const std::int32_t last = sizes_.LastOf(tree, node);
     std::ranges::stable_sort(children, [&](std::int32_t a, std::int32_t b) {
       const auto key = [&](std::int32_t child) {
         const Node& c = tree.At(child);
-        return std::pair(c.what == kLeftover, node.what == kColumns ? -c.width : -c.height);
+        return std::pair(child == last, node.what == kColumns ? -c.width : -c.height);
       };
       return key(a) < key(b);
     });
@@ -179,6 +189,7 @@ class PlanWriter {
 
   const NestJob& job_;
   const Integers& integers_;
+  PieceSizes sizes_{{}};
   NestPlan plan_;
 };
 

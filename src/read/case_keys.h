@@ -44,6 +44,7 @@ inline constexpr std::array kToeKickKeys{
 
 inline constexpr std::array kFeetKeys{
     KeyRow{"height", "length", "From the floor to the case.", "4 in, or 100 mm"},
+    KeyRow{"setback", "length-or-zero", "From the case's front to the foremost feet.", "0"},
     KeyRow{"count", "count", "How many.", "4; 6 under a case wider than 36 in (900 mm)"},
 };
 
@@ -80,8 +81,11 @@ inline constexpr std::array kWorktopKeys{
 
 inline constexpr std::array kCaseJointKeys{
     KeyRow{"type", "choice:case-joint", "The joint.", "butt"},
-    KeyRow{"depth", "length", "How deep a dado or rabbet goes into the sides.",
+    KeyRow{"depth", "length", "How deep a dado, rabbet or groove goes into the sides.",
            "a third of the side, down to the shop increment"},
+    KeyRow{"tongue", "length",
+           "Groove: thickness of the tongues on the members' ends, and so width of the grooves.",
+           "a third of the thinnest member, down to the shop increment"},
     KeyRow{"fixing", "choice:case-fixing", "What holds the joints of the case.",
            "pocket-screws in butt joints, else glue"},
 };

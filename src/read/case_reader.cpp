@@ -24,6 +24,7 @@ class CaseReader {
     Object("joint", "case-joint", [&](ObjectReader& joint) {
       joint.Choice("type", out_.joint.type);
       joint.LengthOf("depth", Sign::kPositive, out_.joint.depth);
+      joint.LengthOf("tongue", Sign::kPositive, out_.joint.tongue);
       joint.Choice("fixing", out_.joint.fixing);
     });
     if (const JsonValue* value = o_.Find("back")) ReadBack(*value);
@@ -124,6 +125,7 @@ class CaseReader {
       out_.feet.typed = true;
       out_.feet.place = feet.place();
       feet.LengthOf("height", Sign::kPositive, out_.feet.height);
+      feet.LengthOf("setback", Sign::kZeroOrMore, out_.feet.setback);
       feet.WholeNumber("count", 1, 1000, out_.feet.count);
       if (!out_.toe_kick.typed) return;
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",

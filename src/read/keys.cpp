@@ -3,8 +3,9 @@
 #include <algorithm>
 #include <array>
 
-#include "diag/characters.h"
 #include "read/case_keys.h"
+#include "read/check_keys.h"
+#include "read/stock_keys.h"
 #include "tillwright/diagnostic.h"
 
 namespace tillwright {
@@ -24,7 +25,8 @@ constexpr std::array kSpecKeys{
     KeyRow{"screws", "screws", "Lengths of the screws at hand, to be checked.", kNone},
     KeyRow{"allowance", "allowance", "What solid parts are sawn larger than finished.",
            "1 by 1/4 in, or 25 by 6 mm"},
-    KeyRow{"glue_up", "glue-up", "Boards that solid parts wider than one are glued up from.", "none"},
+    KeyRow{"glue_up", "glue-up", "Boards that solid parts wider than one are glued up from.",
+           "the widest of \"stock\""},
     KeyRow{"edge_band", "edge-band", "Bands on the edges of sheet parts that are seen.", "none"},
     KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
     KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
@@ -67,6 +69,8 @@ constexpr std::array kFrontsKeys{
     KeyRow{"grain", "choice:grain", "Which way the grain of the fronts runs.", "horizontal"},
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
+    KeyRow{"match", "choice:match",
+           "Which fronts are cut out of one piece in their order, so that the grain runs on.", "none"},
     KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
 };
 
@@ -250,96 +254,6 @@ constexpr auto kNodeKeys = WithSizeKeys(
         KeyRow{"gap", "length-or-zero", "Gap between the children's fronts.", "fronts.gap"},
     });
 
-constexpr std::array kToleranceKeys{
-    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
-           "1/64 in, or 0.4 mm"},
-    KeyRow{"place", "length-or-zero", "How true a front is set.", "1/64 in, or 0.4 mm"},
-    KeyRow{"opening", "length-or-zero", "How true the opening is.", "1/32 in, or 0.8 mm"},
-};
-
-constexpr std::array kLimitsKeys{
-    KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
-    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", "3/16 in, or 4.8 mm"},
-};
-
-constexpr std::array kSeasonKeys{
-    KeyRow{"made", "moisture", "Moisture when the fronts are made.", "8"},
-    KeyRow{"dry", "moisture", "Moisture in the dry season.", "6"},
-    KeyRow{"humid", "moisture", "Moisture in the humid season.", "11"},
-};
-
-constexpr std::array kClimateKeys{
-    KeyRow{"temperature", "text", "Of the room, such as \"70 F\" or \"21 C\".", kNone},
-    KeyRow{"humidity", "percent", "Relative humidity in percent.", kNone},
-};
-
-constexpr std::array kMeasuredKeys{
-    KeyRow{"width", "list:width-at", "Widths of the opening at several heights.", kNone},
-    KeyRow{"height", "measured-height", "Heights of the opening at its sides.", kNone},
-    KeyRow{"diagonals", "diagonals", "Both diagonals of the opening.", kNone},
-    KeyRow{"depth", "length", "Depth of the opening.", kNone},
-    KeyRow{"fronts", "measured-parts", "Fronts already cut, by drawer.", kNone},
-    KeyRow{"boxes", "measured-parts", "Boxes already made, by drawer.", kNone},
-};
-
-constexpr std::array kWidthAtKeys{
-    KeyRow{"at", "length-or-zero", "Height above the opening's bottom.", kNone},
-    KeyRow{"size", "length", "Width there.", kNone},
-};
-
-constexpr std::array kMeasuredHeightKeys{
-    KeyRow{"left", "length", "At the left side.", kNone},
-    KeyRow{"right", "length", "At the right side.", kNone},
-};
-
-constexpr std::array kDiagonalsKeys{
-    KeyRow{"rising", "length", "From the lower left corner to the upper right.", kNone},
-    KeyRow{"falling", "length", "From the upper left corner to the lower right.", kNone},
-};
-
-constexpr std::array kMeasuredPartKeys{
-    KeyRow{"width", "length", "As measured.", kNone},
-    KeyRow{"height", "length", "As measured.", kNone},
-    KeyRow{"depth", "length", "As measured.", kNone},
-};
-
-constexpr std::array kSpacerKeys{
-    KeyRow{"name", "text", "What it is.", kNone},
-    KeyRow{"thickness", "length", "Of one.", kNone},
-    KeyRow{"count", "count", "How many there are.", "1"},
-};
-
-constexpr std::array kStockListKeys{
-    KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", "1/8 in, or 3 mm"},
-    KeyRow{"trim", "length-or-zero", "Taken off each edge of a sheet first, saw cut included.",
-           "1/4 in, or 6 mm"},
-    KeyRow{"stages", "stages",
-           "How many times a sheet may be gone over, all cuts of one time the same way.",
-           "as many as it takes"},
-    KeyRow{"waste", "ratio", "What boards are bought over the layouts, in percent.", "10"},
-    KeyRow{"sheets", "list:stock-piece", "Sheets that can be bought, and offcuts on hand.",
-           "one of 96 by 48 in, or 2440 by 1220 mm"},
-    KeyRow{"boards", "list:stock-piece", "Boards that can be bought or are on hand.",
-           "one of 96 by 6 in, or 2400 by 150 mm"},
-};
-
-constexpr std::array kStockPieceKeys{
-    KeyRow{"name", "text", "What it is called.", kNone},
-    KeyRow{"material", "text", "What it is made of.", "any"},
-    KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any"},
-    KeyRow{"length", "length", "Along the grain.", kNone},
-    KeyRow{"width", "length", "Across the grain.", kNone},
-    KeyRow{"count", "count", "How many there are.", "as many as wanted; 1 when on hand"},
-    KeyRow{"on_hand", "flag", "Paid for already: used before any is bought.", "false"},
-    KeyRow{"price", "ratio", "Of one.", kNone},
-    KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
-};
-
-constexpr std::array kFlawKeys{
-    KeyRow{"from", "length-or-zero", "From its left end.", "0"},
-    KeyRow{"to", "length", "From its left end.", kNone},
-};
-
 constexpr std::array kObjects{
     ObjectRow{"spec", "A bank of drawers to be sized.", kSpecKeys},
     ObjectRow{"opening", "The clear space the bank lives in.", kOpeningKeys},
@@ -388,28 +302,6 @@ constexpr std::array kObjects{
     ObjectRow{"flaw", "A stretch to leave out.", kFlawKeys},
 };
 
-// Edits between two words: insert, delete, change, or swap neighbours, case aside.
-std::size_t Edits(std::string_view a, std::string_view b) {
-  constexpr std::size_t kLongest = 32;
-  if (a.size() > kLongest || b.size() > kLongest) return a.size() + b.size();  // no key is so long
-  std::array<std::array<std::size_t, kLongest + 1>, kLongest + 1> d{};
-  for (std::size_t i = 0; i <= a.size(); ++i) d[i][0] = i;
-  for (std::size_t j = 0; j <= b.size(); ++j) d[0][j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const bool same = Lower(a[i - 1]) == Lower(b[j - 1]);
-      std::size_t best = d[i - 1][j - 1] + (same ? 0U : 1U);
-      if (d[i - 1][j] + 1 < best) best = d[i - 1][j] + 1;
-      if (d[i][j - 1] + 1 < best) best = d[i][j - 1] + 1;
-      const bool swapped = i > 1 && j > 1 && Lower(a[i - 1]) == Lower(b[j - 2]) &&
-                           Lower(a[i - 2]) == Lower(b[j - 1]);
-      if (swapped && d[i - 2][j - 2] + 1 < best) best = d[i - 2][j - 2] + 1;
-      d[i][j] = best;
-    }
-  }
-  return d[a.size()][b.size()];
-}
-
 }  // namespace
 
 std::span<const ObjectRow> SpecObjects() { return kObjects; }
@@ -419,19 +311,6 @@ const ObjectRow& SpecObject(std::string_view name) {
     if (row.name == name) return row;
   }
   Bug("no such object of the spec");
-}
-
-std::string_view Nearest(std::string_view word, std::span<const std::string_view> choices) {
-  std::string_view best;
-  std::size_t best_edits = (word.size() > 3 ? word.size() : 3) / 3 + 1;
-  for (const std::string_view choice : choices) {
-    const std::size_t edits = Edits(word, choice);
-    if (edits < best_edits) {
-      best = choice;
-      best_edits = edits;
-    }
-  }
-  return best;
 }
 
 }  // namespace tillwright

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <string>
 
+#include "read/box_reader.h"
 #include "read/case_reader.h"
 #include "read/check_inputs.h"
 #include "read/layout_reader.h"
@@ -116,6 +117,7 @@ class SpecReader {
     o.Choice("grain", out.grain);
     o.Choice("cut", out.cut);
     o.Choice("held", out.held);
+    ReadMatch(o, out);
     ReadPull(o, out.pull);
     const bool inset = out.style.value == FrontStyle::kInset;
     const bool known = out.style.typed || !o.Has("style");
@@ -131,6 +133,14 @@ class SpecReader {
       OnlyWith(inset || !known, o, "edge", "use \"overlay\", or set \"style\": \"inset\"");
       ReadEdges(*value, out);
     }
+  }
+
+  void ReadMatch(ObjectReader& o, FrontsSpec& out) {
+    o.Choice("match", out.match);
+    if (out.match.value == FrontMatch::kNone || out.grain.value != Grain::kNone) return;
+    ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, o.KeyPlace("match"),
+                "\"match\" does not belong to fronts without a grain",
+                "write \"grain\": \"horizontal\" or \"vertical\", or leave \"match\" out");
   }
 
   void OnlyWith(bool right, ObjectReader& o, std::string_view key, std::string_view hint) {

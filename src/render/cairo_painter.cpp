@@ -2,6 +2,8 @@
 
 #include <cairo-ft.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
@@ -34,32 +36,25 @@ struct GlyphText {
   std::vector<cairo_text_cluster_t> clusters;
 };
 
-class Painter {
+// Adds what a primitive strokes or fills to the path.
+class Tracer {
  public:
-  Painter(cairo_t* context, CairoInk ink) : cr_(context), ink_(ink) {
-    cairo_set_line_cap(cr_, CAIRO_LINE_CAP_BUTT);
-    cairo_set_line_join(cr_, CAIRO_LINE_JOIN_MITER);
-    cairo_set_miter_limit(cr_, 4);  // as SVG has it
-    cairo_set_fill_rule(cr_, CAIRO_FILL_RULE_EVEN_ODD);
-    SetFontOptions();
-  }
+  explicit Tracer(cairo_t* context) : cr_(context) {}
 
   void operator()(const Polyline& line) {
-    cairo_new_path(cr_);
+    cairo_new_sub_path(cr_);
     for (const PaperPoint& p : line.points) cairo_line_to(cr_, p.x, p.y);
     if (line.closed) cairo_close_path(cr_);
-    Paint(line.pen, line.fill);
   }
 
   void operator()(const Circle& circle) {
-    cairo_new_path(cr_);
+    cairo_new_sub_path(cr_);
     cairo_arc(cr_, circle.centre.x, circle.centre.y, circle.radius, 0, 2 * std::numbers::pi);
     cairo_close_path(cr_);
-    Paint(circle.pen, circle.fill);
   }
 
   void operator()(const Arc& arc) {
-    cairo_new_path(cr_);
+    cairo_new_sub_path(cr_);
     const double from = -Radians(arc.start);
     const double to = -Radians(arc.start + arc.sweep);
     if (arc.sweep > 0) {
@@ -67,7 +62,6 @@ class Painter {
     } else {
       cairo_arc(cr_, arc.centre.x, arc.centre.y, arc.radius, from, to);
     }
-    Paint(arc.pen, Tone::kNone);
   }
 
   void operator()(const Arrowhead& head) {
@@ -80,24 +74,92 @@ class Painter {
   }
 
   void operator()(const HatchLines& hatch) {
-    cairo_new_path(cr_);
+    PaperPoint at{-1e9, -1e9};
     for (const PaperSegment& s : hatch.segments) {
-      if (!IsAt(s.from)) cairo_move_to(cr_, s.from.x, s.from.y);
+      const bool goes_on = std::abs(s.from.x - at.x) < 1e-9 && std::abs(s.from.y - at.y) < 1e-9;
+      if (!goes_on) cairo_move_to(cr_, s.from.x, s.from.y);
       cairo_line_to(cr_, s.to.x, s.to.y);
-      at_ = s.to;
+      at = s.to;
     }
-    at_ = {-1e9, -1e9};
-    Paint(hatch.pen, Tone::kNone);
   }
 
-  void operator()(const Label& label) {
+  void operator()(const Label&) {}
+
+ private:
+  cairo_t* cr_;
+};
+
+Pen PenOf(const Primitive& primitive) {
+  return std::visit(Overloaded{[](const Arrowhead&) { return Pen::kNone; },
+                               [](const Label&) { return Pen::kNone; },
+                               [](const auto& drawn) { return drawn.pen; }},
+                    primitive);
+}
+
+Tone FillOf(const Primitive& primitive) {
+  return std::visit(Overloaded{[](const Polyline& line) { return line.fill; },
+                               [](const Circle& circle) { return circle.fill; },
+                               [](const Arrowhead&) { return Tone::kInk; },
+                               [](const auto&) { return Tone::kNone; }},
+                    primitive);
+}
+
+// Ink over ink is ink: lines of one pen are stroked together, as long as no paper or shade comes
+// between. A page is then a few strokes and not hundreds, each of which Cairo would weigh alone.
+class Painter {
+ public:
+  Painter(cairo_t* context, CairoInk ink) : cr_(context), ink_(ink) {
+    cairo_set_line_cap(cr_, CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cr_, CAIRO_LINE_JOIN_MITER);
+    cairo_set_miter_limit(cr_, 4);  // as SVG has it
+    cairo_set_fill_rule(cr_, CAIRO_FILL_RULE_EVEN_ODD);
+    SetFontOptions();
+  }
+
+  // REQUIRES: the primitive lives until Finish().
+  void Paint(const Primitive& primitive) {
+    if (const Label* label = std::get_if<Label>(&primitive)) Show(*label);
+    if (const Tone fill = FillOf(primitive); fill != Tone::kNone) {
+      if (fill != Tone::kInk) Finish();
+      Trace(primitive);
+      SetInk(fill);
+      cairo_fill(cr_);
+    }
+    const Pen pen = PenOf(primitive);
+    if (pen != Pen::kNone) strokes_[static_cast<std::size_t>(pen)].push_back(&primitive);
+    if (ink_ == CairoInk::kCoverage) Finish();  // pixels take no notice
+  }
+
+  void Finish() {
+    for (std::size_t pen = 0; pen < strokes_.size(); ++pen) {
+      if (!strokes_[pen].empty()) Stroke(StyleOf(static_cast<Pen>(pen)), strokes_[pen]);
+    }
+    FillBars();
+  }
+
+ private:
+  void Trace(const Primitive& primitive) { std::visit(Tracer(cr_), primitive); }
+
+  void Stroke(const PenStyle& style, std::vector<const Primitive*>& drawn) {
+    cairo_new_path(cr_);
+    for (const Primitive* primitive : drawn) Trace(*primitive);
+    drawn.clear();
+    SetInk(Tone::kInk);
+    cairo_set_line_width(cr_, style.width);
+    cairo_set_dash(cr_, style.dashes.data(), static_cast<int>(style.dashes.size()), 0);
+    cairo_stroke(cr_);
+  }
+
+  void Show(const Label& label) {
     if (label.text.empty()) return;
     const TextLayout layout =
         LayoutText(DrawingFontMetrics(), label.text, label.weight, label.cap_height);
     const PaperPoint start = BaselineStart(label);
+    start_ = start;
+    upward_ = label.turn == TextTurn::kUpward;
     cairo_save(cr_);
     cairo_translate(cr_, start.x, start.y);
-    if (label.turn == TextTurn::kUpward) cairo_rotate(cr_, -std::numbers::pi / 2);
+    if (upward_) cairo_rotate(cr_, -std::numbers::pi / 2);
     SetInk(Tone::kInk);
     for (std::size_t i = 0; i < layout.runs.size(); ++i) {
       ShowRun(label, label.text[i], layout.runs[i]);
@@ -106,7 +168,6 @@ class Painter {
     cairo_new_path(cr_);
   }
 
- private:
   void SetFontOptions() {
     cairo_font_options_t* options = cairo_font_options_create();
     cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
@@ -114,10 +175,6 @@ class Painter {
     cairo_font_options_set_antialias(options, CAIRO_ANTIALIAS_GRAY);
     cairo_set_font_options(cr_, options);
     cairo_font_options_destroy(options);
-  }
-
-  [[nodiscard]] bool IsAt(PaperPoint p) const {
-    return std::abs(p.x - at_.x) < 1e-9 && std::abs(p.y - at_.y) < 1e-9;
   }
 
   static double DarknessOf(Tone tone) {
@@ -143,21 +200,6 @@ class Painter {
       const bool solid = tone == Tone::kInk;
       cairo_set_operator(cr_, solid ? CAIRO_OPERATOR_OVER : CAIRO_OPERATOR_SOURCE);
     }
-  }
-
-  void Paint(Pen pen, Tone fill) {
-    if (fill != Tone::kNone) {
-      SetInk(fill);
-      cairo_fill_preserve(cr_);
-    }
-    if (pen != Pen::kNone) {
-      const PenStyle& style = StyleOf(pen);
-      SetInk(Tone::kInk);
-      cairo_set_line_width(cr_, style.width);
-      cairo_set_dash(cr_, style.dashes.data(), static_cast<int>(style.dashes.size()), 0);
-      cairo_stroke_preserve(cr_);
-    }
-    cairo_new_path(cr_);
   }
 
   void ShowRun(const Label& label, const TextRun& run, const PlacedRun& placed) {
@@ -193,9 +235,31 @@ class Painter {
     shown.text = run.text + '/' + run.denominator;
     shown.clusters = {{static_cast<int>(shown.text.size()), static_cast<int>(shown.glyphs.size())}};
     Show(weight, placed.text.cap_height, shown);
-    const PlacedBar& bar = placed.bar;
+    AddBar(placed.bar);
+  }
+
+  // The bar of a fraction.
+  void AddBar(const PlacedBar& bar) {
+    const PaperPoint a = OnPaper({bar.left, -bar.top});
+    const PaperPoint b = OnPaper({bar.right, -bar.bottom});
+    bars_.push_back(
+        {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)});
+  }
+
+  // From the axes of the label that is shown.
+  [[nodiscard]] PaperPoint OnPaper(PaperPoint p) const {
+    return upward_ ? PaperPoint{start_.x + p.y, start_.y - p.x}
+                   : PaperPoint{start_.x + p.x, start_.y + p.y};
+  }
+
+  void FillBars() {
+    if (bars_.empty()) return;
     cairo_new_path(cr_);
-    cairo_rectangle(cr_, bar.left, -bar.top, bar.right - bar.left, bar.top - bar.bottom);
+    for (const PaperBox& bar : bars_) {
+      cairo_rectangle(cr_, bar.left, bar.top, bar.Width(), bar.Height());
+    }
+    bars_.clear();
+    SetInk(Tone::kInk);
     cairo_fill(cr_);
   }
 
@@ -253,7 +317,10 @@ class Painter {
 
   cairo_t* cr_;
   CairoInk ink_;
-  PaperPoint at_{-1e9, -1e9};
+  std::array<std::vector<const Primitive*>, kPenCount> strokes_;  // by pen, not yet drawn
+  std::vector<PaperBox> bars_;                                    // of fractions, not yet drawn
+  PaperPoint start_;                                              // of the label that is shown
+  bool upward_ = false;
 };
 
 }  // namespace
@@ -261,8 +328,9 @@ class Painter {
 void PaintSheet(cairo_t* context, const Sheet& sheet, CairoInk ink) {
   Painter painter(context, ink);
   for (const SheetGroup& group : sheet.groups) {
-    for (const Primitive& primitive : group.primitives) std::visit(painter, primitive);
+    for (const Primitive& primitive : group.primitives) painter.Paint(primitive);
   }
+  painter.Finish();
 }
 
 }  // namespace tillwright

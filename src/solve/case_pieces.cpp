@@ -1,5 +1,7 @@
 #include "solve/case_pieces.h"
 
+#include <algorithm>
+
 namespace tillwright {
 namespace {
 
@@ -11,6 +13,7 @@ class PieceRule {
   void Run() {
     if (c_.stretchers) Stretchers();
     if (!c_.kick_setback.IsZero()) ToeKick();
+    if (!c_.feet.IsZero()) CheckFeet();
     if (c_.frame) Frame(*c_.frame);
     if (c_.web) {
       for (std::size_t i = 0; i < bank_.dividers.size(); ++i) {
@@ -48,6 +51,13 @@ class PieceRule {
       const Length z = c_.front_in + (back ? c_.inside_depth - c_.stretcher_width : Length());
       Add(PartRole::kStretcher, {x, y, z, c_.member_length, c_.top, c_.stretcher_width});
     }
+  }
+
+  void CheckFeet() {
+    const Length over = c_.feet_setback - c_.front_in - c_.depth;
+    if (over < Length()) return;
+    NoRoom(spec_.feet.setback.place, "the feet are set back past the case's depth", over,
+           "set them back less");
   }
 
   // A board as thick as the sides, between them, from the floor to the bottom.
@@ -133,17 +143,61 @@ class PieceRule {
     add(PartRole::kWebRail, member.begin, c_.front_in, member.length, web.rail);
     add(PartRole::kWebRail, member.begin, rear, member.length, web.rail);
     const Length z = c_.front_in + web.rail - web.tenon;
-    const auto runner = [&](Length x) {
+    const auto runner = [&](Length x) -> CasePiece& {
       add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon);
+      return bank_.pieces.back();
     };
-    runner(member.begin);
-    runner(member.begin + member.length - web.runner);
+    // Only the rails have tongues: the runners lie along the faces of what takes them.
+    const Length in = c_.joint == CaseJoint::kGroove ? c_.joint_depth : Length();
+    runner(member.begin + in);
+    runner(member.begin + member.length - in - web.runner);
+    for (const Meeting& meeting : MeetingsOf(member)) {
+      const Rect& p = meeting.partition->rect;
+      const Length x = p.x + HalfBelow(p.width - web.runner);
+      CasePiece& under = runner(x);
+      if (c_.joint == CaseJoint::kButt) continue;
+      under.takes = static_cast<int>(meeting.partition - bank_.dividers.data());
+      under.cuts.push_back(SeatIn(meeting, x, web.runner));
+    }
+  }
+
+  // A partition that stands on a divider, hangs under it, or both.
+  struct Meeting {
+    const Divider* partition = nullptr;
+    bool above = false, below = false;
+  };
+
+  // Those in the same place together.
+  [[nodiscard]] std::vector<Meeting> MeetingsOf(const Divider& member) const {
+    std::vector<Meeting> meetings;
+    const Rect& r = member.rect;
     for (const Divider& other : bank_.dividers) {
       const Rect& o = other.rect;
-      const bool meets = other.partition && o.x > r.x && o.Right() < r.Right() &&
-                         (o.y == r.Top() || o.Top() == r.y);
-      if (meets) runner(o.x + HalfBelow(o.width - web.runner));
+      const bool above = o.y == r.Top();
+      const bool within = other.partition && o.x > r.x && o.Right() < r.Right();
+      if (!within || !(above || o.Top() == r.y)) continue;
+      const auto same = std::ranges::find_if(meetings, [&](const Meeting& known) {
+        return known.partition->rect.x == o.x && known.partition->rect.width == o.width;
+      });
+      Meeting& meeting = same != meetings.end() ? *same : meetings.emplace_back(Meeting{&other});
+      (above ? meeting.above : meeting.below) = true;
     }
+    return meetings;
+  }
+
+  // What takes the partition, along the whole runner.
+  [[nodiscard]] Cut SeatIn(const Meeting& meeting, Length x, Length runner) const {
+    const Rect& p = meeting.partition->rect;
+    Cut cut;
+    cut.kind = c_.joint == CaseJoint::kGroove ? CutKind::kGroove : CutKind::kDado;
+    cut.from = CutFrom::kLeftEdge;
+    cut.offset = Max(Length(), p.x - x);
+    cut.width = Min(c_.SeatWidth(p.width), runner - cut.offset);
+    cut.depth = c_.joint_depth;
+    cut.face = meeting.above && meeting.below ? CutOn::kBothFaces
+               : meeting.above                ? CutOn::kUpperFace
+                                              : CutOn::kLowerFace;
+    return cut;
   }
 
   // Its front edge flush with the fronts.

@@ -53,9 +53,12 @@ class PartRule {
     Part& part = Add(PartRole::kFront, index, 1, front.grain, front.material);
     const Rect& r = front.rect;
     switch (front.grain) {
-      case Grain::kHorizontal: return SizePart(part, r.width, r.height, front.thickness);
-      case Grain::kVertical: return SizePart(part, r.height, r.width, front.thickness);
-      case Grain::kNone: return SizeSheet(part, r.width, r.height, front.thickness);
+      case Grain::kHorizontal:
+        return SizePart(part, r.width, r.height, front.thickness);
+      case Grain::kVertical:
+        return SizePart(part, r.height, r.width, front.thickness);
+      case Grain::kNone:
+        return SizeSheet(part, r.width, r.height, front.thickness);
     }
   }
 
@@ -84,8 +87,8 @@ class PartRule {
     SizePart(end, box.end_length, height, build.end);
     if (takes_bottom) AddBottomCut(build, end);
     if (!HasSetback(build.joint)) {
-      end.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side,
-                          build.end - build.lap});
+      end.cuts.push_back(
+          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
     }
   }
 
@@ -98,11 +101,16 @@ class PartRule {
   static CutKind JointCut(CornerJoint joint) {
     switch (joint) {
       case CornerJoint::kButt:
-      case CornerJoint::kRabbet: return CutKind::kRabbet;
-      case CornerJoint::kDado: return CutKind::kDado;
-      case CornerJoint::kHalfBlindDovetail: return CutKind::kHalfBlindDovetail;
-      case CornerJoint::kThroughDovetail: return CutKind::kThroughDovetail;
-      case CornerJoint::kFinger: return CutKind::kFinger;
+      case CornerJoint::kRabbet:
+        return CutKind::kRabbet;
+      case CornerJoint::kDado:
+        return CutKind::kDado;
+      case CornerJoint::kHalfBlindDovetail:
+        return CutKind::kHalfBlindDovetail;
+      case CornerJoint::kThroughDovetail:
+        return CutKind::kThroughDovetail;
+      case CornerJoint::kFinger:
+        return CutKind::kFinger;
     }
     return CutKind::kRabbet;
   }
@@ -111,8 +119,8 @@ class PartRule {
   static void AddCornerCuts(const BoxBuild& build, Part& side) {
     if (build.joint == CornerJoint::kButt) return;
     if (!HasJointDepth(build.joint)) {
-      side.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(),
-                           build.end - build.lap, build.side});
+      side.cuts.push_back(
+          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
       return;
     }
     const CutKind kind = JointCut(build.joint);
@@ -127,11 +135,19 @@ class PartRule {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const PartRole role = member.partition ? PartRole::kPartition : PartRole::kDivider;
     const Grain grain = member.partition ? Grain::kVertical : Grain::kHorizontal;
-    Part& part =
-        Add(role, -1, 1, grain, bank_.casework ? bank_.casework->material : std::string());
+    Part& part = Add(role, -1, 1, grain, bank_.casework ? bank_.casework->material : std::string());
     part.divider = index;
     SizePart(part, member.length, member.depth,
              member.partition ? member.rect.width : member.rect.height);
+    AddTongue(part, member.partition ? CutOn::kRightFace : CutOn::kUpperFace);
+  }
+
+  // A rabbet at each end that leaves a tongue along the other face.
+  void AddTongue(Part& part, CutOn face) const {
+    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) return;
+    const CaseBuild& build = *bank_.casework;
+    part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
+                         part.thickness - build.tongue, face});
   }
 
   void CaseParts(const CaseBuild& build) {
@@ -157,6 +173,7 @@ class PartRule {
   void Across(PartRole role, const CaseBuild& build, Length thickness) {
     Part& part = Add(role, -1, 1, Grain::kHorizontal, build.material);
     SizePart(part, build.member_length, build.inside_depth, thickness);
+    AddTongue(part, CutOn::kOutside);
   }
 
   // --- Pieces -----------------------------------------------------------------------------------
@@ -171,12 +188,15 @@ class PartRule {
       Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role), MaterialOf(piece.role));
       part.divider = piece.divider;
       SizePiece(part, piece);
+      part.takes = piece.takes;
+      part.cuts = piece.cuts;
       AddPieceCuts(part);
     }
   }
 
   static bool IsAnother(const Part& part, const CasePiece& piece) {
-    if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider) {
+    if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider ||
+        part.takes != piece.takes) {
       return false;
     }
     Part other;
@@ -196,10 +216,13 @@ class PartRule {
       case PartRole::kFrameStile:
       case PartRole::kFrameTopRail:
       case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail: return build.frame->material;
-      case PartRole::kWorktop: return build.worktop->material;
+      case PartRole::kFrameRail:
+        return build.frame->material;
+      case PartRole::kWorktop:
+        return build.worktop->material;
       case PartRole::kWebRail:
-      case PartRole::kWebRunner: return build.web->material;
+      case PartRole::kWebRunner:
+        return build.web->material;
       case PartRole::kFront:
       case PartRole::kBoxSide:
       case PartRole::kBoxFrontEnd:
@@ -213,7 +236,8 @@ class PartRule {
       case PartRole::kPartition:
       case PartRole::kStretcher:
       case PartRole::kToeKick:
-      case PartRole::kBlocking: break;
+      case PartRole::kBlocking:
+        break;
     }
     return build.material;
   }
@@ -224,14 +248,19 @@ class PartRule {
     switch (piece.role) {
       case PartRole::kStretcher:
       case PartRole::kWebRail:
-      case PartRole::kWorktop: return SizePart(part, b.width, b.depth, b.height);
+      case PartRole::kWorktop:
+        return SizePart(part, b.width, b.depth, b.height);
       case PartRole::kToeKick:
       case PartRole::kFrameTopRail:
       case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail: return SizePart(part, b.width, b.height, b.depth);
-      case PartRole::kFrameStile: return SizePart(part, b.height, b.width, b.depth);
-      case PartRole::kBlocking: return SizePart(part, b.depth, b.height, b.width);
-      case PartRole::kWebRunner: return SizePart(part, b.depth, b.width, b.height);
+      case PartRole::kFrameRail:
+        return SizePart(part, b.width, b.height, b.depth);
+      case PartRole::kFrameStile:
+        return SizePart(part, b.height, b.width, b.depth);
+      case PartRole::kBlocking:
+        return SizePart(part, b.depth, b.height, b.width);
+      case PartRole::kWebRunner:
+        return SizePart(part, b.depth, b.width, b.height);
       case PartRole::kFront:
       case PartRole::kBoxSide:
       case PartRole::kBoxFrontEnd:
@@ -242,43 +271,52 @@ class PartRule {
       case PartRole::kCaseTop:
       case PartRole::kCaseBack:
       case PartRole::kDivider:
-      case PartRole::kPartition: break;
+      case PartRole::kPartition:
+        break;
     }
   }
 
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
   // the runners to fit it.
   void AddPieceCuts(Part& part) const {
+    if (part.role == PartRole::kStretcher) AddTongue(part, CutOn::kUpperFace);
     if (part.role != PartRole::kWebRail && part.role != PartRole::kWebRunner) return;
     const WebFrame& web = *bank_.casework->web;
     const Length third = PartBelow(part.thickness, 3);
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
-                           CutOn::kInnerEdge});
+      part.cuts.push_back(
+          {CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon, CutOn::kInnerEdge});
+      AddTongue(part, CutOn::kUpperFace);
     } else {
-      part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
-                           CutOn::kBothFaces});
+      part.cuts.push_back(
+          {CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder, CutOn::kBothFaces});
     }
   }
 
-  // In the sides: dados (at the very end: rabbets) for bottom and top, and the back's channel.
+  // In the sides: dados (at the very end: rabbets) for bottom and top, or grooves for the tongues
+  // along their inside faces.
+  static void AddJointCuts(const CaseBuild& build, Part& side) {
+    if (build.joint == CaseJoint::kButt) return;
+    const auto kind_at = [&](bool at_end) {
+      if (build.joint == CaseJoint::kGroove) return CutKind::kGroove;
+      return at_end ? CutKind::kRabbet : CutKind::kDado;
+    };
+    const Length low = build.SeatWidth(build.bottom);
+    side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,
+                         build.raise + build.bottom - low, low, build.joint_depth});
+    if (build.top_none) return;
+    side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
+                         build.SeatWidth(build.top), build.joint_depth});
+  }
+
+  // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
-    if (build.joint != CaseJoint::kButt) {
-      const auto kind_at = [&](bool at_end) {
-        return at_end || build.joint == CaseJoint::kRabbet ? CutKind::kRabbet : CutKind::kDado;
-      };
-      side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge, build.raise,
-                           build.bottom, build.joint_depth});
-      if (!build.top_none) {
-        side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
-                             build.top, build.joint_depth});
-      }
-    }
+    AddJointCuts(build, side);
     if (build.back == BackFit::kRabbet) {
-      side.cuts.push_back({CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness,
-                           build.back_lap});
+      side.cuts.push_back(
+          {CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness, build.back_lap});
     } else if (build.back == BackFit::kGroove) {
       side.cuts.push_back({CutKind::kGroove, CutFrom::kRearEdge, build.back_inset,
                            build.back_thickness, build.back_depth});

@@ -4,6 +4,7 @@
 #include "solve/gaps.h"
 #include "solve/layout_rule.h"
 #include "solve/parts.h"
+#include "solve/tongue_rule.h"
 
 namespace tillwright {
 namespace {
@@ -17,6 +18,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   bank.title = spec.title.value;
   bank.units = spec.units.value;
   bank.style = spec.fronts.style.value;
+  bank.match = spec.fronts.match.value;
   bank.spaces.reserve(spec.leaves.size());
   const Entry<Length> round =
       spec.round.typed ? spec.round : Entry<Length>(defaults::kRound.In(spec.units.value));
@@ -25,6 +27,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   const auto opening = SolveOpening(context);
   if (!HasErrors(diagnostics)) {
     LayoutRule<T>(context, opening).Run();
+    SizeTongue(context);
   }
   if (!HasErrors(diagnostics)) {
     AddGaps(context.laid, bank);

@@ -34,6 +34,7 @@ typename T::Number CaseHeight(Context<T>& context, CaseBuild& build) {
   if (spec.feet.typed) {
     feet = context.GivenOr("case.feet.height", spec.feet.height, defaults::kFootHeight);
     build.feet = Value(feet);
+    build.feet_setback = spec.feet.setback.value;
     const bool wide = spec.width.value > defaults::kSixFeet.In(context.unit());
     build.feet_count = spec.feet.count.typed ? spec.feet.count.value : (wide ? 6 : 4);
   }

@@ -187,7 +187,9 @@ void CheckBack(const BackSpec& back, Diagnostics& out) {
 void CheckCase(const CaseSpec& casework, Diagnostics& out) {
   CheckBack(casework.back, out);
   Refuse(casework.joint.depth, casework.joint.type.value != CaseJoint::kButt, "depth", "butt",
-         "dado and rabbet joints have a depth", out);
+         "dado, rabbet and groove joints have a depth", out);
+  Refuse(casework.joint.tongue, casework.joint.type.value == CaseJoint::kGroove, "tongue",
+         Word(casework.joint.type.value), "only a groove joint has a tongue", out);
 }
 
 const OverrideSpec kNoOverride;

@@ -35,6 +35,7 @@ inline constexpr Default kOverlay{In(5, 8), Mm(16)};
 inline constexpr Default kEdge{In(1, 8), Mm(3)};
 inline constexpr Default kTwoPulls{In(24), Mm(610)};  // fronts wider than this have two pulls
 inline constexpr Default kCaseStock{In(3, 4), Mm(18)};  // sides, bottom, top, dividers, partitions
+inline constexpr Default kLeastTongue{In(1, 8), Mm(3)};  // thinner ones break off
 inline constexpr Default kBackThickness{In(1, 4), Mm(6)};
 inline constexpr Default kBackInset{In(1, 2), Mm(12)};
 inline constexpr Default kBoxSide{In(1, 2), Mm(12)};

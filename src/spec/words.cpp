@@ -19,12 +19,13 @@ constexpr std::array kCornerJoint{"butt"sv,
                                   "finger"sv};
 constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
-constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv};
+constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "groove"sv};
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
 constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};
 constexpr std::array kSawnCut{"flat"sv, "quarter"sv};
 constexpr std::array kHeld{"middle"sv, "bottom"sv};
+constexpr std::array kFrontMatch{"none"sv, "row"sv, "stack"sv};
 constexpr std::array kEdge{"top"sv, "bottom"sv, "left"sv, "right"sv};
 
 }  // namespace
@@ -80,6 +81,10 @@ std::span<const std::string_view> Words<SawnCut>() {
 template <>
 std::span<const std::string_view> Words<Held>() {
   return kHeld;
+}
+template <>
+std::span<const std::string_view> Words<FrontMatch>() {
+  return kFrontMatch;
 }
 template <>
 std::span<const std::string_view> Words<Edge>() {

@@ -3,6 +3,9 @@
 
 #include "spec/defaults.h"
 #include "spec/materials.h"
+#include "stock/board_choice.h"
+#include "stock/front_runs.h"
+#include "stock/glue_up.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
@@ -50,9 +53,10 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
 
 class CutListRule {
  public:
-  CutListRule(const Spec& spec, const Bank& bank)
+  CutListRule(const Spec& spec, const Bank& bank, const StockListSpec& stock)
       : spec_(spec),
         bank_(bank),
+        stock_(stock),
         more_length_(AllowanceOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
         more_width_(AllowanceOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
 
@@ -63,6 +67,7 @@ class CutListRule {
       return std::tuple(std::string_view(a.material), -a.thickness, -a.width, -a.length) <
              std::tuple(std::string_view(b.material), -b.thickness, -b.width, -b.length);
     });
+    NameRuns(lines);
     return lines;
   }
 
@@ -85,36 +90,38 @@ class CutListRule {
     if (line.solid) {
       line.rough_length += more_length_;
       line.rough_width += more_width_;
-      line.boards = BoardsOf(line.rough_width);
+      GlueUp(line, WidestBoard(stock_, {line.material, line.thickness}, bank_.units), spec_.glue_up,
+             bank_);
     }
     return line;
   }
 
-  // As few boards as do, of one width in whole increments but for the last, which takes the rest;
-  // each joint takes its jointing.
-  std::vector<Length> BoardsOf(Length width) const {
-    const GlueUpSpec& spec = spec_.glue_up;
-    if (!spec.typed || width <= spec.board.value) return {};
-    const Length joint = AllowanceOr(spec.joint, defaults::kJointing, bank_.units);
-    const Length each = spec.board.value - joint;
-    const std::int64_t n = CeilTo(width - joint, each).picometers() / each.picometers();
-    const Length total = width + (n - 1) * joint;
-    const Length share = total - (n - 1) * PartBelow(total, n);  // the largest of equal ones
-    const Length whole = Min(CeilTo(share, bank_.round), spec.board.value);
-    std::vector<Length> boards(static_cast<std::size_t>(n), whole);
-    boards.back() = total - (n - 1) * whole;
-    return boards;
+  void NameRuns(std::vector<CutLine>& lines) const {
+    const std::vector<FrontRun> runs = MatchedFronts(bank_);
+    if (runs.empty()) return;
+    const std::vector<std::size_t> line_of = LineOfParts(bank_, lines);
+    for (const FrontRun& run : runs) {
+      for (const std::size_t part : run.parts) {
+        std::vector<std::string>& labels = lines[line_of[part]].runs;
+        if (labels.empty() || labels.back() != run.label) labels.push_back(run.label);
+      }
+    }
   }
 
   const Spec& spec_;
   const Bank& bank_;
+  const StockListSpec& stock_;
   Length more_length_, more_width_;
 };
 
 }  // namespace
 
 std::vector<CutLine> CutList(const Spec& spec, const Bank& bank) {
-  return CutListRule(spec, bank).Run();
+  return CutList(spec, bank, spec.stock);
+}
+
+std::vector<CutLine> CutList(const Spec& spec, const Bank& bank, const StockListSpec& stock) {
+  return CutListRule(spec, bank, stock).Run();
 }
 
 }  // namespace tillwright

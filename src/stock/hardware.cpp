@@ -254,10 +254,8 @@ class HardwareRule {
       }
     }
     for (const CutLine& line : cuts_) {
-      if (line.boards.empty()) continue;
-      const auto joints = static_cast<std::int64_t>(line.boards.size()) - 1;
-      microlitres +=
-          joints * line.kind.count * hardware::GlueMicrolitres(line.rough_length, line.thickness);
+      microlitres += (line.boards - 1) * line.kind.count *
+                     hardware::GlueMicrolitres(line.rough_length, line.thickness);
     }
     constexpr std::int64_t kStep = 10'000;  // 10 ml
     const std::int64_t steps = (microlitres + kStep - 1) / kStep;
@@ -296,8 +294,9 @@ std::vector<HardwareLine> HardwareList(const Spec& spec, const Bank& bank) {
 
 PartsLists MakePartsLists(const Spec& spec, const Bank& bank) {
   std::vector<CutLine> cuts = CutList(spec, bank);
+  std::vector<FrontRun> runs = FrontRuns(spec, bank, cuts);
   std::vector<HardwareLine> hardware = HardwareRule(spec, bank, cuts).Run();
-  return {std::move(cuts), std::move(hardware)};
+  return {std::move(cuts), std::move(hardware), std::move(runs)};
 }
 
 }  // namespace tillwright

@@ -7,7 +7,7 @@ namespace {
 
 bool IsAlike(const NestPiece& a, const NestPiece& b) {
   return a.kind == b.kind && a.rect == b.rect && a.part == b.part && a.turned == b.turned &&
-         a.parent == b.parent && a.pieces == b.pieces;
+         a.parent == b.parent && a.run == b.run && a.place == b.place && a.pieces == b.pieces;
 }
 
 bool IsAlike(const NestLayout& a, const NestLayout& b) {

@@ -53,8 +53,8 @@ std::vector<PartKind> PartKinds(const Bank& bank) {
     PartKind& kind = kinds[at->second];
     kind.parts.push_back(i);
     kind.count += part.count;
-    // Pieces that come in pairs stand left and right.
-    if (part.count == 2 && (IsHanded(shape) || !BothFacesAlike(seats))) ++kind.mirrored;
+    // One of them stands at the left and one at the right.
+    if (ComesInPairs(part.role) && (IsHanded(shape) || !BothFacesAlike(seats))) ++kind.mirrored;
   }
   return kinds;
 }

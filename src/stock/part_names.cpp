@@ -1,46 +1,88 @@
 #include "stock/part_names.h"
 
+#include "bank/id_list.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {
 
-std::string Name(NumberedId id) { return id.first + std::to_string(id.second); }
+std::string Name(const NumberedId& id) { return id.first + std::to_string(id.second); }
 
 bool IsOfCase(const Part& part) { return part.space < 0 && part.divider < 0; }
 
-}  // namespace
+constexpr std::size_t kLongestStem = 60;
 
-std::string RunTogether(const std::set<NumberedId>& ids) {
+// Lower case, "-to-" between the ends of a run, '-' for what else is no letter or digit.
+std::string Stem(const std::string& label) {
+  const std::string_view dash = "\u2013";
+  std::string stem;
+  for (std::size_t at = 0; at < label.size(); ++at) {
+    const char c = label[at];
+    if (label.compare(at, dash.size(), dash) == 0) {
+      stem += "-to-";
+      at += dash.size() - 1;
+    } else if (c >= 'A' && c <= 'Z') {
+      stem += static_cast<char>(c - 'A' + 'a');
+    } else if (c != ',') {
+      stem += c == ' ' ? '-' : c;
+    }
+  }
+  return stem;
+}
+
+std::set<NumberedId> IdsOf(const Bank& bank, const PartKind& kind) {
+  std::set<NumberedId> ids;
+  if (IsOfCase(bank.parts[kind.parts.front()])) return ids;
+  for (const std::size_t index : kind.parts) {
+    ids.insert(ToNumberedId(PartFor(bank, bank.parts[index])));
+  }
+  return ids;
+}
+
+// "H1 V1, H2 V3": runners by frame and partition.
+std::string RunnerIds(const Bank& bank, const PartKind& kind) {
   std::string out;
-  for (auto at = ids.begin(); at != ids.end();) {
-    const NumberedId first = *at;
-    NumberedId last = first;
-    for (++at; at != ids.end() && *at == NumberedId{last.first, last.second + 1}; ++at) last = *at;
+  for (const std::size_t index : kind.parts) {
+    const Part& part = bank.parts[index];
     if (!out.empty()) out += ", ";
-    out += Name(first);
-    if (last == first) continue;
-    out += last.second == first.second + 1 ? ", " : "\u2013";
-    out += Name(last);
+    out += PartFor(bank, part) + " " + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
   }
   return out;
+}
+
+}  // namespace
+
+std::string RunTogether(const std::vector<std::string>& ids) {
+  IdList list;
+  for (const std::string& id : ids) list.Add(id);
+  return list.ToText();
+}
+
+std::string RunTogether(const std::set<NumberedId>& ids) {
+  IdList list;
+  for (const NumberedId& id : ids) list.Add(Name(id));
+  return list.ToText();
 }
 
 NumberedId ToNumberedId(const std::string& id) { return {id[0], std::stoi(id.substr(1))}; }
 
 std::string PartKindIds(const Bank& bank, const PartKind& kind) {
-  if (IsOfCase(bank.parts[kind.parts.front()])) return "";
-  std::set<NumberedId> ids;
-  for (const std::size_t index : kind.parts) {
-    ids.insert(ToNumberedId(PartFor(bank, bank.parts[index])));
-  }
-  return RunTogether(ids);
+  const Part& part = bank.parts[kind.parts.front()];
+  return part.takes >= 0 ? RunnerIds(bank, kind) : RunTogether(IdsOf(bank, kind));
 }
 
 std::string PartKindLabel(const Bank& bank, const PartKind& kind) {
   std::string label(ToText(bank.parts[kind.parts.front()].role));
   const std::string ids = PartKindIds(bank, kind);
   return ids.empty() ? label : label + " " + ids;
+}
+
+std::string PartKindStem(const Bank& bank, const PartKind& kind) {
+  std::string stem = Stem(PartKindLabel(bank, kind));
+  if (stem.size() <= kLongestStem) return stem;
+  const std::set<NumberedId> ids = IdsOf(bank, kind);
+  const std::string role(ToText(bank.parts[kind.parts.front()].role));
+  return Stem(role + " " + Name(*ids.begin())) + "-and-" + std::to_string(ids.size() - 1) + "-more";
 }
 
 }  // namespace tillwright

@@ -5,13 +5,15 @@
 #include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace tillwright {
 
 // A letter and a number: D12.
 using NumberedId = std::pair<char, int>;
 
-// "D1–D3, D5".
+// In their order, those that count up together: "D1–D3, D5".
+[[nodiscard]] std::string RunTogether(const std::vector<std::string>& ids);
 [[nodiscard]] std::string RunTogether(const std::set<NumberedId>& ids);
 
 // REQUIRES: a letter and a number.

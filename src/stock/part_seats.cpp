@@ -43,10 +43,21 @@ class SeatFinder {
           Lying(index, false, -(c.side_in + depth_));
         }
         return;
+      case PartRole::kStretcher:
+        if (member.partition && r.Top() == bank_.opening_height) {
+          Lying(index, true, -(c.side_in + depth_));
+        }
+        return;
+      case PartRole::kWorktop:  // where it closes the case
+        if (c.top_none && member.partition && r.Top() == bank_.opening_height) {
+          Lying(index, true, -(c.side_in + c.side + c.worktop->left));
+        }
+        return;
       case PartRole::kPartition:
         if (!member.partition) InPartition(index);
         return;
       case PartRole::kDivider:
+      case PartRole::kWebRail:
         if (member.partition) InDivider(index);
         return;
       case PartRole::kFront:
@@ -55,16 +66,13 @@ class SeatFinder {
       case PartRole::kBoxBackEnd:
       case PartRole::kBoxBottom:
       case PartRole::kCaseBack:
-      case PartRole::kStretcher:
       case PartRole::kToeKick:
       case PartRole::kFrameStile:
       case PartRole::kFrameTopRail:
       case PartRole::kFrameBottomRail:
       case PartRole::kFrameRail:
       case PartRole::kBlocking:
-      case PartRole::kWebRail:
-      case PartRole::kWebRunner:
-      case PartRole::kWorktop:
+      case PartRole::kWebRunner:  // theirs run along them: Part::cuts
         return;
     }
   }
@@ -95,12 +103,14 @@ class SeatFinder {
   // Across a part that stands; its lower end is at `end` of the opening's heights.
   void Standing(int index, bool other_face, Length end) {
     const Rect& r = RectOf(index);
-    seats_.push_back({index, other_face, false, r.y - end, r.height, depth_});
+    seats_.push_back({index, other_face, false, r.y - end, WidthOf(r.height), depth_});
   }
   void Lying(int index, bool other_face, Length end) {
     const Rect& r = RectOf(index);
-    seats_.push_back({index, other_face, true, r.x - end, r.width, depth_});
+    seats_.push_back({index, other_face, true, r.x - end, WidthOf(r.width), depth_});
   }
+  // A tongue lies along a divider's lower and a partition's left face.
+  Length WidthOf(Length thickness) const { return bank_.casework->SeatWidth(thickness); }
 
   const Bank& bank_;
   const Part& part_;
@@ -114,9 +124,16 @@ std::vector<Seat> SeatsIn(const Bank& bank, const Part& part) {
   return SeatFinder(bank, part).Find();
 }
 
+std::string_view SeatKind(const Bank& bank) {
+  return bank.casework && bank.casework->joint == CaseJoint::kGroove ? "groove" : "dado";
+}
+
 std::string_view SeatFace(PartRole role, const Seat& seat) {
   if (role == PartRole::kCaseSide) return seat.other_face ? "right side" : "left side";
-  if (role == PartRole::kDivider) return seat.other_face ? "lower face" : "upper face";
+  if (role == PartRole::kDivider || role == PartRole::kWebRail || role == PartRole::kStretcher) {
+    return seat.other_face ? "lower face" : "upper face";
+  }
+  if (role == PartRole::kWorktop) return "underside";
   if (role == PartRole::kPartition) return seat.other_face ? "left face" : "right face";
   return "inside";
 }

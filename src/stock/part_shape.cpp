@@ -58,8 +58,14 @@ void SizeFace(const Bank& bank, const Part& part, PartShape& shape) {
   }
 }
 
-void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
-  if (cut.face == CutOn::kInnerEdge) return;  // not on the face that is drawn
+bool StandsUpright(PartRole role) {
+  return role == PartRole::kCaseSide || role == PartRole::kPartition ||
+         role == PartRole::kFrameStile;
+}
+
+// `stands`: the part's ends are the lower and the upper.
+void AddBands(const Cut& cut, std::size_t index, bool stands, PartShape& shape) {
+  if (cut.face == CutOn::kInnerEdge) return;  // on neither face
   const Length far = cut.offset + cut.width;
   const auto add = [&](bool upright, bool from_far) {
     const Length whole = upright ? shape.right : shape.up;
@@ -68,6 +74,10 @@ void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
       band.low = whole - far;
       band.high = whole - cut.offset;
     }
+    band.behind = cut.face == CutOn::kOutside || cut.face == CutOn::kLowerFace;
+    shape.bands.push_back(band);
+    if (cut.face != CutOn::kBothFaces) return;
+    band.behind = band.twin = true;
     shape.bands.push_back(band);
   };
   switch (cut.from) {
@@ -79,8 +89,10 @@ void AddBands(const Cut& cut, std::size_t index, PartShape& shape) {
     case CutFrom::kRearEdge:
       return add(true, true);
     case CutFrom::kEachEnd:
-      add(true, false);
-      return add(true, true);
+      add(!stands, false);
+      return add(!stands, true);
+    case CutFrom::kLeftEdge:
+      return add(false, true);  // seen from above, its front at the left
     case CutFrom::kUpperFace:
       return;
   }
@@ -102,20 +114,25 @@ void AddSeats(const std::vector<Seat>& seats, PartShape& shape) {
   }
 }
 
-using BandKey = std::tuple<bool, Length, Length, Length, bool>;
+using BandKey = std::tuple<bool, Length, Length, Length, bool, bool>;
 
 std::vector<BandKey> Keys(const PartShape& shape, bool mirrored) {
   std::vector<BandKey> keys;
   for (const CutBand& band : shape.bands) {
     const bool turn = mirrored && band.upright;
     keys.emplace_back(band.upright, turn ? shape.right - band.high : band.low,
-                      turn ? shape.right - band.low : band.high, band.depth, band.joint);
+                      turn ? shape.right - band.low : band.high, band.depth, band.joint,
+                      band.behind);
   }
   std::ranges::sort(keys);
   return keys;
 }
 
 }  // namespace
+
+bool ComesInPairs(PartRole role) {
+  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
+}
 
 bool IsJoint(CutKind kind) {
   return kind == CutKind::kHalfBlindDovetail || kind == CutKind::kThroughDovetail ||
@@ -130,7 +147,7 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   const bool along = shape.right == part.length;
   shape.right_name = along ? "length" : "width";
   shape.up_name = along ? "width" : "length";
-  for (std::size_t i = 0; i < part.cuts.size(); ++i) AddBands(part.cuts[i], i, shape);
+  for (std::size_t i = 0; i < part.cuts.size(); ++i) AddBands(part.cuts[i], i, StandsUpright(part.role), shape);
   AddSeats(SeatsIn(bank, part), shape);
   if (part.role == PartRole::kFront) {
     const Front& front = SpaceOf(bank, part).front;

@@ -20,6 +20,8 @@ struct CutBand {
   Length depth;           // from the face
   bool joint = false;     // dovetails or fingers: only a part of the band is cut away
   bool seat = false;      // takes a divider or partition
+  bool behind = false;    // in the face that is not drawn
+  bool twin = false;      // behind, and the same in the drawn face
 };
 
 struct PartShape {
@@ -35,6 +37,9 @@ struct PartShape {
 
 // True if the mirror image, left for right, is another part.
 [[nodiscard]] bool IsHanded(const PartShape& shape);
+
+// Of which there are a left and a right one.
+[[nodiscard]] bool ComesInPairs(PartRole role);
 
 // Dovetails and fingers.
 [[nodiscard]] bool IsJoint(CutKind kind);

@@ -2,6 +2,8 @@
 #include <tuple>
 
 #include "spec/defaults.h"
+#include "stock/board_choice.h"
+#include "stock/stock_parts.h"
 #include "tillwright/parts.h"
 #include "tillwright/stock.h"
 
@@ -20,6 +22,7 @@ class StockPlanner {
     plan_.title = sources.front().bank->title;
     spec_ = &sources.front().spec->stock;
     for (const StockSource& source : sources) {
+      if (sources.size() > 1) plan_.banks.push_back(source.bank->title);
       if (!spec_->typed && source.spec->stock.typed) spec_ = &source.spec->stock;
     }
   }
@@ -45,18 +48,25 @@ class StockPlanner {
 
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
-    const std::vector<CutLine> own =
-        source.cuts == nullptr ? CutList(*source.spec, *source.bank) : std::vector<CutLine>();
-    for (const CutLine& line : source.cuts == nullptr ? own : *source.cuts) {
-      std::string label = line.label;
-      if (sources_.size() > 1) label = std::string(1, Letter(index)) + ": " + label;
-      AddLine(GroupFor(line), line, std::move(label));
+    const std::string prefix =
+        sources_.size() > 1 ? std::string(1, BankLetter(index)) + ": " : std::string();
+    const std::vector<CutLine> lines =
+        source.cuts != nullptr ? *source.cuts : CutList(*source.spec, *source.bank, *spec_);
+    const std::vector<std::size_t> line_of = LineOfParts(*source.bank, lines);
+    const std::vector<FrontRun> runs = MatchedFronts(*source.bank);
+    std::vector<std::int64_t> alone;
+    for (const CutLine& line : lines) alone.push_back(line.kind.count);
+    for (const FrontRun& run : runs) {
+      for (const std::size_t part : run.parts) --alone[line_of[part]];
     }
-  }
-
-  // A, B, C …; banks past the 26th share the last.
-  static char Letter(std::size_t index) {
-    return static_cast<char>('A' + std::min<std::size_t>(index, 25));
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      if (alone[i] == 0) continue;
+      StockParts(GroupFor(lines[i])).Add(lines[i], prefix + lines[i].label, alone[i]);
+    }
+    for (const FrontRun& run : runs) {
+      StockGroup& group = GroupFor(lines[line_of[run.parts.front()]]);
+      StockParts(group).AddRun({source, lines, line_of, run, prefix});
+    }
   }
 
   StockGroup& GroupFor(const CutLine& line) {
@@ -80,37 +90,20 @@ class StockPlanner {
   void AddStock(StockGroup& group) const {
     group.job.kerf = Or(spec_->kerf, In(defaults::kKerf));
     group.job.stages = group.solid ? 0 : spec_->stages.value;
-    if (group.solid) group.rough = RoughThickness(group);
+    if (group.solid) {
+      group.rough = RoughThickness(*spec_, {group.material, group.thickness}, plan_.units);
+    }
     const std::vector<StockPieceSpec>& pieces = group.solid ? spec_->boards : spec_->sheets;
     for (const StockPieceSpec& piece : pieces) {
-      if (Suits(piece, group)) AddPiece(piece, group);
+      if (Suits(piece, group.material, group.rough)) AddPiece(piece, group);
     }
-    if (!group.job.stock.empty()) return;
+    const auto is_bought = [](const NestStock& stock) { return !stock.on_hand; };
+    if (std::ranges::any_of(group.job.stock, is_bought)) return;
+    group.usual = static_cast<std::int32_t>(group.job.stock.size());
     StockPieceSpec usual;
     usual.length = In(group.solid ? defaults::kBoardLength : defaults::kSheetLength);
     usual.width = In(group.solid ? defaults::kBoardWidth : defaults::kSheetWidth);
     AddPiece(usual, group);
-  }
-
-  static bool OfMaterial(const StockPieceSpec& piece, const StockGroup& group) {
-    return piece.material.value.empty() || piece.material.value == group.material;
-  }
-
-  // Boards are planed down to the thickness: those that are taken are the thinnest that allow it.
-  [[nodiscard]] Length RoughThickness(const StockGroup& group) const {
-    Length best;
-    for (const StockPieceSpec& piece : spec_->boards) {
-      if (!OfMaterial(piece, group) || !piece.thickness.typed) continue;
-      if (piece.thickness.value < group.thickness) continue;
-      if (best.IsZero() || piece.thickness.value < best) best = piece.thickness.value;
-    }
-    if (!best.IsZero()) return best;
-    return CeilTo(group.thickness + In(defaults::kPlaning), In(defaults::kBoardStep));
-  }
-
-  static bool Suits(const StockPieceSpec& piece, const StockGroup& group) {
-    return OfMaterial(piece, group) &&
-           (!piece.thickness.typed || piece.thickness.value == group.rough);
   }
 
   // Flaws cut a piece into the clear stretches between them; each such piece is there once.
@@ -146,57 +139,13 @@ class StockPlanner {
     return (200 * price.numerator + price.denominator) / (2 * price.denominator);
   }
 
-  // --- What is cut ------------------------------------------------------------------------------
-
-  void AddLine(StockGroup& group, const CutLine& line, std::string label) const {
-    StockPart part{.label = std::move(label),
-                   .length = line.length,
-                   .width = line.width,
-                   .count = line.kind.count};
-    NestPart nest{.label = {},
-                  .along = line.rough_length,
-                  .across = line.rough_width,
-                  .count = line.kind.count,
-                  .may_turn = !group.solid && line.grain == Grain::kNone};
-    if (group.solid && !line.boards.empty()) {
-      GlueUpAsListed(line, nest, part);
-    } else if (group.solid) {
-      GlueUp(group, nest, part);
-    }
-    nest.label = part.label;
-    group.parts.push_back(std::move(part));
-    group.job.parts.push_back(std::move(nest));
-  }
-
-  // The boards the cut list has for it; the last may be narrower and is cut with the others.
-  static void GlueUpAsListed(const CutLine& line, NestPart& nest, StockPart& part) {
-    part.staves = static_cast<int>(line.boards.size());
-    nest.across = line.boards.front();
-    nest.count *= part.staves;
-  }
-
-  // As few boards of one width as the widest board there is allows, each wider by what jointing
-  // its edges takes.
-  void GlueUp(const StockGroup& group, NestPart& nest, StockPart& part) const {
-    Length widest;
-    for (const NestStock& stock : group.job.stock) widest = Max(widest, stock.across);
-    const Length joint = In(defaults::kJointing);
-    if (nest.across <= widest || widest <= 2 * joint) return;
-    const Length each = widest - joint;
-    part.staves =
-        static_cast<int>((nest.across.picometers() + each.picometers() - 1) / each.picometers());
-    nest.across = PartBelow(nest.across, part.staves) + Length::Picometers(1) + joint;
-    nest.across =
-        CeilTo(nest.across, In(Default{Length::Inches(1, 64), Length::Picometers(100'000'000)}));
-    nest.across = Min(nest.across, widest);
-    nest.count *= part.staves;
-  }
-
   void LayOut(StockGroup& group) {
     std::int64_t parts = 0;
     for (const NestPart& part : group.job.parts) parts += part.count;
     group.job.work = std::min(kMostWork, parts * kWorkEach);
     group.plan = Nest(group.job);
+    while (BreakUnplacedRuns(group)) group.plan = Nest(group.job);
+    NameRuns(group);
     for (const StockUse& use : UsesOf(group)) {
       const NestStock& stock = group.job.stock[static_cast<std::size_t>(use.stock)];
       plan_.priced = plan_.priced && (stock.on_hand || stock.price.has_value());
@@ -211,6 +160,10 @@ class StockPlanner {
 }  // namespace
 
 StockPlan PlanStock(std::span<const StockSource> sources) { return StockPlanner(sources).Run(); }
+
+char BankLetter(std::size_t index) {
+  return static_cast<char>('A' + std::min<std::size_t>(index, 25));
+}
 
 std::vector<StockUse> UsesOf(const StockGroup& group) {
   std::vector<StockUse> uses;

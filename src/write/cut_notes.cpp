@@ -35,15 +35,22 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
   if (cut.face == CutOn::kInnerEdge) {
     return "in the inner edge, " + FormatLength(cut.offset, unit) + " below " + from;
   }
+  if (cut.from == CutFrom::kLeftEdge) {
+    return "along the " + std::string(ToText(cut.face)) + ", " + FormatLength(cut.offset, unit) +
+           " in from " + from;
+  }
   if (cut.face == CutOn::kBothFaces) return "on both faces at " + from;
+  if (cut.from == CutFrom::kEachEnd && cut.face != CutOn::kInside) {
+    return "on the " + std::string(ToText(cut.face)) + " at " + from;
+  }
   if (cut.offset.IsZero()) return "at " + from;
   return FormatLength(cut.offset, unit) +
          (cut.from == CutFrom::kLowerEdge ? " up from " : " in from ") + from;
 }
 
-// A dado that takes a member.
+// A dado or groove that takes a member.
 std::string SeatWords(const Bank& bank, const Seat& seat) {
-  return "dado " + FormatLength(seat.width, bank.units) + " wide, " +
+  return std::string(SeatKind(bank)) + " " + FormatLength(seat.width, bank.units) + " wide, " +
          FormatLength(seat.depth, bank.units) + " deep, " + FormatLength(seat.offset, bank.units) +
          (seat.upright ? " in from the left end" : " up from the lower end") + " for " +
          ToText(bank.dividers[static_cast<std::size_t>(seat.member)]);
@@ -87,15 +94,11 @@ std::string AllCutWords(const Bank& bank, const Part& part) {
   return text;
 }
 
-std::string BoardWords(const std::vector<Length>& boards, Unit unit) {
-  if (boards.empty()) return {};
-  std::string text = std::to_string(boards.size() - 1) + " of " + FormatLength(boards[0], unit);
-  if (boards.back() == boards[0]) {
-    text = std::to_string(boards.size()) + " of " + FormatLength(boards[0], unit);
-  } else {
-    text += ", 1 of " + FormatLength(boards.back(), unit);
-  }
-  return text;
+std::string BoardWords(const CutLine& line, Unit unit) {
+  if (line.boards == 1) return {};
+  const int joints = line.boards - 1;
+  return std::to_string(line.boards) + " of " + FormatLength(line.board_width, unit) + "; " +
+         std::to_string(joints) + (joints == 1 ? " joint" : " joints");
 }
 
 std::string CutNotes::Letter(const std::string& text) {

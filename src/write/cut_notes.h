@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "tillwright/bank.h"
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
 
@@ -15,8 +15,8 @@ namespace tillwright {
 // The same, and the dados that take dividers and partitions.
 [[nodiscard]] std::string AllCutWords(const Bank& bank, const Part& part);
 
-// "5 boards of 5 3/8"; empty for a part of one board.
-[[nodiscard]] std::string BoardWords(const std::vector<Length>& boards, Unit unit);
+// The boards it is glued up from, "5 of 5 3/8; 4 joints"; empty for a part of one board.
+[[nodiscard]] std::string BoardWords(const CutLine& line, Unit unit);
 
 class CutNotes {
  public:

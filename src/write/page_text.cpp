@@ -4,6 +4,7 @@
 
 #include "bank/headings.h"
 #include "tillwright/length_text.h"
+#include "tillwright/words.h"
 #include "write/cautions.h"
 #include "write/finding_groups.h"
 #include "write/text_table.h"
@@ -15,6 +16,51 @@ namespace {
 std::string Coloured(Level level) {
   return level == Level::kFail ? "\x1b[31m" : level == Level::kWarn ? "\x1b[33m" : "\x1b[36m";
 }
+
+// What the case is made with besides its sizes, one line each.
+class CaseWords {
+ public:
+  explicit CaseWords(const Bank& bank) : unit_(bank.units), c_(*bank.casework) {}
+
+  std::string Run() const {
+    std::string text = "Case     " + In(c_.width) + " wide, " + In(c_.height) + " high, " +
+                       In(c_.depth) + " deep\n";
+    if (c_.joint != CaseJoint::kButt) text += Joint();
+    if (!c_.kick_setback.IsZero()) {
+      text += "Toe kick " + In(c_.raise) + " high, set back " + In(c_.kick_setback) + "\n";
+    }
+    if (!c_.feet.IsZero()) {
+      text += "Feet     " + std::to_string(c_.feet_count) + ", " + In(c_.feet) + " high\n";
+    }
+    if (c_.frame) text += Frame(*c_.frame);
+    if (c_.worktop) text += TheWorktop(*c_.worktop);
+    return text;
+  }
+
+ private:
+  std::string In(Length length) const { return FormatLength(length, unit_); }
+
+  std::string Joint() const {
+    std::string text =
+        "Joint    " + std::string(Word(c_.joint)) + ", " + In(c_.joint_depth) + " deep";
+    if (c_.joint == CaseJoint::kGroove) text += ", tongues " + In(c_.tongue) + " thick";
+    return text + "\n";
+  }
+  std::string Frame(const FaceFrame& frame) const {
+    return "Frame    stiles " + In(frame.stile) + ", top rail " + In(frame.rail) +
+           ", bottom rail " + In(frame.bottom_rail) + ", " + In(frame.thickness) + " thick\n";
+  }
+  std::string TheWorktop(const Worktop& worktop) const {
+    std::string text = "Worktop  " + In(worktop.thickness) + " thick";
+    if (!worktop.leg.IsZero()) {
+      text += ", its upper face " + In(worktop.leg + worktop.thickness) + " above the floor";
+    }
+    return text + "\n";
+  }
+
+  Unit unit_;
+  const CaseBuild& c_;
+};
 
 }  // namespace
 
@@ -29,11 +75,7 @@ void PageText::Title(const Bank& bank, std::string_view remark) {
 void PageText::Head(const Bank& bank) {
   const auto in = [&](Length length) { return FormatLength(length, bank.units); };
   Title(bank, " Places are from the opening's lower left corner.");
-  if (bank.casework) {
-    const CaseBuild& c = *bank.casework;
-    out_ +=
-        "Case     " + in(c.width) + " wide, " + in(c.height) + " high, " + in(c.depth) + " deep\n";
-  }
+  if (bank.casework) out_ += CaseWords(bank).Run();
   out_ += "Opening  " + in(bank.opening_width) + " wide, " + in(bank.opening_height) + " high, " +
           in(bank.opening_depth) + " deep\n";
 }

@@ -72,17 +72,17 @@ class PartDxf {
         shape_(ShapeOf(bank, part_)),
         seats_(SeatsIn(bank, part_)) {}
 
-  // The file of one hand and face. `mirrored`: left for right. `other`: the seats of the other
-  // face.
+  // The file of one hand and face. `mirrored`: left for right. `other_face`: the seats of the other
+  // face. `cuts`: with the drawn face's cuts and holes, else with those behind.
   std::string File(bool mirrored, bool other_face, bool cuts, std::string_view hand) {
     Dxf dxf;
     mirrored_ = mirrored;
     Outline(dxf);
     for (const CutBand& band : shape_.bands) {
-      if (!band.seat && cuts) Band(dxf, OperationOf(band), band);
+      if (!band.seat && band.behind != cuts) Band(dxf, OperationOf(band), band);
     }
     for (const Seat& seat : seats_) {
-      if (seat.other_face == other_face) Band(dxf, "dado", BandOf(seat));
+      if (seat.other_face == other_face) Band(dxf, SeatKind(bank_), BandOf(seat));
     }
     if (cuts) Holes(dxf);
     dxf.Layer("LABEL", 7);
@@ -94,7 +94,8 @@ class PartDxf {
   }
 
   [[nodiscard]] bool HasOtherFace() const {
-    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; });
+    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; }) ||
+           std::ranges::any_of(shape_.bands, &CutBand::behind);
   }
 
  private:
@@ -153,16 +154,6 @@ class PartDxf {
   bool mirrored_ = false;
 };
 
-// "d1-side", "case-bottom": as drawings call the view of the part, less its "part-".
-std::string FileName(const Bank& bank, const CutLine& line) {
-  std::string name = PartId(bank, bank.parts[line.kind.parts.front()]);
-  for (char& c : name) {
-    if (c == '.' || c == '_') c = '-';
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-  }
-  return name;
-}
-
 }  // namespace
 
 std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>& lines) {
@@ -170,7 +161,7 @@ std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>
   for (const CutLine& line : lines) {
     if (line.solid) continue;
     PartDxf dxf(bank, line);
-    const std::string name = FileName(bank, line);
+    const std::string name = PartKindStem(bank, line.kind);
     const bool hands = line.kind.mirrored > 0;
     const bool side = bank.parts[line.kind.parts.front()].role == PartRole::kCaseSide;
     files.push_back({name + (hands ? "-left" : "") + ".dxf",

@@ -12,7 +12,13 @@ std::string CutListCsv(const Bank& bank, const std::vector<CutLine>& lines) {
   for (const char* name : {"length", "width", "thickness", "rough_length", "rough_width"}) {
     csv.LengthHeads(name);
   }
-  csv.Text("material").Text("grain").Text("edge_band").Text("boards").Text("cuts").EndRow();
+  csv.Text("material")
+      .Text("grain")
+      .Text("edge_band")
+      .Text("boards")
+      .Text("cuts")
+      .Text("run")
+      .EndRow();
   for (const CutLine& line : lines) {
     csv.Text(line.label).Number(line.kind.count).Number(line.kind.mirrored);
     for (const Length length :
@@ -20,8 +26,9 @@ std::string CutListCsv(const Bank& bank, const std::vector<CutLine>& lines) {
       csv.Lengths(length, bank.units);
     }
     csv.Text(Printable(line.material)).Text(Word(line.grain)).Text(line.banding.where);
-    csv.Text(BoardWords(line.boards, bank.units));
-    csv.Text(AllCutWords(bank, bank.parts[line.kind.parts.front()])).EndRow();
+    csv.Text(BoardWords(line, bank.units));
+    csv.Text(AllCutWords(bank, bank.parts[line.kind.parts.front()]));
+    csv.Text(RunLabels(line)).EndRow();
   }
   return csv.Take();
 }

@@ -19,6 +19,9 @@ class PartsWriter {
     json_.Open("cuts", '[');
     for (const CutLine& line : lists_.cuts) Cut(line);
     json_.Close();
+    json_.Open("runs", '[');
+    for (const FrontRun& run : lists_.runs) Run(run);
+    json_.Close();
     json_.Open("hardware", '[');
     for (const HardwareLine& line : lists_.hardware) Hardware(line);
     json_.Close().Close();
@@ -41,9 +44,14 @@ class PartsWriter {
     json_.Millimeters("rough_width_mm", line.rough_width);
     json_.Text("material", line.material).Text("grain", Word(line.grain));
     json_.Flag("solid", line.solid).Text("edge_band", line.banding.where);
-    if (!line.boards.empty()) {
+    if (line.boards > 1) {
       json_.Open("boards_mm", '[');
-      for (const Length board : line.boards) json_.Millimeters(board);
+      for (int i = 0; i < line.boards; ++i) json_.Millimeters(line.board_width);
+      json_.Close().Number("joints", line.boards - 1);
+    }
+    if (!line.runs.empty()) {
+      json_.Open("runs", '[');
+      for (const std::string& run : line.runs) json_.Text(run);
       json_.Close();
     }
     AddNotchKeys(json_, part.notch);
@@ -64,6 +72,14 @@ class PartsWriter {
       json_.Millimeters("depth_mm", seat.depth).Close();
     }
     json_.Close();
+  }
+
+  void Run(const FrontRun& run) {
+    json_.Open('{').Text("label", run.label).Open("ids", '[');
+    for (const std::size_t part : run.parts) json_.Text(PartId(bank_, bank_.parts[part]));
+    json_.Close().Text("order", OrderWords(bank_.match));
+    json_.Text("way", run.across ? "edge to edge" : "end to end");
+    json_.Millimeters("length_mm", run.length).Millimeters("width_mm", run.width).Close();
   }
 
   void Hardware(const HardwareLine& line) {

@@ -21,6 +21,10 @@ struct CutTable {
 // hands: how many pieces are as drawn (left) and how many the mirror image (right).
 [[nodiscard]] std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& lines,
                                               CutNotes& notes);
+// The runs of fronts that are matched, and what is to be said of them.
+[[nodiscard]] TextTable RunTable(const Bank& bank, const std::vector<FrontRun>& runs);
+[[nodiscard]] std::vector<std::string> RunNotes(const Bank& bank,
+                                                const std::vector<FrontRun>& runs);
 [[nodiscard]] TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines);
 
 }  // namespace tillwright

@@ -43,17 +43,46 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
                                                        {"rough w"},
                                                        {"grain", false},
                                                        {"band", false},
-                                                       {"boards", false},
-                                                       {"cuts", false}})});
+                                                       {"boards", false, true},
+                                                       {"cuts", false},
+                                                       {"run", false}})});
     }
-    tables.back().table.Row({line.label, std::to_string(line.kind.count), Hands(line.kind),
-                             in(line.length), in(line.width), rough(line.rough_length, line.length),
-                             rough(line.rough_width, line.width),
-                             line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
-                             std::string(line.banding.where), BoardWords(line.boards, bank.units),
-                             notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()]))});
+    tables.back().table.Row(
+        {line.label, std::to_string(line.kind.count), Hands(line.kind), in(line.length),
+         in(line.width), rough(line.rough_length, line.length), rough(line.rough_width, line.width),
+         line.grain == Grain::kNone ? "" : std::string(Word(line.grain)),
+         std::string(line.banding.where), BoardWords(line, bank.units),
+         notes.Letter(AllCutWords(bank, bank.parts[line.kind.parts.front()])), RunLabels(line)});
   }
   return tables;
+}
+
+TextTable RunTable(const Bank& bank, const std::vector<FrontRun>& runs) {
+  TextTable table({{"run", false},
+                   {"fronts", false, true},
+                   {"order", false},
+                   {"length"},
+                   {"width"},
+                   {"fronts lie", false}});
+  for (const FrontRun& run : runs) {
+    table.Row({run.label, FrontsOf(bank, run), std::string(OrderWords(bank.match)),
+               FormatLength(run.length, bank.units), FormatLength(run.width, bank.units),
+               run.across ? "edge to edge" : "end to end"});
+  }
+  return table;
+}
+
+std::vector<std::string> RunNotes(const Bank& bank, const std::vector<FrontRun>& runs) {
+  if (bank.match == FrontMatch::kNone) return {};
+  if (runs.empty()) {
+    const std::string both = bank.match == FrontMatch::kRow ? "side by side" : "over one another";
+    return {"Nothing to match: no two fronts lie " + both +
+            " that have one size there, one thickness, grain and material."};
+  }
+  return {
+      "Each run is sawn as one piece of this size first, in place of the rough sizes of its "
+      "fronts; then they are cut from it in their order. Each cut takes a kerf out of the "
+      "figure."};
 }
 
 TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines) {
@@ -86,6 +115,8 @@ std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style
   if (const std::string words = notes.ToText(); !words.empty()) {
     page.Put("\n  Cuts, on the inside unless said:\n" + words);
   }
+  if (!lists.runs.empty()) page.Put("\n" + RunTable(bank, lists.runs).ToText());
+  for (const std::string& line : RunNotes(bank, lists.runs)) page.Line(line);
   page.Heading("Hardware", "counts are common practice; a slide's own sheet wins");
   page.Put(HardwareTable(bank, lists.hardware).ToText());
   page.Cautions();

@@ -1,5 +1,6 @@
 #include "tillwright/words.h"
 #include "tillwright/write.h"
+#include "write/case_keys.h"
 #include "write/gap_keys.h"
 #include "write/json_text.h"
 #include "write/part_keys.h"
@@ -46,18 +47,7 @@ class ResultWriter {
     json_.Millimeters("height_mm", bank_.opening_height);
     json_.Millimeters("depth_mm", bank_.opening_depth);
     json_.Close();
-    if (!bank_.casework) return;
-    const CaseBuild& build = *bank_.casework;
-    json_.Open("case", '{');
-    json_.Millimeters("width_mm", build.width);
-    json_.Millimeters("height_mm", build.height);
-    json_.Millimeters("depth_mm", build.depth);
-    json_.Millimeters("side_mm", build.side);
-    json_.Millimeters("bottom_mm", build.bottom);
-    json_.Millimeters("top_mm", build.top);
-    json_.Millimeters("raise_mm", build.raise);
-    json_.Millimeters("back_allowance_mm", build.back_allowance);
-    json_.Close();
+    if (bank_.casework) AddCaseKeys(json_, bank_);
   }
 
   void RectKeys(const Rect& r) {

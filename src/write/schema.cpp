@@ -126,6 +126,7 @@ void AddChoices(Json& d) {
   d["choice:setting"] = Choice<Setting>();
   d["choice:sawn"] = Choice<SawnCut>();
   d["choice:held"] = Choice<Held>();
+  d["choice:match"] = Choice<FrontMatch>();
 }
 
 Json Property(const KeyRow& row) {

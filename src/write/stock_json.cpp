@@ -1,3 +1,4 @@
+#include "tillwright/parts.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/json_text.h"
@@ -12,6 +13,11 @@ class StockJsonWriter {
   std::string Run() {
     json_.BreakLines(5).Open('{').Text("format", "tillwright-stock/1");
     json_.Text("title", plan_.title).Text("units", Word(plan_.units));
+    if (!plan_.banks.empty()) {
+      json_.Open("banks", '[');
+      for (const std::string& title : plan_.banks) json_.Text(title);
+      json_.Close();
+    }
     json_.Open("groups", '[');
     for (const StockGroup& group : plan_.groups) Group(group);
     json_.Close().Flag("ok", IsWhole(plan_)).Close();
@@ -34,6 +40,11 @@ class StockJsonWriter {
     }
     Uses(group);
     Parts(group);
+    json_.Open("runs", '[');
+    for (const StockRun& run : group.runs) Run(run);
+    json_.Close().Open("panels", '[');
+    for (const StockRun& run : group.panels) Run(run);
+    json_.Close();
     json_.Open("layouts", '[');
     for (const NestLayout& layout : group.plan.layouts) Layout(group, layout);
     json_.Close().Close();
@@ -46,6 +57,7 @@ class StockJsonWriter {
       json_.Open('{').Text("name", stock.label).Number("count", use.count);
       json_.Millimeters("length_mm", stock.along).Millimeters("width_mm", stock.across);
       json_.Millimeters("trim_mm", stock.trim).Flag("on_hand", stock.on_hand);
+      json_.Flag("usual", use.stock == group.usual);
       if (stock.price) json_.Key("price").Decimal(static_cast<double>(*stock.price) / 100);
       json_.Close();
     }
@@ -61,6 +73,18 @@ class StockJsonWriter {
       json_.Flag("may_turn", sawn.may_turn).Number("staves", group.parts[i].staves);
       json_.Number("missing", group.plan.missing[i]).Close();
     }
+    json_.Close();
+  }
+
+  void Run(const StockRun& run) {
+    json_.Open('{').Text("label", run.label);
+    if (!run.whole.empty()) json_.Text("stretch_of", run.whole);
+    json_.Open("fronts", '[');
+    for (const std::string& front : run.fronts) json_.Text(front);
+    json_.Close().Text("order", OrderWords(run.match));
+    json_.Text("way", run.across ? "edge to edge" : "end to end");
+    json_.Millimeters("length_mm", run.length).Millimeters("width_mm", run.width);
+    if (run.panel >= 0) json_.Number("part", run.panel);
     json_.Close();
   }
 
@@ -85,6 +109,7 @@ class StockJsonWriter {
   void Piece(const NestPiece& piece, bool part) {
     json_.Open('{');
     if (part) json_.Number("part", piece.part).Flag("turned", piece.turned);
+    if (piece.place >= 0) json_.Number("run", piece.run).Number("place", piece.place);
     Box(piece.rect);
     json_.Close();
   }

@@ -30,8 +30,12 @@ std::string Size(const StockPlan& plan, Length a, Length b) {
   return FormatLength(a, plan.units) + " x " + FormatLength(b, plan.units);
 }
 
-std::string NoteOn(const NestStock& stock) {
+bool IsUsual(const StockGroup& group, const StockUse& use) { return use.stock == group.usual; }
+
+std::string NoteOn(const StockGroup& group, const StockUse& use) {
+  const NestStock& stock = StockAt(group, use);
   std::string note = stock.on_hand ? "on hand" : "";
+  if (IsUsual(group, use)) note = "usual size";
   if (!stock.label.empty()) note += (note.empty() ? "" : ", ") + Printable(stock.label);
   return note;
 }
@@ -59,7 +63,7 @@ TextTable StockTable(const StockPlan& plan) {
       const std::int64_t price = PriceOf(stock, use);
       table.Row({StockName(plan, group), std::string(StockNoun(group)), std::to_string(use.count),
                  Size(plan, stock.along, stock.across), FormatLength(group.rough, plan.units),
-                 price > 0 ? PriceText(price) : "", NoteOn(stock)});
+                 price > 0 ? PriceText(price) : "", NoteOn(group, use)});
     }
   }
   return table;
@@ -68,11 +72,18 @@ TextTable StockTable(const StockPlan& plan) {
 std::vector<std::string> StockTotals(const StockPlan& plan) {
   std::int64_t price = 0;
   double volume = 0;
+  bool usual = false;
   for (const StockGroup& group : plan.groups) {
+    for (const StockUse& use : UsesOf(group)) usual = usual || IsUsual(group, use);
     for (const StockUse& use : UsesOf(group)) price += PriceOf(StockAt(group, use), use);
     if (group.solid) volume += BoardVolume(plan, group);
   }
   std::vector<std::string> lines;
+  if (usual) {
+    lines.emplace_back(
+        "Usual size: no such sheet or board to buy is given. Name yours under \"stock\" and make "
+        "this list again.");
+  }
   if (plan.priced && price > 0) lines.push_back("In all " + PriceText(price) + ".");
   if (volume <= 0) return lines;
   const auto rounded = [&](double count) { return static_cast<std::int64_t>(count + 0.5); };

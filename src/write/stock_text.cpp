@@ -4,6 +4,7 @@
 #include "bank/headings.h"
 #include "stock/layout_runs.h"
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
 #include "write/stock_tables.h"
@@ -20,6 +21,7 @@ class StockWriter {
   std::string Run() {
     page_.Put(Shortened(Printable(TitleOr(plan_.title)), kTableWidth));
     page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
+    Banks();
     Buy();
     for (const StockGroup& group : plan_.groups) Group(group);
     page_.Cautions();
@@ -31,6 +33,15 @@ class StockWriter {
   [[nodiscard]] std::string Size(Length a, Length b) const { return In(a) + " x " + In(b); }
   static const NestStock& StockAt(const StockGroup& group, std::int32_t stock) {
     return group.job.stock[static_cast<std::size_t>(stock)];
+  }
+
+  // Whose parts are marked how.
+  void Banks() {
+    for (std::size_t i = 0; i < plan_.banks.size(); ++i) {
+      const std::string& title = plan_.banks[i];
+      page_.Line(std::string(1, BankLetter(i)) + ": " +
+                 (title.empty() ? "a bank without a title" : Printable(title)) + ".");
+    }
   }
 
   // --- What is bought ---------------------------------------------------------------------------
@@ -53,6 +64,7 @@ class StockWriter {
     page_.Line(saw + ". Cuts are numbered in order; the fence stands at \"fence\".");
     for (const std::string& line : StockMissing(plan_, group)) page_.Line(line);
     GlueUps(group);
+    Runs(group);
     for (const LayoutRun& run : LayoutRuns(group)) Layout(group, run);
   }
 
@@ -62,7 +74,40 @@ class StockWriter {
       if (part.staves == 1) continue;
       page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
                  " boards " + In(group.job.parts[i].across) +
-                 " wide, the grain the same way, the rings turned in turn.");
+                 " wide, the grain running the same way, the growth rings turned over in turn.");
+    }
+  }
+
+  // --- Fronts that are matched ------------------------------------------------------------------
+
+  void Runs(const StockGroup& group) {
+    if (group.runs.empty() && group.panels.empty()) return;
+    for (const StockRun& run : group.panels) RunLine(run, "the panel");
+    for (const StockRun& run : group.runs) RunLine(run, "one piece");
+    Stretches(group);
+    page_.Line(
+        "Mark the order across the show faces of a run before you cut it, and keep the fronts that "
+        "way up; each cut takes a kerf out of the figure.");
+  }
+
+  void RunLine(const StockRun& run, const std::string& from) {
+    std::string line =
+        "Run " + run.label + ": front" + (run.fronts.size() > 1 ? "s " : " ") + FrontsOf(run);
+    if (run.fronts.size() > 1) line += ", " + std::string(OrderWords(run.match));
+    page_.Line(line + ", out of " + from + " " + Size(run.length, run.width) + ".");
+  }
+
+  // Which runs no piece is large enough for.
+  void Stretches(const StockGroup& group) {
+    std::vector<std::string> told;
+    for (const std::vector<StockRun>* runs : {&group.panels, &group.runs}) {
+      for (const StockRun& run : *runs) {
+        if (run.whole.empty() || (!told.empty() && told.back() == run.whole)) continue;
+        told.push_back(run.whole);
+        page_.Line("No " + std::string(StockNoun(group)) + " is large enough for all of run " +
+                   run.whole +
+                   ": it is cut in stretches, and the grain does not run on between them.");
+      }
     }
   }
 
@@ -82,15 +127,19 @@ class StockWriter {
     }
     page_.Put(head + "\n");
     Parts(group, layout);
-    Cuts(layout);
+    Cuts(group, layout);
   }
 
   void Parts(const StockGroup& group, const NestLayout& layout) {
     std::map<std::int32_t, std::int64_t> counts;
-    for (const NestPiece& piece : layout.pieces) {
-      if (piece.kind == NestPieceKind::kPart) ++counts[piece.part];
-    }
     TextTable table({{"part", false, true}, {"pcs"}, {"sawn"}});
+    for (const NestPiece& piece : layout.pieces) {
+      if (piece.kind == NestPieceKind::kPart && piece.run < 0) ++counts[piece.part];
+      if (piece.kind == NestPieceKind::kPart || piece.run < 0) continue;
+      const StockRun& run = group.runs[static_cast<std::size_t>(piece.run)];
+      table.Row(
+          {"run " + run.label + ": front " + FrontsOf(run), "1", Size(run.length, run.width)});
+    }
     for (const auto& [part, count] : counts) {
       const auto at = static_cast<std::size_t>(part);
       table.Row({Printable(group.parts[at].label), std::to_string(count),
@@ -99,15 +148,17 @@ class StockWriter {
     page_.Put(table.ToText());
   }
 
-  void Cuts(const NestLayout& layout) {
+  void Cuts(const StockGroup& group, const NestLayout& layout) {
     TextTable table({{"cut"}, {"fence"}, {"way", false}, {"of a piece"}, {"", false, true}});
     int number = 0;
     for (const NestCut& cut : CutsOf(layout)) {
-      const Rect& piece = layout.pieces[static_cast<std::size_t>(cut.piece)].rect;
+      const NestPiece& piece = layout.pieces[static_cast<std::size_t>(cut.piece)];
       std::string note = cut.settled ? "fence stays" : "";
-      if (cut.small) note += (note.empty() ? "" : "; ") + std::string("small: hold it in a sled");
+      const auto add = [&](const std::string& more) { note += (note.empty() ? "" : "; ") + more; };
+      if (piece.run >= 0) add("run " + group.runs[static_cast<std::size_t>(piece.run)].label);
+      if (cut.small) add("small: hold it in a sled");
       table.Row({std::to_string(++number), In(cut.size), cut.across ? "across" : "along",
-                 Size(piece.width, piece.height), note});
+                 Size(piece.rect.width, piece.rect.height), note});
     }
     page_.Put(table.ToText());
   }

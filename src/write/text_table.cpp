@@ -9,7 +9,39 @@ namespace {
 
 constexpr std::size_t kIndent = 2;
 constexpr std::size_t kBetween = 2;
-constexpr std::size_t kLeastGiving = 8;  // a giving column is not narrowed below this
+// A giving column is not narrowed below this, nor, up to kLongestWord, below its longest word.
+constexpr std::size_t kLeastGiving = 8;
+constexpr std::size_t kLongestWord = 20;
+
+std::size_t LongestWord(std::string_view text) {
+  std::size_t longest = 0;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    longest = std::max(longest, CharacterCount(text.substr(0, end)));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return longest;
+}
+
+// The widest column that gives, down to the next widest, until the table fits.
+void Narrow(std::vector<std::size_t>& widths, const std::vector<std::size_t>& least,
+            std::size_t total) {
+  while (total > kTableWidth) {
+    std::size_t widest = widths.size();
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      if (widths[i] <= least[i]) continue;
+      if (widest != widths.size()) next = std::max(next, std::min(widths[i], widths[widest]));
+      if (widest == widths.size() || widths[i] > widths[widest]) widest = i;
+    }
+    if (widest == widths.size()) return;
+    next = std::max(next, least[widest]);
+    const std::size_t over = std::max<std::size_t>(widths[widest] - next, 1);
+    const std::size_t give = std::min(total - kTableWidth, over);
+    widths[widest] -= give;
+    total -= give;
+  }
+}
 
 void AppendCell(std::string& line, const std::string& cell, std::size_t width, bool right) {
   const std::size_t used = CharacterCount(cell);
@@ -29,37 +61,21 @@ void EndLine(std::string& out, std::string line) {
 
 std::vector<std::size_t> TextTable::Widths() const {
   std::vector<std::size_t> widths(columns_.size(), 0);
+  std::vector<std::size_t> least(columns_.size(), kLeastGiving);
   for (const auto& row : rows_) {
     for (std::size_t i = 0; i < row.size(); ++i) {
       widths[i] = std::max(widths[i], CharacterCount(row[i]));
+      least[i] = std::max(least[i], std::min(LongestWord(row[i]), kLongestWord));
     }
   }
   std::size_t total = kIndent;
   for (std::size_t i = 0; i < widths.size(); ++i) {
     if (widths[i] == 0) continue;  // an empty column
     widths[i] = std::max(widths[i], CharacterCount(columns_[i].head));
+    if (!columns_[i].gives) least[i] = widths[i];
     total += widths[i] + kBetween;
   }
-  total -= kBetween;
-  // The widest column that gives, down to the next widest, until the table fits.
-  while (total > kTableWidth) {
-    std::size_t widest = columns_.size();
-    std::size_t next = kLeastGiving;
-    for (std::size_t i = 0; i < widths.size(); ++i) {
-      if (!columns_[i].gives || widths[i] <= kLeastGiving) continue;
-      if (widest == columns_.size() || widths[i] > widths[widest]) {
-        if (widest != columns_.size()) next = std::max(next, widths[widest]);
-        widest = i;
-      } else {
-        next = std::max(next, widths[i]);
-      }
-    }
-    if (widest == columns_.size()) break;
-    const std::size_t over = std::max<std::size_t>(widths[widest] - next, 1);
-    const std::size_t give = std::min(total - kTableWidth, over);
-    widths[widest] -= give;
-    total -= give;
-  }
+  Narrow(widths, least, total - kBetween);
   return widths;
 }
 

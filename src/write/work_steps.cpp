@@ -85,6 +85,11 @@ class Steps {
           "Lay out the joints from the heights stick, both sides together, and cut them " +
           In(c.joint_depth) + " deep.");
     }
+    if (c.joint == CaseJoint::kGroove) {
+      lines.push_back("Cut every groove " + In(c.tongue) +
+                      " wide with one setting; then rabbet the members' ends until a tongue of "
+                      "scrap slides in by hand.");
+    }
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       lines.push_back(std::string("Cut the ") + (c.back == BackFit::kRabbet ? "rabbet" : "groove") +
                       " for the back; try it with an offcut of the back itself.");
@@ -140,7 +145,11 @@ class Steps {
     Add("Cut the fronts last",
         {"Measure the finished opening again; when it differs, put that under \"measured\" in the "
          "spec and let the check say what to cut now.",
-         "Cut all fronts from one run of grain where it shows."},
+         bank_.match == FrontMatch::kNone
+             ? "Cut all fronts from one run of grain where it shows."
+             : "Before you cut a run of fronts apart, mark their order on its show face: a "
+               "carpenter's triangle in chalk across all of it, its point at the first front. Keep "
+               "every front that way up and round."},
         {kSaw});
     Add("Set the fronts",
         {std::string("Work from the lowest front up, with spacers of the gap between (") +

@@ -13,9 +13,3 @@ add_dependencies(tillwright_bench tillwright_cli)
 # A program that links the same libraries and does nothing, to weigh start-up against.
 add_executable(tillwright_start tests/bench/start.cpp)
 target_link_libraries(tillwright_start PRIVATE tillwright_app)
-
-# nest_bench FOLDER [--turn]: sheets, bounds and times over a folder of open instances.
-add_executable(nest_bench tests/bench/nest_bench.cpp
-  tests/nest/instances.cpp tests/nest/layout_check.cpp)
-target_include_directories(nest_bench PRIVATE ${PROJECT_SOURCE_DIR}/tests)
-target_link_libraries(nest_bench PRIVATE tillwright_core tillwright_flags)

@@ -1,5 +1,6 @@
 // nest_bench FOLDER [--turn]: lays every instance of a folder out and prints, for each, the sheets,
-// the bound, whether the number is proven, and the milliseconds; then the totals.
+// the bound, whether the number is proven, the milliseconds, and the settings of the fence; then
+// the totals.
 //
 // Files that name a kerf in a comment say themselves which parts may turn. The others are academic
 // sets, laid out with nothing turned, or with --turn with every part free to turn. Where the folder
@@ -13,6 +14,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -40,6 +42,15 @@ bool OtherModeOnly(const fs::path& folder, const fs::path& file, bool turn) {
          list.find("\n" + name + (turn ? ",O," : ",R,")) != std::string::npos;
 }
 
+// Different settings of the fence over all cuts.
+std::size_t SettingsOf(const NestPlan& plan) {
+  std::set<tillwright::Length> settings;
+  for (const tillwright::NestLayout& layout : plan.layouts) {
+    for (const tillwright::NestCut& cut : CutsOf(layout)) settings.insert(cut.size);
+  }
+  return settings.size();
+}
+
 struct Totals {
   std::size_t sheets = 0;
   std::int64_t bound = 0;
@@ -56,9 +67,10 @@ void Run(const fs::path& file, bool turn, Totals& totals) {
   const NestPlan plan = Nest(job);
   const std::chrono::duration<double, std::milli> wall = std::chrono::steady_clock::now() - start;
   const double busy = 1000.0 * static_cast<double>(std::clock() - cpu) / CLOCKS_PER_SEC;
-  std::printf("%-24s %4zu sheets, bound %4ld, %-8s %7.1f ms (%.1f ms of processor time)\n",
-              file.filename().c_str(), plan.layouts.size(), static_cast<long>(plan.bound),
-              plan.proven ? "proven" : "-", wall.count(), busy);
+  std::printf(
+      "%-24s %4zu sheets, bound %4s, %-8s %7.1f ms (%.1f ms of processor time), %zu settings\n",
+      file.filename().c_str(), plan.layouts.size(), std::to_string(plan.bound).c_str(),
+      plan.proven ? "proven" : "-", wall.count(), busy, SettingsOf(plan));
   for (const std::string& fault : tillwright::testing::FaultsOf(job, plan)) {
     std::printf("  FAULT %s\n", fault.c_str());
     totals.sound = false;
@@ -77,6 +89,10 @@ int main(int argc, char** argv) {
     std::fputs("usage: nest_bench FOLDER [--turn]\n", stderr);
     return 2;
   }
+  if (!fs::is_directory(argv[1])) {
+    std::fprintf(stderr, "nest_bench: %s is no folder\n", argv[1]);
+    return 4;
+  }
   std::vector<fs::path> files;
   for (const auto& entry : fs::directory_iterator(argv[1])) {
     if (entry.path().extension() == ".txt") files.push_back(entry.path());
@@ -86,7 +102,7 @@ int main(int argc, char** argv) {
   for (const fs::path& file : files) {
     if (!OtherModeOnly(argv[1], file, turn)) Run(file, turn, totals);
   }
-  std::printf("total: %zu sheets, bound %ld, %d proven\n", totals.sheets,
-              static_cast<long>(totals.bound), totals.proven);
+  std::printf("total: %zu sheets, bound %s, %d proven\n", totals.sheets,
+              std::to_string(totals.bound).c_str(), totals.proven);
   return totals.sound ? 0 : 1;
 }

@@ -46,6 +46,7 @@ class Bench {
     for (const Divider& member : bank_.dividers) ExpectMember(member);
     for (const Gap& gap : bank_.gaps) ExpectGap(gap);
     if (bank_.casework) ExpectCase(*bank_.casework);
+    for (const CasePiece& piece : bank_.pieces) ExpectPiece(piece);
   }
 
  private:
@@ -158,6 +159,10 @@ class Bench {
     const Rect& r = member.rect;
     const Length front = bank_.casework ? bank_.casework->front_in : Length();
     Expect(kDepth, kCase, front + member.depth, id, "rear");
+    const Length begin = member.begin + (member.partition ? floor_ : left_);
+    const StickAxis along = member.partition ? kHeight : kWidth;
+    Expect(along, kCase, begin, id, "one end");
+    Expect(along, kCase, begin + member.length, id, "other end");
     if (member.partition) {
       Expect(kWidth, kCase, left_ + r.x, id, "left");
       Expect(kWidth, kCase, left_ + r.Right(), id, "right");
@@ -187,6 +192,12 @@ class Bench {
     Expect(kWidth, kCase, c.width, "", "case right");
     const Length rear = c.front_in + c.depth;
     Expect(kDepth, kCase, rear, "", "case rear");
+    Expect(kDepth, kCase, c.front_in, "", "case side front");
+    Expect(kHeight, kCase, c.raise + c.bottom, "", "case bottom, upper face");
+    Expect(kHeight, kCase, c.height - c.top, "", "case top, under");
+    Expect(kWidth, kCase, c.side, "", "left side, inside");
+    Expect(kWidth, kCase, c.width - c.side, "", "right side, inside");
+    if (!c.feet.IsZero()) Expect(kHeight, kCase, -c.feet, "", "floor");
     if (c.joint != CaseJoint::kButt) {
       Expect(kWidth, kCase, c.side - c.joint_depth, "", "dado left");
       Expect(kWidth, kCase, c.width - c.side + c.joint_depth, "", "dado right");
@@ -202,7 +213,32 @@ class Bench {
     }
     if (c.back == BackFit::kApplied) {
       Expect(kDepth, kCase, rear + c.back_thickness, "", "back, outside");
+    } else if (c.back != BackFit::kNone) {
+      const Length low = c.raise + c.back_play;
+      Expect(kHeight, kCase, low, "", "case back bottom");
+      Expect(kHeight, kCase, low + c.panel_height, "", "case back top");
+      const Length in = c.back == BackFit::kRabbet ? c.back_lap : c.back_depth;
+      const Length left = c.side - in + c.back_play;
+      Expect(kWidth, kCase, left, "", "case back left");
+      Expect(kWidth, kCase, left + c.panel_width, "", "case back right");
     }
+  }
+
+  // Stretchers, toe kick, frames and worktop: both ends along each axis.
+  void ExpectPiece(const CasePiece& piece) {
+    std::string id;
+    if (piece.space >= 0) id = ToText(bank_.spaces[static_cast<std::size_t>(piece.space)].id);
+    if (piece.divider >= 0) id = ToText(bank_.dividers[static_cast<std::size_t>(piece.divider)]);
+    const std::string name(ToText(piece.role));
+    const Block& b = piece.block;
+    // A worktop is longer than the case: it has its own stick, from its left end.
+    const Length left = piece.role == PartRole::kWorktop ? Length() : left_ + b.x;
+    Expect(kHeight, kCase, floor_ + b.y, id, name + " bottom");
+    Expect(kHeight, kCase, floor_ + b.y + b.height, id, name + " top");
+    Expect(kWidth, kCase, left, id, name + " left");
+    Expect(kWidth, kCase, left + b.width, id, name + " right");
+    Expect(kDepth, kCase, b.z, id, name + " front");
+    Expect(kDepth, kCase, b.z + b.depth, id, name + " rear");
   }
 
   const std::string& name_;
@@ -271,10 +307,10 @@ TEST(StickMarksTest, ColumnsAlikeShareAStick) {
                                 {"rows": [{"drawer": {}}, {"drawer": {}}]}]})");
   const std::vector<Stick> sticks = MakeSticks(bank, {});
   ASSERT_EQ(sticks.size(), 3U);
-  EXPECT_EQ(sticks[0].title, "Heights D1 D2");
-  EXPECT_EQ(sticks[0].alike, "D3 D4");
-  EXPECT_EQ(sticks[1].title, "Widths D1 D3");
-  EXPECT_EQ(sticks[1].alike, "D2 D4");
+  EXPECT_EQ(sticks[0].title, "Heights D1, D2");
+  EXPECT_EQ(sticks[0].alike, "D3, D4");
+  EXPECT_EQ(sticks[1].title, "Widths D1, D3");
+  EXPECT_EQ(sticks[1].alike, "D2, D4");
 }
 
 TEST(StickMarksTest, ColumnsThatDifferHaveTheirOwn) {
@@ -284,7 +320,7 @@ TEST(StickMarksTest, ColumnsThatDifferHaveTheirOwn) {
   const std::vector<Stick> sticks = MakeSticks(bank, {});
   EXPECT_EQ(sticks[0].name, "heights-1");
   EXPECT_EQ(sticks[1].name, "heights-2");
-  EXPECT_EQ(sticks[1].title, "Heights D3-D5");
+  EXPECT_EQ(sticks[1].title, "Heights 2: D3–D5");
 }
 
 TEST(StickMarksTest, OnlyTheLanesAskedFor) {

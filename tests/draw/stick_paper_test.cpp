@@ -393,10 +393,11 @@ TEST(StickPaperTest, AloneEachStickIsOneSheet) {
   for (const BankCase& c : CuratedBanks()) {
     const StickSheets sheets = DrawSticksAlone(c.bank, {}, DrawingFontMetrics());
     ASSERT_EQ(sheets.fault, "");
-    ASSERT_EQ(sheets.sheets.size(), sheets.sticks.size() + 1);  // and the templates
+    ASSERT_EQ(sheets.sheets.size(), sheets.sticks.size() + 2);  // and key and templates
     for (std::size_t i = 0; i < sheets.sticks.size(); ++i) {
       EXPECT_EQ(sheets.sheets[i].name, sheets.sticks[i].name);
     }
+    EXPECT_EQ(sheets.sheets[sheets.sticks.size()].name, "key");
     EXPECT_EQ(sheets.sheets.back().name, "templates");
   }
 }

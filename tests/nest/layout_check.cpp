@@ -1,6 +1,7 @@
 #include "nest/layout_check.h"
 
 #include <algorithm>
+#include <map>
 
 namespace tillwright::testing {
 namespace {
@@ -79,6 +80,39 @@ Rects PartsOf(const NestLayout& layout) {
   return rects;
 }
 
+Rect Around(const Rect& a, const Rect& b) {
+  const Length x = Min(a.x, b.x);
+  const Length y = Min(a.y, b.y);
+  return {x, y, Max(a.Right(), b.Right()) - x, Max(a.Top(), b.Top()) - y};
+}
+
+// What is cut free of a layout: the parts that stand alone, and each run as one with its spare.
+Rects CutFree(const NestJob& job, const NestLayout& layout) {
+  Rects rects;
+  std::map<std::int32_t, Rect> runs;
+  for (const NestPiece& piece : layout.pieces) {
+    if (piece.kind != NestPieceKind::kPart) continue;
+    if (piece.run < 0) {
+      rects.push_back(piece.rect);
+    } else if (const auto [at, is_new] = runs.emplace(piece.run, piece.rect); !is_new) {
+      at->second = Around(at->second, piece.rect);
+    }
+  }
+  for (auto& [run, rect] : runs) {
+    const NestRun& is = job.runs[static_cast<std::size_t>(run)];
+    (is.across ? rect.height : rect.width) += is.spare;
+    rects.push_back(rect);
+  }
+  return rects;
+}
+
+int StagesFor(const Rects& parts, const NestLayout& layout, Length kerf) {
+  const Rect& piece = layout.pieces.front().rect;
+  const int stages = std::min(StagesFrom(parts, piece, true, kerf, false),
+                              StagesFrom(parts, piece, false, kerf, false));
+  return stages >= kNever ? -1 : stages;
+}
+
 bool Inside(const Rect& rect, const NestStock& stock) {
   return rect.x >= stock.trim && rect.y >= stock.trim && rect.Right() <= stock.along - stock.trim &&
          rect.Top() <= stock.across - stock.trim;
@@ -97,6 +131,7 @@ class Check {
       Layout(plan_.layouts[i], placed);
     }
     at_.clear();
+    for (std::size_t i = 0; i < job_.runs.size(); ++i) Run(static_cast<std::int32_t>(i));
     for (std::size_t i = 0; i < placed.size(); ++i) {
       if (placed[i] + plan_.missing[i] != job_.parts[i].count) {
         Fault("part " + std::to_string(i) + " lies " + std::to_string(placed[i]) + " times");
@@ -116,26 +151,77 @@ class Check {
     for (const NestPiece& piece : layout.pieces) {
       if (piece.kind != NestPieceKind::kPart) continue;
       ++placed[static_cast<std::size_t>(piece.part)];
-      Piece(piece, job_.stock[static_cast<std::size_t>(layout.stock)]);
+      Piece(piece);
     }
-    const Rects rects = PartsOf(layout);
-    if (rects.empty()) return Fault("an empty sheet");
-    for (std::size_t i = 0; i < rects.size(); ++i) {
-      for (std::size_t j = i + 1; j < rects.size(); ++j) Pair(rects[i], rects[j]);
+    const Rects free = CutFree(job_, layout);
+    if (free.empty()) return Fault("an empty sheet");
+    const NestStock& stock = job_.stock[static_cast<std::size_t>(layout.stock)];
+    for (std::size_t i = 0; i < free.size(); ++i) {
+      for (std::size_t j = i + 1; j < free.size(); ++j) Pair(free[i], free[j]);
+      if (!Inside(free[i], stock)) Fault("a part outside the sheet");
     }
-    const int stages = StagesOf(layout, job_.kerf);
-    if (stages < 0) Fault("cannot be cut from edge to edge");
+    const int stages = StagesFor(free, layout, job_.kerf);
+    if (stages < 0 || StagesOf(layout, job_.kerf) < 0) Fault("cannot be cut from edge to edge");
     if (job_.stages > 0 && stages > job_.stages)
       Fault("needs " + std::to_string(stages) + " stages");
   }
 
-  void Piece(const NestPiece& piece, const NestStock& stock) {
+  void Piece(const NestPiece& piece) {
     const NestPart& part = job_.parts[static_cast<std::size_t>(piece.part)];
     if (piece.turned && !part.may_turn) Fault("a part turned against its grain");
     const bool size = piece.rect.width == (piece.turned ? part.across : part.along) &&
                       piece.rect.height == (piece.turned ? part.along : part.across);
     if (!size) Fault("a part of another size");
-    if (!Inside(piece.rect, stock)) Fault("a part outside the sheet");
+  }
+
+  // The parts of one run, by their places; which layout they lie on.
+  struct Lain {
+    std::size_t layout;
+    const NestPiece* piece;
+  };
+  [[nodiscard]] std::multimap<std::int32_t, Lain> PartsOfRun(std::int32_t run) const {
+    std::multimap<std::int32_t, Lain> parts;
+    for (std::size_t i = 0; i < plan_.layouts.size(); ++i) {
+      for (const NestPiece& piece : plan_.layouts[i].pieces) {
+        const bool part = piece.kind == NestPieceKind::kPart && piece.run == run;
+        if (part) parts.emplace(piece.place, Lain{i, &piece});
+      }
+    }
+    return parts;
+  }
+
+  // All of it or nothing lies on one sheet: each place once, in order, a kerf apart, in line.
+  void Run(std::int32_t index) {
+    const NestRun& run = job_.runs[static_cast<std::size_t>(index)];
+    const std::multimap<std::int32_t, Lain> parts = PartsOfRun(index);
+    if (parts.empty() && MayBeMissing(run)) return;
+    if (parts.size() != run.parts.size()) return Fault("a run in pieces");
+    std::int32_t place = 0;
+    const Lain* before = nullptr;
+    for (const auto& [at, lain] : parts) {
+      if (at != place || lain.piece->part != run.parts[static_cast<std::size_t>(place)]) {
+        Fault("a run without order");
+      }
+      if (lain.piece->turned) Fault("a part of a run turned");
+      if (before != nullptr && before->layout != lain.layout) Fault("a run on two sheets");
+      if (before != nullptr && !Follows(before->piece->rect, lain.piece->rect, run.across)) {
+        Fault("a run with parts that are no neighbours");
+      }
+      before = &lain;
+      ++place;
+    }
+  }
+
+  [[nodiscard]] bool MayBeMissing(const NestRun& run) const {
+    return std::ranges::all_of(run.parts, [&](std::int32_t part) {
+      return plan_.missing[static_cast<std::size_t>(part)] > 0;
+    });
+  }
+
+  // Whether b lies to the right of a, or below it, a kerf away.
+  [[nodiscard]] bool Follows(const Rect& a, const Rect& b, bool across) const {
+    if (across) return b.Top() + job_.kerf == a.y && a.x == b.x && a.width == b.width;
+    return a.Right() + job_.kerf == b.x && a.y == b.y && a.height == b.height;
   }
 
   void Pair(const Rect& a, const Rect& b) {
@@ -153,11 +239,7 @@ class Check {
 }  // namespace
 
 int StagesOf(const NestLayout& layout, Length kerf) {
-  const Rects parts = PartsOf(layout);
-  const Rect& piece = layout.pieces.front().rect;
-  const int stages = std::min(StagesFrom(parts, piece, true, kerf, false),
-                              StagesFrom(parts, piece, false, kerf, false));
-  return stages >= kNever ? -1 : stages;
+  return StagesFor(PartsOf(layout), layout, kerf);
 }
 
 std::vector<std::string> FaultsOf(const NestJob& job, const NestPlan& plan) {

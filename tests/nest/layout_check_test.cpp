@@ -86,6 +86,66 @@ TEST(LayoutCheck, FindsAWrongSizeACountAndASheetTooMany) {
   EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("more sheets")));
 }
 
+// The two parts as a run, side by side or one over another.
+struct RunPair : Pair {
+  explicit RunPair(bool across) {
+    job.runs = {{.parts = {0, 0}, .across = across}};
+    if (across) plan.layouts[0].pieces[1] = Piece(0, 0, 30, 40, 30);
+    if (across) plan.layouts[0].pieces[2] = Piece(0, 0, -3, 40, 30);
+    job.stock[0].across = Mm(63);
+    for (const std::size_t i : {1U, 2U}) {
+      plan.layouts[0].pieces[i].rect.y += across ? Mm(3) : Mm(0);
+      plan.layouts[0].pieces[i].run = 0;
+      plan.layouts[0].pieces[i].place = static_cast<std::int32_t>(i) - 1;
+    }
+    plan.layouts[0].pieces[0].rect = {Mm(0), Mm(0), Mm(100), Mm(63)};
+  }
+};
+
+TEST(LayoutCheck, PassesARunInOrder) {
+  for (const bool across : {false, true}) {
+    RunPair pair(across);
+    EXPECT_THAT(FaultsOf(pair.job, pair.plan), IsEmpty()) << across;
+    pair.job.runs[0].spare = Mm(60);
+    EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("outside"))) << across;
+  }
+}
+
+TEST(LayoutCheck, FindsARunOutOfOrder) {
+  for (const bool across : {false, true}) {
+    RunPair pair(across);
+    std::swap(pair.plan.layouts[0].pieces[1].place, pair.Second().place);
+    EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("no neighbours")));
+    pair.Second().place = pair.plan.layouts[0].pieces[1].place;
+    EXPECT_THAT(FaultsOf(pair.job, pair.plan), ::testing::Contains(HasSubstr("without order")));
+  }
+}
+
+TEST(LayoutCheck, FindsARunThatIsNotOnePiece) {
+  RunPair pair(false);
+  pair.Second().rect.x += Mm(1);
+  EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("no neighbours")));
+  pair.Second().run = -1;
+  EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("in pieces")));
+}
+
+TEST(LayoutCheck, FindsARunOnTwoSheetsAndOneTurned) {
+  RunPair pair(false);
+  pair.plan.layouts.push_back(pair.plan.layouts[0]);
+  pair.plan.layouts[0].pieces.pop_back();
+  pair.plan.layouts[1].pieces.erase(pair.plan.layouts[1].pieces.begin() + 1);
+  EXPECT_THAT(FaultsOf(pair.job, pair.plan), ElementsAre(HasSubstr("two sheets")));
+  pair = RunPair(false);
+  pair.job.parts[0].across = Mm(40);
+  pair.job.parts[0].may_turn = true;
+  for (const std::size_t i : {1U, 2U}) {
+    pair.plan.layouts[0].pieces[i].rect.height = Mm(40);
+    pair.plan.layouts[0].pieces[i].turned = true;
+  }
+  EXPECT_THAT(FaultsOf(pair.job, pair.plan),
+              ElementsAre(HasSubstr("run turned"), HasSubstr("run turned")));
+}
+
 // Five parts around a pinwheel: no cut passes right across.
 TEST(LayoutCheck, FindsAPinwheel) {
   NestLayout layout;

@@ -153,6 +153,58 @@ TEST(Nest, PrefersWhatIsOnHandAndWhatCostsLess) {
   EXPECT_TRUE(plan.proven);
 }
 
+// Parts whose sizes have a common measure of 8 mm (with the kerf) on a sheet that is no multiple of
+// it: what is over belongs to the offcuts, and no cut takes it off them.
+TEST(Nest, ListsNoCutThatFreesAnOffcutFromWaste) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(733), .across = Mm(597)}},
+              .stock = {{.label = "s", .along = Mm(2440), .across = Mm(1220), .trim = Mm(6)}},
+              .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  ASSERT_EQ(plan.layouts.size(), 1U);
+  EXPECT_EQ(CutsOf(plan.layouts[0]).size(), 2U);
+  std::vector<Rect> offcuts;
+  for (const NestPiece& piece : plan.layouts[0].pieces) {
+    if (piece.kind == NestPieceKind::kOffcut) offcuts.push_back(piece.rect);
+  }
+  // 2440 - 12 - 733 - 3 and 1220 - 12 - 597 - 3.
+  EXPECT_THAT(offcuts, ::testing::UnorderedElementsAre(Rect{Mm(742), Mm(6), Mm(1692), Mm(1208)},
+                                                       Rect{Mm(6), Mm(606), Mm(733), Mm(608)}));
+}
+
+// A sheet that is half a millimetre more than its part: the part keeps its size.
+TEST(Nest, LeavesAPartThatFillsItsSheetItsOwnSize) {
+  const NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(50)}},
+                    .stock = {{.label = "s",
+                               .along = Mm(100) + Length::Picometers(500'000'000),
+                               .across = Mm(50)}},
+                    .kerf = Mm(3)};
+  const NestPlan plan = Nest(job);
+  EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
+  EXPECT_THAT(plan.missing, ::testing::ElementsAre(0));
+}
+
+// What is said of a layout is what was proved of it.
+TEST(Nest, SaysInWhichWayALayoutCannotBeBettered) {
+  NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(100), .count = 2}},
+              .stock = {{.label = "s", .along = Mm(250), .across = Mm(100)}}};
+  NestPlan plan{.layouts = {{}, {}}, .missing = {0}, .bound = 2, .proven = true};
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can do with fewer (proved)");
+  plan.proven = false;
+  plan.bound = 1;
+  EXPECT_EQ(NestWords(job, plan, "board"), "2 boards; may be improvable, bound 1");
+  job.stock.push_back(job.stock[0]);
+  plan.bound = 2;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; may be improvable by other sizes, not in number");
+  plan.proven = true;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can do with less (proved)");
+  job.stock[1].price = 100;
+  EXPECT_EQ(NestWords(job, plan, "sheet"),
+            "2 sheets; no layout cut edge to edge can cost less (proved)");
+}
+
 // Every part is cut free: each cut lies between two pieces or before waste, and there are as many
 // as it takes. 2 x 2 parts on a sheet that is larger both ways: two rips or crosscuts, then two for
 // each.

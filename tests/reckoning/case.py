@@ -8,6 +8,8 @@ from spec_text import Keys, check_length
 
 EDGES = ("top", "bottom", "left", "right")
 CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material")
+CASE_JOINTS = ("butt", "dado", "rabbet", "groove")
+JOINT_KEYS = ("type", "depth", "tongue", "fixing")
 BACK_KEYS = ("thickness", "fit", "lap", "inset", "depth", "play", "material")
 BACK_ONLY = {"lap": ("rabbet",), "inset": ("groove",), "depth": ("groove",), "play": ("rabbet", "groove")}
 
@@ -39,6 +41,8 @@ class Case:
     top: int  # 0 where a worktop closes the case
     raised: int
     joint_reach: int  # how far a member runs into each side: r, or 0 when butted
+    joint: str
+    tongue: int  # of a groove joint as typed; None: a third of the thinnest member
     back: Back
     opening: Opening = None
 
@@ -66,6 +70,7 @@ def read_opening(keys):
 def read_case(keys, increment):
     units = keys.unit
     board = default_length(units, 3 / 4, 18)
+    joint_keys = keys.child("joint", JOINT_KEYS)
     width, height, depth = required(keys, "width", "height", "depth")
     side = keys.length("side", board)
     case = Case(
@@ -76,7 +81,9 @@ def read_case(keys, increment):
         bottom=keys.length("bottom", board),
         top=0 if keys.value.get("top") == "none" else keys.length("top", board),
         raised=keys.length("raise", 0, zero=True),
-        joint_reach=read_joint_reach(keys.child("joint", ("type", "depth")), side, increment),
+        joint_reach=read_joint_reach(joint_keys, side, increment),
+        joint=joint_keys.choice("type", CASE_JOINTS, "butt"),
+        tongue=joint_keys.length("tongue"),
         back=read_back(keys, side),
     )
     case.opening = Opening(
@@ -88,13 +95,26 @@ def read_case(keys, increment):
 
 
 def read_joint_reach(keys, side, increment):
-    joint = keys.choice("type", ("butt", "dado", "rabbet"), "butt")
+    joint = keys.choice("type", CASE_JOINTS, "butt")
+    keys.choice("fixing", ("pocket-screws", "dowels", "glue"))
     depth = keys.length("depth", floor_to(side // 3, increment))
     if joint == "butt":
         if "depth" in keys:
             raise Refused("a butt joint has no depth")
-        return 0
+        depth = 0
+    if "tongue" in keys and joint != "groove":
+        raise Refused(f"a {joint} joint has no tongue")
     return depth
+
+
+def tongue_of(case, members, increment, units):
+    """Thickness of a groove joint's tongues, `members` being what is let in besides bottom and top."""
+    thinnest = min([case.bottom] + ([case.top] if case.top else []) + members)
+    least = min(default_length(units, 1 / 8, 3), thinnest // 2)
+    tongue = max(floor_to(thinnest // 3, increment), least) if case.tongue is None else case.tongue
+    if tongue >= thinnest:
+        raise Refused(f"a tongue of {tongue} pm leaves no shoulder")
+    return tongue
 
 
 def read_back(case_keys, side):

@@ -18,7 +18,7 @@ from decimal import Decimal
 
 from lengths import PM_PER_MM, Refused, mm_text
 from random_specs import random_spec
-from reckon import read_spec_file, reckon_text
+from reckon import LET_IN, read_spec_file, reckon_text
 
 ACCEPTED, REFUSED = (0, 1), 3
 TIMEOUT_SECONDS = 60
@@ -94,6 +94,10 @@ def flat(result):
     for item in result.get("parts") or []:
         for key in ("role", "count", "length_mm", "width_mm", "thickness_mm"):
             put(figures, f"part {item.get('id')} {key}", item.get(key))
+        if item.get("role") in LET_IN + ("case side",):
+            for number, made in enumerate(item.get("cuts") or []):
+                for key in ("from", "offset_mm", "width_mm", "depth_mm"):
+                    put(figures, f"part {item.get('id')} cut {number} {key}", made.get(key))
     return figures
 
 

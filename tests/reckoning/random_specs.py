@@ -412,10 +412,19 @@ def make_case(maker, width, height):
 
 
 def make_case_joint(maker):
-    joint = {"type": maker.pick(("butt", "dado", "rabbet"))}
+    joint = {"type": maker.pick(("butt", "dado", "rabbet", "groove"))}
     if joint["type"] != "butt":
         maker.maybe(joint, "depth", 0.4, lambda: maker.say(maker.size(3, 10)))
+    if joint["type"] == "groove":
+        maker.maybe(joint, "tongue", 0.4, lambda: maker.say(maker.size(3, 14)))
     return joint
+
+
+def make_pull(maker):
+    pull = {}
+    maker.maybe(pull, "centers", 0.5, lambda: maker.say(maker.size(20, 40)))
+    maker.maybe(pull, "count", 0.3, lambda: Raw("1"))
+    return pull
 
 
 def make_back(maker):
@@ -436,6 +445,7 @@ def make_back(maker):
 
 def make_fronts(maker, has_case):
     fronts = make_front(maker)
+    maker.maybe(fronts, "pull", 0.15, lambda: make_pull(maker))
     maker.maybe(fronts, "gap", 0.4, lambda: maker.pick((maker.say(maker.size(1, 6)), Raw("0"))))
     if maker.chance(0.4):
         fronts["style"] = "inset"
@@ -479,6 +489,7 @@ def make_spec(maker):
     place = make_case if has_case else make_opening
     spec["case" if has_case else "opening"] = place(maker, root.width, root.height)
     maker.maybe(spec, "fronts", 0.85, lambda: make_fronts(maker, has_case))
+    maker.maybe(spec, "screws", 0.1, lambda: {"front": maker.say(maker.size(20, 40))})
     spec["slides"], spec["box"] = make_bank_keys(maker, bank)
     add_tree(maker, spec, root, plain)
     if root.kind == "rows" and maker.chance(0.12):

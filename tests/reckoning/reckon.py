@@ -20,6 +20,7 @@ from case import (
     read_edge_gaps,
     read_opening,
     read_overlay,
+    tongue_of,
 )
 from layout import Rect, Rules, all_nodes, divider_thickness, number, place, read_tree, touching
 from lengths import Refused, mm_text
@@ -28,7 +29,7 @@ from spec_text import Keys, read_json
 
 TOP_KEYS = (
     "title units round opening case fronts slides box graduate drawers layout divider gap grid "
-    "tolerance setting limits season measured spacers"
+    "tolerance setting limits season measured spacers screws"
 ).split()
 FRONTS_KEYS = FRONT_KEYS + ("style", "gap", "overlay", "edge")
 
@@ -44,6 +45,7 @@ class Bank:
     case: object
     root: object
     boxes: dict  # drawer id -> Box
+    tongue: int  # of the case's grooves; 0 with another joint
 
 
 def reckon_text(text):
@@ -55,6 +57,7 @@ def solve(value):
     spec = Keys(value, "", "in", TOP_KEYS)
     units = spec.unit = spec.choice("units", ("in", "mm"), "in")
     spec.text("title")
+    check_screws(spec.child("screws", ("front", "slide", "pocket")))
     increment = spec.length("round", default_length(units, 1 / 32, 0.5))
     if ("opening" in spec) == ("case" in spec):
         raise Refused("one of 'opening' and 'case' is wanted")
@@ -78,7 +81,17 @@ def solve(value):
         for leaf in root.leaves()
         if leaf.kind == "drawer"
     }
-    return Bank(units, increment, inset, opening, case, root, boxes)
+    tongue = 0
+    if case and case.joint == "groove":
+        members = [d.thickness for node in all_nodes(root) for d in node.dividers]
+        tongue = tongue_of(case, members, increment, units)
+    return Bank(units, increment, inset, opening, case, root, boxes, tongue)
+
+
+def check_screws(keys):
+    """Screws change no size."""
+    for key in ("front", "slide", "pocket"):
+        keys.length(key)
 
 
 def settle(root, spec, units):
@@ -255,6 +268,9 @@ def overlaps_of(bank):
     ]
 
 
+LET_IN = ("case bottom", "case top", "divider", "partition")
+
+
 # ---- parts ---------------------------------------------------------------
 
 
@@ -293,7 +309,40 @@ def parts_of(bank):
             parts.append(part(divider.id, divider.kind, length, bank.opening.depth, divider.thickness))
     if bank.case:
         parts += case_parts(bank.case, bank.increment)
+    for one in parts:
+        if one["role"] in LET_IN:
+            one["cuts"] = tongue_cuts(bank, one["thickness_mm"])
+        if one["role"] == "case side":
+            one["cuts"] = side_cuts(bank)
     return parts
+
+
+def cut(origin, offset, width, depth):
+    return {"from": origin, "offset_mm": offset, "width_mm": width, "depth_mm": depth}
+
+
+def tongue_cuts(bank, thickness):
+    """A rabbet at each end of what is let in leaves its tongue."""
+    if not bank.tongue:
+        return []
+    return [cut("each end", 0, bank.case.joint_reach, thickness - bank.tongue)]
+
+
+def side_cuts(bank):
+    """In a case side: for bottom and top, whole or the tongues along their inside faces, and the back."""
+    case, back, cuts = bank.case, bank.case.back, []
+    if case.joint != "butt":
+        for thickness, inside in ((case.bottom, case.raised + case.bottom), (case.top, case.height - case.top)):
+            if not thickness:
+                continue
+            wide = bank.tongue or thickness
+            low = inside - wide if inside == case.raised + case.bottom else inside
+            cuts.append(cut("lower edge", low, wide, case.joint_reach))
+    if back.fit == "rabbet":
+        cuts.append(cut("rear edge", 0, back.thickness, back.lap))
+    if back.fit == "groove":
+        cuts.append(cut("rear edge", back.inset, back.thickness, back.groove))
+    return cuts
 
 
 def front_part(leaf):

@@ -15,7 +15,7 @@ SLIDE_KEYS = ("type", "length", "lengths", "behind", "line", "clearance", "deduc
 CORNER_KEYS = ("joint", "depth", "lap", "back_setback")
 BOTTOM_KEYS = ("thickness", "fit", "material", "depth", "play", "up", "open_back")
 BOX_KEYS = ("side", "end", "corner", "bottom", "clear_above", "clear_below", "height", "heights", "depth")
-FRONT_KEYS = ("thickness", "material", "grain", "cut", "held")
+FRONT_KEYS = ("thickness", "material", "grain", "cut", "held", "pull")
 
 # Keys that only some choices have: key -> the choices that have it.
 SLIDE_ONLY = {
@@ -105,7 +105,19 @@ def read_bottom(keys):
     })
 
 
+def check_pull(keys):
+    """Holes for pulls change no size; their keys are read, and no more."""
+    if keys.value.get("pull", "none") == "none":
+        return
+    pull = keys.child("pull", ("centers", "down", "count"))
+    pull.length("centers", zero=True)
+    pull.length("down")
+    if pull.value.get("count", "1") not in ("1", "2"):
+        raise Refused(f"{pull.path}/count: 1 or 2 pulls stand on a front")
+
+
 def read_front(keys):
+    check_pull(keys)
     return given({
         "thickness": keys.length("thickness"),
         "material": keys.text("material"),

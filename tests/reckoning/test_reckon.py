@@ -219,6 +219,29 @@ class Case(unittest.TestCase):
             self.assertEqual(parts[name]["length_mm"], inch("127/8"), name)
         self.assertEqual(parts["H1"]["width_mm"], inch("87/4"))
 
+    def test_tongues(self):
+        # Members as long as with dados. The divider is the thinnest: a third of 1/2 down to 1/32 is 5/32.
+        result = solve(case=self.case(joint={"type": "groove"}), divider="1/2", drawers=[{}] * 2)
+        parts = by_id(result, "parts")
+        self.assertEqual(parts["H1"]["length_mm"], inch("127/8"))
+        (rabbet,) = parts["H1"]["cuts"]
+        self.assertEqual((rabbet["width_mm"], rabbet["depth_mm"]), (inch("1/4"), inch("11/32")))
+        low, high, _ = parts["case.side"]["cuts"]
+        self.assertEqual((low["offset_mm"], low["width_mm"]), (inch("19/32"), inch("5/32")))
+        self.assertEqual(high["width_mm"], inch("5/32"))
+
+    def test_a_tongue_needs_a_shoulder(self):
+        with self.assertRaises(Refused):
+            solve(case=self.case(joint={"type": "groove", "tongue": "3/4"}), drawers=[{}])
+        with self.assertRaises(Refused):
+            solve(case=self.case(joint={"type": "dado", "tongue": "1/4"}), drawers=[{}])
+
+    def test_pulls_and_screws_change_nothing(self):
+        plain = solve(case=self.case(), drawers=[{}])
+        more = solve(case=self.case(), drawers=[{"front": {"pull": {"centers": "3"}}}],
+                     screws={"front": "1"}, fronts={"pull": "none"})
+        self.assertEqual(plain, more)
+
 
 class Grid(unittest.TestCase):
     def bank(self, height):

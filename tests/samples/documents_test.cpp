@@ -173,6 +173,7 @@ TEST(Reference, TellsEveryChoice) {
   ExpectWords<Setting>();
   ExpectWords<SawnCut>();
   ExpectWords<Held>();
+  ExpectWords<FrontMatch>();
 }
 
 TEST(Reference, TellsEveryCheckAndEveryDiagnostic) {

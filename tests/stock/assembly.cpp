@@ -69,7 +69,7 @@ AssembledCase CaseOf(const PartsByRole& parts, const CaseBuild& told) {
   const Part& bottom = The(parts, PartRole::kCaseBottom);
   // The bottom's channel in the sides: at the very end a rabbet.
   const Cut* seat = nullptr;
-  for (const CutKind kind : {CutKind::kRabbet, CutKind::kDado}) {
+  for (const CutKind kind : {CutKind::kRabbet, CutKind::kDado, CutKind::kGroove}) {
     if (seat == nullptr) seat = CutIn(side, kind, CutFrom::kLowerEdge);
   }
   const Length in = seat == nullptr ? Length() : seat->depth;

@@ -5,6 +5,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <set>
+
+#include "stock/part_seats.h"
 #include "support/files.h"
 #include "support/random_case.h"
 #include "support/random_spec.h"
@@ -97,8 +100,42 @@ void ExpectMember(const Bank& bank, const std::vector<CutLine>& list, const Divi
   EXPECT_EQ(2 * rail.width + runner.length - 2 * tenon->width, member.depth);
 }
 
+// Whatever is let in is taken at both its ends: by a channel of some part, as deep as its ends go in
+// and as wide as they are. Only a worktop that is no part takes a partition without a trace.
+void ExpectTaken(const Bank& bank) {
+  if (!bank.casework || bank.casework->joint == CaseJoint::kButt) return;
+  const CaseBuild& c = *bank.casework;
+  std::vector<int> taken(bank.dividers.size(), 0);
+  for (const Part& part : bank.parts) {
+    for (const Seat& seat : SeatsIn(bank, part)) {
+      ++taken[static_cast<std::size_t>(seat.member)];
+      EXPECT_EQ(seat.depth, c.joint_depth);
+      const Divider& member = bank.dividers[static_cast<std::size_t>(seat.member)];
+      const Length thick = member.partition ? member.rect.width : member.rect.height;
+      EXPECT_EQ(seat.width, c.joint == CaseJoint::kGroove ? c.tongue : thick);
+    }
+  }
+  for (std::size_t i = 0; i < taken.size(); ++i) {
+    const Divider& member = bank.dividers[i];
+    const bool bare = member.partition && c.top_none &&
+                      !(c.worktop && !c.worktop->width.IsZero()) &&
+                      member.rect.Top() == bank.opening_height;
+    EXPECT_GE(taken[i], bare ? 1 : 2) << ToText(member);
+  }
+}
+
+// No two parts have one id, no two lines of the list one label.
+void ExpectNamed(const Bank& bank, const std::vector<CutLine>& list) {
+  std::set<std::string> names;
+  for (const Part& part : bank.parts) {
+    EXPECT_TRUE(names.insert(PartId(bank, part)).second) << PartId(bank, part);
+  }
+  for (const CutLine& line : list) EXPECT_TRUE(names.insert(line.label).second) << line.label;
+}
+
 void ExpectAddsUp(const Solved& solved) {
   const std::vector<CutLine> list = CutList(solved.spec, solved.bank);
+  ExpectNamed(solved.bank, list);
   for (const Space& space : solved.bank.spaces) {
     if (space.HasBox()) ExpectDrawer(solved.bank, list, space);
   }
@@ -106,6 +143,7 @@ void ExpectAddsUp(const Solved& solved) {
   if (!solved.bank.casework) return;
   ExpectCase(solved.bank, list);
   ExpectFrame(solved.bank, list);
+  ExpectTaken(solved.bank);
 }
 
 TEST(Assembly, OfEveryCuratedSpec) {

@@ -4,7 +4,6 @@
 
 #include <set>
 
-#include "draw/part_sheet_notes.h"
 #include "support/files.h"
 #include "support/random_case.h"
 #include "support/specs.h"
@@ -34,7 +33,7 @@ std::set<std::string> TitlesOf(const Bank& bank) {
 void ExpectDrawn(const Solved& solved) {
   const std::set<std::string> titles = TitlesOf(solved.bank);
   for (const CutLine& line : CutList(solved.spec, solved.bank)) {
-    EXPECT_TRUE(titles.contains(UpperCase(line.label))) << line.label;
+    EXPECT_TRUE(titles.contains(line.label)) << line.label;
   }
 }
 

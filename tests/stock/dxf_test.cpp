@@ -143,7 +143,7 @@ TEST_F(DxfFiles, CaseSidesByHand) {
 // 96 between centers in the middle of a front; holes go through.
 TEST_F(DxfFiles, HolesForPulls) {
   const Json files = ReadSpecText(kCase);
-  const Json& front = files["d1-front.dxf"];
+  const Json& front = files["front-d1-d2.dxf"];
   ASSERT_EQ(front["circles"].size(), 2U);
   EXPECT_EQ(front["circles"][0][0], "HOLE_D19MM");
   EXPECT_EQ(front["circles"][1][1].get<double>() - front["circles"][0][1].get<double>(), 96);
@@ -156,7 +156,7 @@ TEST_F(DxfFiles, BandsMakeTheOutlineSmaller) {
   EXPECT_EQ(Polygon(files["case-side-left.dxf"], "OUTLINE"), Box(1, 0, 400, 600));
   EXPECT_EQ(Polygon(files["case-side-right.dxf"], "OUTLINE"), Box(399, 0, 0, 600));
   EXPECT_EQ(Polygon(files["case-bottom.dxf"], "OUTLINE"), Box(0, 1, 464, 394));
-  EXPECT_EQ(Polygon(files["d1-front.dxf"], "OUTLINE")[0], Json({1, 1}));
+  EXPECT_EQ(Polygon(files["front-d1.dxf"], "OUTLINE")[0], Json({1, 1}));
 }
 
 // A partition with dividers on both sides has a file for each face.
@@ -165,8 +165,8 @@ TEST_F(DxfFiles, BothFacesOfAPartition) {
     "case": {"width": 800, "height": 600, "depth": 400, "joint": {"type": "dado", "depth": 6}},
     "layout": {"columns": [{"rows": [{"drawer": {}}, {"drawer": {}}], "divider": 18},
                            {"rows": [{"drawer": {"exact": 100}}, {"drawer": {}}], "divider": 18}]}})");
-  const Json& right = files["v1.dxf"];
-  const Json& left = files["v1-other-face.dxf"];
+  const Json& right = files["partition-v1.dxf"];
+  const Json& left = files["partition-v1-other-face.dxf"];
   EXPECT_NE(Polygon(right, "DADO_D6MM"), Polygon(left, "DADO_D6MM"));
   EXPECT_EQ(left["texts"], Json({"partition V1, other face"}));
 }

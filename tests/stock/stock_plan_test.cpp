@@ -136,6 +136,38 @@ TEST(StockCommand, OffcutsOnHandAreUsedBeforeSheetsAreBought) {
   EXPECT_THAT(called.out, HasSubstr("on hand, rack"));
 }
 
+// One small offcut is all that is given: the rest comes from sheets of the usual size, and that is
+// told; with a sheet to buy of another material only, the same.
+TEST(StockCommand, TakesTheUsualSizeWhereNoneCanBeBought) {
+  for (const char* sheet : {R"({"length": 18, "width": 15, "on_hand": true})",
+                            R"({"length": 60, "width": 60, "material": "walnut plywood"})"}) {
+    const Called called =
+        StockOf(Plain(R"(, "stock": {"sheets": [)" + std::string(sheet) + "]}"), {});
+    EXPECT_EQ(called.status, 0) << called.out;
+    EXPECT_THAT(called.out, HasSubstr("usual size"));
+    EXPECT_THAT(called.out, HasSubstr("Name yours under \"stock\""));
+  }
+  const Called given =
+      StockOf(Plain(R"(, "stock": {"sheets": [{"length": 96, "width": 48}]})"), {});
+  EXPECT_THAT(given.out, ::testing::Not(HasSubstr("usual size")));
+}
+
+// Each bank keeps its own increment; the list is in the units of the first.
+TEST(StockCommand, NamesTheBanksThatShareAnOrderWhateverTheirUnits) {
+  MemoryFiles files;
+  files.held["a.json"] = Plain(R"(, "title": "Left")");
+  files.held["b.json"] = R"({"title": "Right", "units": "mm", "drawers": [{}],
+      "opening": {"width": 400, "height": 300, "depth": 500}})";
+  const Called called = testing::Call({"stock", "a.json", "b.json"}, files);
+  EXPECT_EQ(called.status, 0) << called.err;
+  EXPECT_THAT(called.out, HasSubstr("Inches."));
+  EXPECT_THAT(called.out, HasSubstr("A: Left."));
+  EXPECT_THAT(called.out, HasSubstr("B: Right."));
+  const Json result =
+      Json::parse(testing::Call({"stock", "a.json", "b.json", "--json"}, files).out);
+  EXPECT_EQ(result["banks"], Json({"Left", "Right"}));
+}
+
 TEST(StockCommand, TheSameJobGivesTheSameLayout) {
   EXPECT_EQ(StockOf(Plain(""), {"--json"}).out, StockOf(Plain(""), {"--json"}).out);
 }

@@ -8,7 +8,9 @@ tillwright_add_tests(tillwright_stock_tests
     ${CMAKE_CURRENT_LIST_DIR}/cut_list_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/drawn_parts_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/dxf_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/front_runs_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/hardware_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/matched_stock_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/parts_csv_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/stock_plan_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/whole_case_test.cpp

@@ -26,8 +26,8 @@ BoxEnds AddEnds(MarkBook& book, StickLane lane, const std::string& id, const std
   const AxisWords words = WordsOf(axis);
   const std::string path = Under(id, thing + "." + words.size);
   const BoxEnds ends{low, low.Plus(size, path)};
-  book.Edge(lane, ends.low, id, thing + " " + words.low);
-  book.Edge(lane, ends.high, id, thing + " " + words.high);
+  book.Edge(lane, ends.low, id, words.low, thing);
+  book.Edge(lane, ends.high, id, words.high, thing);
   book.Span({StickSpan::Kind::kBody, lane, ends.low.at(), ends.high.at(), {id}, thing, path});
   return ends;
 }
@@ -88,7 +88,7 @@ void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, 
 }
 
 PieceMarks::PieceMarks(const Bank& bank, std::size_t index)
-    : what(ToText(bank.pieces[index].role)), path("piece." + std::to_string(index + 1)) {
+    : part(ToText(bank.pieces[index].role)), path("piece." + std::to_string(index + 1)) {
   const CasePiece& piece = bank.pieces[index];
   if (piece.space >= 0) id = ToText(bank.spaces[static_cast<std::size_t>(piece.space)].id);
   if (piece.divider >= 0) id = ToText(bank.dividers[static_cast<std::size_t>(piece.divider)]);
@@ -102,15 +102,15 @@ void AddPieces(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis
   };
   for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
     const CasePiece& piece = bank.pieces[i];
-    if (piece.role == PartRole::kWorktop) continue;  // longer than the piece
+    if (piece.role == PartRole::kWorktop && !up) continue;  // longer: on a stick of its own
     if (!holds(line.spaces, piece.space) || !holds(line.members, piece.divider)) continue;
     const PieceMarks marks(bank, i);
     const Block& b = piece.block;
     const StickPlace low = origin.Plus(up ? b.y : b.x, marks.path + (up ? ".y" : ".x"));
     const StickPlace high =
         low.Plus(up ? b.height : b.width, marks.path + (up ? ".height" : ".width"));
-    book.Edge(StickLane::kCase, low, marks.id, marks.what + (up ? " bottom" : " left"));
-    book.Edge(StickLane::kCase, high, marks.id, marks.what + (up ? " top" : " right"));
+    book.Edge(StickLane::kCase, low, marks.id, up ? "bottom" : "left", marks.part);
+    book.Edge(StickLane::kCase, high, marks.id, up ? "top" : "right", marks.part);
   }
 }
 

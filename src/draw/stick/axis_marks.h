@@ -15,6 +15,9 @@ namespace tillwright {
 // All drawers, from front to back, with rows of screws along the slides when asked for.
 [[nodiscard]] MarkBook DepthMarks(const Bank& bank, const std::optional<ScrewRow>& screws);
 
+// A worktop from end to end, and where the case stands under it. Empty when there is none.
+[[nodiscard]] MarkBook WorktopMarks(const Bank& bank);
+
 // Screws along a slide go into the case's side: side-mount and undermount.
 [[nodiscard]] bool ScrewsIntoSide(SlideType type);
 
@@ -36,7 +39,7 @@ void AddGaps(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis, 
 struct PieceMarks {
   PieceMarks(const Bank& bank, std::size_t index);
   std::string id;    // what it is for; empty: the case
-  std::string what;  // its role: "stile"
+  std::string part;  // its role: "stile"
   std::string path;  // "piece.3"
 };
 

@@ -1,3 +1,4 @@
+#include "draw/case_pieces.h"
 #include "draw/stick/axis_marks.h"
 #include "tillwright/length_text.h"
 
@@ -21,15 +22,17 @@ class Depths {
                                  ? StickPlace(bank_.casework->front_in, "case.frame.thickness")
                                  : StickPlace();
     for (const Divider& member : bank_.dividers) {
+      if (IsWebFrame(bank_, member)) continue;
       const std::string id = ToText(member);
-      book_.Edge(kCase, front.Plus(member.depth, Under(id, "depth")), id, "rear");
+      book_.Edge(kCase, front.Plus(member.depth, Under(id, "depth")), id, "rear",
+                 member.partition ? "partition" : "divider");
     }
     for (std::size_t i = 0; i < bank_.pieces.size(); ++i) {
       const PieceMarks piece(bank_, i);
       const StickPlace face(bank_.pieces[i].block.z, piece.path + ".z");
-      book_.Edge(kCase, face, piece.id, piece.what + " front");
+      book_.Edge(kCase, face, piece.id, "front", piece.part);
       book_.Edge(kCase, face.Plus(bank_.pieces[i].block.depth, piece.path + ".depth"), piece.id,
-                 piece.what + " rear");
+                 "rear", piece.part);
     }
     for (const Space& space : bank_.spaces) {
       if (space.HasFront()) FrontOf(space);
@@ -47,7 +50,7 @@ class Depths {
   void Case(const CaseBuild& c) {
     const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
     const StickPlace side = c.frame ? StickPlace(c.front_in, "case.frame.thickness") : StickPlace();
-    if (c.frame) book_.Edge(kCase, side, "", "sides, front");
+    if (c.frame) book_.Edge(kCase, side, "", "case side front");
     book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
     switch (c.back) {
       case BackFit::kNone:
@@ -60,7 +63,7 @@ class Depths {
         book_.Edge(kCase, back, "", "back groove, far side");
         return Cut(rear_, back, kCase);
       case BackFit::kApplied:
-        return book_.Edge(kCase, back, "", "back, outside");
+        return book_.Edge(kCase, back, "", "case back, outside");
     }
   }
 
@@ -70,8 +73,8 @@ class Depths {
     const bool inset = bank_.style == FrontStyle::kInset;
     const StickPlace face = inset ? StickPlace() : StickPlace().Minus(space.front.thickness, path);
     const StickPlace back = inset ? StickPlace().Plus(space.front.thickness, path) : StickPlace();
-    book_.Edge(kFront, face, id, "front, face");
-    book_.Edge(kFront, back, id, "front, back");
+    book_.Edge(kFront, face, id, "face", "front");
+    book_.Edge(kFront, back, id, "back", "front");
     book_.Span({StickSpan::Kind::kCut, kFront, face.at(), back.at(), {}, "", path});
   }
 
@@ -80,8 +83,8 @@ class Depths {
     const Box& box = space.box;
     const StickPlace front(box.z, Under(id, "box.z"));
     const StickPlace rear = front.Plus(box.depth, Under(id, "box.depth"));
-    book_.Edge(kBox, front, id, "box front");
-    book_.Edge(kBox, rear, id, "box rear");
+    book_.Edge(kBox, front, id, "front", "box");
+    book_.Edge(kBox, rear, id, "rear", "box");
     book_.Span(
         {StickSpan::Kind::kBody, kBox, front.at(), rear.at(), {id}, "box", Under(id, "box.depth")});
     Ends(id, box, front, rear);
@@ -103,10 +106,10 @@ class Depths {
     const StickPlace in_back = back_end.Minus(build.end, Under(id, "back_end.thickness"));
     book_.Edge(kBox, in_front, id, "inside front");
     book_.Edge(kBox, in_back, id, "inside rear");
-    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "back end, rear");
+    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "rear", "box back end");
     if (build.joint == CornerJoint::kHalfBlindDovetail) {
-      book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "side front end");
-      book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "side rear end");
+      book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
+      book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
     Panel(id, box, in_front, in_back);
   }
@@ -126,8 +129,9 @@ class Depths {
       Cut(in_back, back, kBox);
     }
     const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
-    book_.Edge(kBox, panel, id, "bottom front");
-    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "bottom rear");
+    book_.Edge(kBox, panel, id, "front", "box bottom");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "rear",
+               "box bottom");
   }
 
   // Holes from the setback on, a pitch apart, as far as the slide reaches.

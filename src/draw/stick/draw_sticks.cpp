@@ -4,6 +4,8 @@
 
 #include "bank/headings.h"
 #include "draw/sheets_pack.h"
+#include "draw/stick/find_parts.h"
+#include "draw/stick/key.h"
 #include "draw/stick/page.h"
 #include "draw/stick/strip.h"
 #include "draw/stick/templates.h"
@@ -66,6 +68,7 @@ class Pager {
     }
     WordsFor(page_);
     for (std::size_t i = 0; options_.sticks && i < out_.sticks.size(); ++i) AddStick(i);
+    if (options_.sticks) AddKey();
     if (options_.templates) AddTemplates();
     if (open_.empty() && out_.fault.empty()) out_.fault = "there is nothing to draw";
     if (out_.fault.empty()) Finish();
@@ -142,21 +145,33 @@ class Pager {
     open_[sheet].groups.push_back(std::move(group));
   }
 
+  // What is no strip stands on a page of its own where pages are as long as they need be.
+  [[nodiscard]] PieceRoom BlockRoom() const {
+    const PieceRoom room = Room();
+    if (feed_ == Feed::kSheets) return room;
+    return {std::min(room.width, 180.0), std::min(room.height, 250.0)};
+  }
+
+  void AddKey() {
+    out_.parts = FindParts(bank_, out_.sticks);
+    AddBlocks("key", KeyOf(out_, style_, BlockRoom(), metrics_));
+  }
+
   void AddTemplates() {
-    PieceRoom room = Room();
-    if (feed_ != Feed::kSheets) room = {std::min(room.width, 180.0), std::min(room.height, 250.0)};
-    std::vector<Template> templates =
-        TemplatesOf(bank_, style_, options_.screws.value_or(ScrewRow()), room, metrics_);
+    AddBlocks("templates", TemplatesOf(bank_, style_, options_.screws.value_or(ScrewRow()),
+                                       BlockRoom(), metrics_));
+  }
+
+  void AddBlocks(const std::string& name, std::vector<Template> templates) {
     if (templates.empty()) return;
     if (feed_ != Feed::kSheets) {
       double width = 0;
       for (const Template& t : templates) width = std::max(width, t.width);
-      NewPage("templates", width);
+      NewPage(name, width);
     }
     for (Template& t : templates) {
       std::size_t sheet = 0;
-      const PaperPoint corner =
-          PlaceOf({t.width, t.height}, "the template \"" + t.group.title + "\"", sheet);
+      const PaperPoint corner = PlaceOf({t.width, t.height}, "\"" + t.group.title + "\"", sheet);
       Shift(t.group, corner.x, corner.y);
       open_[sheet].groups.push_back(std::move(t.group));
     }
@@ -170,6 +185,7 @@ class Pager {
       page.width = std::max(width + beside, kLeastWidth);
       SetWords(page, metrics_);
     }
+    if (feed_ == Feed::kSheets && !open_.empty()) SetFewWords(page, metrics_);
     if (feed_ == Feed::kSheets)
       first_open_ = 0;
     else

@@ -1,3 +1,4 @@
+#include "draw/case_pieces.h"
 #include "draw/stick/axis_marks.h"
 
 namespace tillwright {
@@ -48,12 +49,21 @@ class Heights {
       book_.Edge(lane, {}, "", "case base");
       if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
     }
+    if (!c.feet.IsZero()) {
+      book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet"), "", "floor, under the feet");
+    }
     if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
-    if (c.joint != CaseJoint::kButt) {
+    if (c.frame) {
+      book_.Edge(kCase, low, "", "case bottom, upper face");
+      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, under");
+      if (c.top_none) book_.Edge(kCase, {c.height, "case.height"}, "", "case top");
+    }
+    if (c.joint == CaseJoint::kGroove) {
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
+    } else if (c.joint != CaseJoint::kButt) {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      book_.Edge(kCase, raise, "", word + " bottom");
-      book_.Edge(kCase, low, "", word + " top");
-      book_.Span({StickSpan::Kind::kCut, kCase, c.raise, low.at(), {}, "", ""});
+      Groove(raise, low, "", word);
       if (!c.top_none) {
         book_.Edge(kCase, high, "", "upper rabbet");
         book_.Span({StickSpan::Kind::kCut, kCase, high.at(), c.height, {}, "", ""});
@@ -61,31 +71,44 @@ class Heights {
     }
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       const StickPlace lower = raise.Plus(c.back_play, "case.back.play");
-      book_.Edge(kCase, lower, "", "back bottom");
-      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.panel_height"), "", "back top");
+      book_.Edge(kCase, lower, "", "case back bottom");
+      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.panel_height"), "", "case back top");
     }
+  }
+
+  // Across the sides.
+  void Groove(const StickPlace& from, const StickPlace& to, const std::string& id,
+              const std::string& word) {
+    book_.Edge(kCase, from, id, word + " bottom");
+    book_.Edge(kCase, to, id, word + " top");
+    book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
+  }
+
+  // What a divider takes in the sides: its tongue's groove, else all its thickness.
+  void LetIn(const std::string& id, const StickPlace& bottom, const StickPlace& top) {
+    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+      return book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
+    }
+    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "groove");
   }
 
   void Member(const Divider& member) {
     const std::string id = ToText(member);
     const StickPlace bottom = floor_.Plus(member.rect.y, Under(id, "y"));
     const StickPlace top = bottom.Plus(member.rect.height, Under(id, "height"));
-    book_.Edge(kCase, bottom, id, "bottom");
-    book_.Edge(kCase, top, id, "top");
     if (!member.partition) {
-      book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
-      return;
+      LetIn(id, bottom, top);
+      if (IsWebFrame(bank_, member)) return;
+      book_.Edge(kCase, bottom, id, "bottom", "divider");
+      return book_.Edge(kCase, top, id, "top", "divider");
     }
-    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
-    const Length entry = bank_.casework->joint_depth;
-    StickPlace lower = bottom.Minus(entry, "case.joint.depth");
-    StickPlace upper = top.Plus(entry, "case.joint.depth");
-    if (bank_.casework->frame) {
-      lower = floor_.Plus(member.begin, Under(id, "begin"));
-      upper = lower.Plus(member.length, Under(id, "length"));
-    }
-    book_.Edge(kCase, lower, id, "lower end");
-    book_.Edge(kCase, upper, id, "upper end");
+    book_.Edge(kCase, bottom, id, "bottom", "partition");
+    book_.Edge(kCase, top, id, "top", "partition");
+    // Into the joints, and behind a face frame.
+    const StickPlace lower = floor_.Plus(member.begin, Under(id, "begin"));
+    const StickPlace upper = lower.Plus(member.length, Under(id, "length"));
+    if (lower.at() != bottom.at()) book_.Edge(kCase, lower, id, "lower end", "partition");
+    if (upper.at() != top.at()) book_.Edge(kCase, upper, id, "upper end", "partition");
   }
 
   void BoxOf(const Space& space) {
@@ -106,12 +129,12 @@ class Heights {
       case BottomFit::kGroove:
         book_.Edge(kBox, lower, id, "groove bottom");
         book_.Edge(kBox, upper, id, "groove top");
-        if (build.open_back) book_.Edge(kBox, upper, id, "back end bottom");
+        if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
         return;
       case BottomFit::kRabbet:
         return book_.Edge(kBox, upper, id, "rabbet top");
       case BottomFit::kApplied:
-        return book_.Edge(kBox, upper, id, "side bottom");
+        return book_.Edge(kBox, upper, id, "bottom", "box side");
     }
   }
 

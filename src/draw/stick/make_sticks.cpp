@@ -39,7 +39,7 @@ std::string AlikeOf(const Bank& bank, const Shared& shared) {
   const std::size_t length = shared.lines[0].size();
   for (std::size_t i = 1; i < shared.lines.size() && length > 1; ++i) {
     if (shared.lines[i].size() != length) continue;
-    if (!text.empty()) text += ", ";
+    if (!text.empty()) text += "; ";
     text += IdsOf(bank, shared.lines[i]);
   }
   return text;
@@ -60,6 +60,8 @@ class StickMaker {
     AddLines(StickAxis::kWidth, Axis::kX, cased ? "case left" : "opening left");
     Stick& depths = Add(StickAxis::kDepth, "depths", "Depths", DepthMarks(bank_, options_.screws));
     depths.datum = "case front edge";
+    Stick& worktop = Add(StickAxis::kWidth, "worktop", "Worktop", WorktopMarks(bank_));
+    worktop.datum = "worktop left";
     DropNeedless();
     return std::move(sticks_);
   }
@@ -69,6 +71,7 @@ class StickMaker {
     Stick& stick = sticks_.emplace_back();
     stick.axis = axis;
     stick.name = std::move(name);
+    stick.sign = title;
     stick.title = std::move(title);
     stick.marks = book.marks();
     stick.spans = book.spans();
@@ -98,8 +101,8 @@ class StickMaker {
   static bool Holds(const Stick& stick, const Stick& part) {
     return std::ranges::all_of(part.marks, [&](const StickMark& mark) {
       return std::ranges::any_of(stick.marks, [&](const StickMark& own) {
-        return own.lane == mark.lane && own.at == mark.at && own.what == mark.what &&
-               HasAll(own.ids, mark.ids);
+        return own.lane == mark.lane && own.at == mark.at && own.part == mark.part &&
+               own.what == mark.what && HasAll(own.ids, mark.ids);
       });
     });
   }
@@ -139,12 +142,13 @@ class StickMaker {
       MarkBook book = along == Axis::kY ? HeightMarks(bank_, line) : WidthMarks(bank_, line);
       Share({std::move(book), {line.spaces}}, all);
     }
-    const std::string word = along == Axis::kY ? "heights" : "widths";
+    const bool up = along == Axis::kY;
     for (std::size_t i = 0; i < all.size(); ++i) {
-      const std::string number = all.size() > 1 ? "-" + std::to_string(i + 1) : "";
-      const std::string title =
-          (along == Axis::kY ? "Heights " : "Widths ") + TitleOf(bank_, all[i]);
-      Stick& stick = Add(axis, word + number, title, all[i].book);
+      const std::string number = all.size() > 1 ? std::to_string(i + 1) : "";
+      const std::string sign = (up ? "Heights" : "Widths") + (number.empty() ? "" : " " + number);
+      const std::string stem = (up ? "heights" : "widths") + (number.empty() ? "" : "-" + number);
+      Stick& stick = Add(axis, stem, sign, all[i].book);
+      stick.title += (number.empty() ? " " : ": ") + TitleOf(bank_, all[i]);
       stick.datum = datum;
       stick.alike = AlikeOf(bank_, all[i]);
     }
@@ -162,8 +166,12 @@ std::string_view ToText(StickLane lane) { return kLaneWords[static_cast<std::siz
 std::string StickMark::Name() const {
   IdList list;
   for (const std::string& id : ids) list.Add(id);
-  const std::string text = list.ToText();
-  return text.empty() ? what : text + " " + what;
+  std::string name;
+  for (const std::string& word : {part, list.ToText(), what}) {
+    if (!name.empty() && !word.empty()) name += ' ';
+    name += word;
+  }
+  return name;
 }
 
 bool Stick::Has(StickLane lane) const {

@@ -6,11 +6,6 @@
 namespace tillwright {
 namespace {
 
-// Ids of one letter by their numbers.
-bool IdBefore(const std::string& a, const std::string& b) {
-  return std::tuple(a.substr(0, 1), a.size(), a) < std::tuple(b.substr(0, 1), b.size(), b);
-}
-
 // What may share a mark: drawers and blanks, dividers, partitions, the case.
 char KindOf(const StickMark& mark) {
   if (mark.ids.empty() || mark.ids[0].empty()) return ' ';
@@ -19,7 +14,8 @@ char KindOf(const StickMark& mark) {
 }
 
 auto KeyOf(const StickMark& mark) {
-  return std::tuple(mark.lane, mark.at, std::string_view(mark.what), KindOf(mark));
+  return std::tuple(mark.lane, mark.at, std::string_view(mark.part), std::string_view(mark.what),
+                    KindOf(mark));
 }
 
 void AddThing(StickMark& mark, const std::string& id, const std::string& sum) {
@@ -41,6 +37,10 @@ void AddIds(std::vector<std::string>& ids, const std::vector<std::string>& other
 }
 
 }  // namespace
+
+bool IdBefore(const std::string& a, const std::string& b) {
+  return std::tuple(a.substr(0, 1), a.size(), a) < std::tuple(b.substr(0, 1), b.size(), b);
+}
 
 void MarkBook::Finish() {
   std::ranges::stable_sort(marks_, {}, [](const StickMark& mark) { return KeyOf(mark); });

@@ -11,14 +11,19 @@
 
 namespace tillwright {
 
+// The order of ids in a mark: those of one letter by their numbers.
+[[nodiscard]] bool IdBefore(const std::string& a, const std::string& b);
+
 class MarkBook {
  public:
-  // An edge, or a line to work to. `id` may be empty: the case or the opening.
-  void Edge(StickLane lane, const StickPlace& place, std::string id, std::string what) {
-    marks_.push_back({lane, place.at(), {std::move(id)}, std::move(what), {place.sum()}, false});
+  // An edge, of that part if any. `id` may be empty: the case or the opening.
+  void Edge(StickLane lane, const StickPlace& place, std::string id, std::string what,
+            std::string part = {}) {
+    Add(lane, place, std::move(id), std::move(what), std::move(part), false);
   }
+  // A line to work to.
   void Line(StickLane lane, const StickPlace& place, std::string id, std::string what) {
-    marks_.push_back({lane, place.at(), {std::move(id)}, std::move(what), {place.sum()}, true});
+    Add(lane, place, std::move(id), std::move(what), {}, true);
   }
   void Span(StickSpan span) { spans_.push_back(std::move(span)); }
 
@@ -35,6 +40,17 @@ class MarkBook {
   [[nodiscard]] const std::vector<StickSpan>& spans() const { return spans_; }
 
  private:
+  void Add(StickLane lane, const StickPlace& place, std::string id, std::string what,
+           std::string part, bool is_line) {
+    marks_.push_back({lane,
+                      place.at(),
+                      {std::move(id)},
+                      std::move(part),
+                      std::move(what),
+                      {place.sum()},
+                      is_line});
+  }
+
   std::vector<StickMark> marks_;
   std::vector<StickSpan> spans_;
 };

@@ -21,6 +21,11 @@ constexpr std::string_view kCaution =
     "Cut paper on a board, away from your hand; try the sticks on one drawer first; clamp the work "
     "and wear eye protection to drill or rout.";
 
+constexpr std::string_view kFewWords =
+    "Print at 100 %, one-sided. Before you cut, measure the bars both ways; off? No \"fit to "
+    "page\"; still off: --correct x=150:MEASURED,y=150:MEASURED. Check joints and totals with a "
+    "tape. All about it: page 1.";
+
 // A pair of bars back to back: how long they are, in mm and in inches.
 struct BarPair {
   int millimetres = 0;
@@ -191,6 +196,11 @@ void SetWords(StickPage& page, const TextMetrics& metrics) {
   page.words =
       WrapText(metrics, ScaleWords(page) + " " + BudgetWords(page) + " " + std::string(kCaution),
                {.cap_height = kWordsCap}, page.width - 2 * page.margin);
+}
+
+void SetFewWords(StickPage& page, const TextMetrics& metrics) {
+  page.words =
+      WrapText(metrics, kFewWords, {.cap_height = kWordsCap}, page.width - 2 * page.margin);
 }
 
 PaperBox PieceSpace(const StickPage& page) {

@@ -26,6 +26,9 @@ struct StickPage {
 // margin or `longest` change.
 void SetWords(StickPage& page, const TextMetrics& metrics);
 
+// The same in few words, for the pages after the one that says it all.
+void SetFewWords(StickPage& page, const TextMetrics& metrics);
+
 // Where pieces may stand: above bars and words.
 [[nodiscard]] PaperBox PieceSpace(const StickPage& page);
 

@@ -8,7 +8,7 @@
 namespace tillwright {
 namespace {
 
-constexpr std::size_t kMostIdText = 12;  // characters of ids before a mark's name
+constexpr std::size_t kMostIdText = 16;  // bytes of ids in a mark's name: "D1–D3, D5–D7"
 
 // Millimetres as a rule shows them; marked when that is not the whole of it.
 std::string ShortMillimeters(Length distance) {
@@ -17,13 +17,18 @@ std::string ShortMillimeters(Length distance) {
   return (rounded == distance ? "" : "≈ ") + FormatMillimeters(rounded);
 }
 
-// "D1-D4", or of many that do not follow one another "D1 +3".
+// "D1–D4", or of many that do not follow one another "D1 +3".
 std::string ShortIds(const std::vector<std::string>& ids) {
   IdList list;
   for (const std::string& id : ids) list.Add(id);
   std::string text = list.ToText();
-  if (text.size() <= kMostIdText) return text;
+  if (ids.size() < 2 || text.size() <= kMostIdText) return text;
   return ids[0] + " +" + std::to_string(ids.size() - 1);
+}
+
+// "front D1–D4"; either may be empty.
+std::string Before(const std::string& part, const std::string& ids) {
+  return part.empty() || ids.empty() ? part + ids : part + ' ' + ids;
 }
 
 LabelStyle CaptionStyle() { return {.cap_height = kCaptionCap}; }
@@ -35,9 +40,14 @@ std::vector<std::string> Wrapped(const std::string& text, double width,
 
 }  // namespace
 
+std::string LaneWord(StickLane lane) {
+  std::string word;
+  for (const char c : ToText(lane)) word += static_cast<char>(c - 'a' + 'A');
+  return word;
+}
+
 std::string LaneTitle(const Strip& strip) {
-  std::string title;
-  for (const char c : ToText(strip.lane)) title += static_cast<char>(c - 'a' + 'A');
+  std::string title = LaneWord(strip.lane);
   if (strip.parts > 1)
     title += " " + std::to_string(strip.part) + "/" + std::to_string(strip.parts);
   return title + " · " + strip.stick->title;
@@ -75,7 +85,7 @@ std::string DistanceWithUnit(Length distance, const StripStyle& style) {
 Label MarkLabel(const Stick& stick, const StickMark& mark, const StripStyle& style,
                 double max_width, const TextMetrics& metrics) {
   const bool datum = mark.at.IsZero() && mark.what == stick.datum;
-  std::string text = datum ? "DATUM" : ShortIds(mark.ids);
+  std::string text = datum ? "DATUM" : Before(mark.part, ShortIds(mark.ids));
   if (!text.empty()) text += ' ';
   // At the end of the strip its caption names the datum.
   if (!datum || stick.Begin(mark.lane) < Length()) text += mark.what + ' ';
@@ -89,7 +99,7 @@ Label MarkLabel(const Stick& stick, const StickMark& mark, const StripStyle& sty
 }
 
 std::string BodyText(const StickSpan& span, const StripStyle& style) {
-  return ShortIds(span.ids) + ' ' + span.what + "  " + DistanceText(span.to - span.from, style);
+  return Before(span.what, ShortIds(span.ids)) + "  " + DistanceText(span.to - span.from, style);
 }
 
 std::string PieceLetter(int piece) {

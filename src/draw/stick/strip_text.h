@@ -24,10 +24,13 @@ inline constexpr double kCaptionCap = 1.8;  // of captions
 [[nodiscard]] Label MarkLabel(const Stick& stick, const StickMark& mark, const StripStyle& style,
                               double max_width, const TextMetrics& metrics);
 
-// "D1-D4 front  6 3/8".
+// "front D1–D4  6 3/8".
 [[nodiscard]] std::string BodyText(const StickSpan& span, const StripStyle& style);
 
-// "BOX 1/2 · Heights D1-D4": what a piece belongs to; bold, before the other lines at its foot.
+// "BOX".
+[[nodiscard]] std::string LaneWord(StickLane lane);
+
+// "BOX 1/2 · Heights D1–D4": what a piece belongs to; bold, before the other lines at its foot.
 [[nodiscard]] std::string LaneTitle(const Strip& strip);
 
 inline constexpr double kFootText = 8.2;    // mm of balloon before the words at the foot

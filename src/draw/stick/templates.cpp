@@ -93,7 +93,7 @@ class TemplateMaker {
     if (!across.empty()) canvas.Chain(PaperSide::kAbove, kBeside, 0, across);
     const std::string below = Under(id, "front.pull.1.above");
     if (from_top) canvas.Chain(PaperSide::kRight, 0, right, {{down, below}});
-    Add(canvas, "pull", "PULL HOLES IN THE FRONT, " + served.ids.ToText(),
+    Add(canvas, "pull", "PULL HOLES: front " + served.ids.ToText(),
         PullWords(front, holes, down, from_top));
   }
 
@@ -147,7 +147,7 @@ class TemplateMaker {
     }
     if (style_.mirror) std::ranges::reverse(sizes);
     canvas.Chain(PaperSide::kAbove, style_.mirror ? x(canvas.X(last)) : 0, 0, sizes);
-    Add(canvas, "slide", "SLIDE SCREWS IN THE CASE SIDE, " + served.ids.ToText(),
+    Add(canvas, "slide", "SLIDE SCREWS: " + SlidesOn() + served.ids.ToText(),
         {std::string(
              "Cut edge on the case's front edge, the line on the slide line of the stick. ") +
              (style_.mirror ? "This is the right-hand side." : "This is the left-hand side.") +
@@ -157,6 +157,9 @@ class TemplateMaker {
              FormatWithUnit(screws_.pitch, Unit::kMillimeter) +
              ": common practice. The holes that your slide has decide; its own sheet wins."});
   }
+
+  // What the screws go into: the side of a case, or what the opening is in.
+  std::string SlidesOn() const { return bank_.casework ? "case side, for " : "for "; }
 
   // --- Groove ---
 
@@ -200,7 +203,7 @@ class TemplateMaker {
     if (up > Length()) heights.push_back({up, Under(id, "groove.up")});
     canvas.Chain(PaperSide::kRight, upper, side, heights);
     const std::string word = up > Length() ? "GROOVE" : "RABBET";
-    Add(canvas, "groove", word + " IN THE BOX SIDES, " + served.ids.ToText(),
+    Add(canvas, "groove", word + ": box side " + served.ids.ToText(),
         {"Section at full size: lower edge at the foot, inside at the right. Set fence and cutter "
          "to it, then cut a scrap and try your own bottom panel in it."});
   }

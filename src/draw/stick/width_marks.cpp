@@ -1,4 +1,6 @@
+#include "draw/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "tillwright/words.h"
 
 namespace tillwright {
 namespace {
@@ -46,8 +48,11 @@ class Widths {
       book_.Edge(lane, {c.width, "case.width"}, "", "case right");
     }
     if (c.joint != CaseJoint::kButt) {
-      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
-      IntoSides(c.joint_depth, "case.joint.depth", word);
+      IntoSides(c.joint_depth, "case.joint.depth", std::string(Word(c.joint)));
+    }
+    if (c.frame) {
+      book_.Edge(kCase, LeftFace(), "", "left side, inside");
+      book_.Edge(kCase, RightFace(), "", "right side, inside");
     }
     if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
     if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
@@ -56,8 +61,8 @@ class Widths {
       const StickPlace edge = (rabbet ? LeftFace().Minus(c.back_lap, "case.back.lap")
                                       : LeftFace().Minus(c.back_depth, "case.back.depth"))
                                   .Plus(c.back_play, "case.back.play");
-      book_.Edge(kCase, edge, "", "back left");
-      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "back right");
+      book_.Edge(kCase, edge, "", "case back left");
+      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "case back right");
     }
   }
 
@@ -79,22 +84,22 @@ class Widths {
 
   void Member(const Divider& member) {
     const std::string id = ToText(member);
-    const StickPlace left = left_.Plus(member.rect.x, Under(id, "x"));
-    const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
     if (member.partition) {
-      book_.Edge(kCase, left, id, "left");
-      book_.Edge(kCase, right, id, "right");
-      return Cut(kCase, left, right);
+      const StickPlace left = left_.Plus(member.rect.x, Under(id, "x"));
+      const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
+      book_.Edge(kCase, left, id, "left", "partition");
+      book_.Edge(kCase, right, id, "right", "partition");
+      if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+        return Cut(kCase, left, right);
+      }
+      const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
+      book_.Edge(kCase, groove, id, "groove right");
+      return Cut(kCase, left, groove);
     }
-    if (bank_.casework && bank_.casework->frame) {
-      const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
-      book_.Edge(kCase, end, id, "left end");
-      return book_.Edge(kCase, end.Plus(member.length, Under(id, "length")), id, "right end");
-    }
-    const bool let_in = bank_.casework && bank_.casework->joint != CaseJoint::kButt;
-    const Length entry = let_in ? bank_.casework->joint_depth : Length();
-    book_.Edge(kCase, let_in ? left.Minus(entry, "case.joint.depth") : left, id, "left end");
-    book_.Edge(kCase, let_in ? right.Plus(entry, "case.joint.depth") : right, id, "right end");
+    if (IsWebFrame(bank_, member)) return;
+    const StickPlace end = left_.Plus(member.begin, Under(id, "begin"));
+    book_.Edge(kCase, end, id, "left", "divider");
+    book_.Edge(kCase, end.Plus(member.length, Under(id, "length")), id, "right", "divider");
   }
 
   void BoxOf(const Space& space) {
@@ -108,9 +113,10 @@ class Widths {
     book_.Edge(kBox, in_right, id, "inside right");
     Panel(id, box, in_left, in_right);
     if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
-      book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "end left");
-      book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id,
-                 "end right");
+      book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "left",
+                 "box end");
+      book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id, "right",
+                 "box end");
     }
     if (space.slide.type == SlideType::kCenterMount) {
       const StickPlace centre = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
@@ -131,8 +137,9 @@ class Widths {
     Cut(kBox, left, in_left);
     Cut(kBox, in_right, right);
     const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));
-    book_.Edge(kBox, panel, id, "bottom left");
-    book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "bottom right");
+    book_.Edge(kBox, panel, id, "left", "box bottom");
+    book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "right",
+               "box bottom");
   }
 
   const Bank& bank_;
@@ -142,6 +149,28 @@ class Widths {
 };
 
 }  // namespace
+
+MarkBook WorktopMarks(const Bank& bank) {
+  MarkBook book;
+  for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
+    if (bank.pieces[i].role != PartRole::kWorktop) continue;
+    const Block& b = bank.pieces[i].block;
+    const CaseBuild& c = *bank.casework;
+    const std::string path = PieceMarks(bank, i).path;
+    const StickPlace right(b.width, path + ".width");
+    const StickPlace left = StickPlace()
+                                .Minus(b.x, path + ".x")
+                                .Minus(c.side_in, "case.side_in")
+                                .Minus(c.side, "case.side");
+    book.Edge(kCase, {}, "", "worktop left");
+    book.Edge(kCase, left, "", "case left");
+    book.Edge(kCase, left.Plus(c.width, "case.width"), "", "case right");
+    book.Edge(kCase, right, "", "worktop right");
+    book.Span({StickSpan::Kind::kBody, kCase, {}, right.at(), {}, "worktop", path + ".width"});
+  }
+  book.Finish();
+  return book;
+}
 
 MarkBook WidthMarks(const Bank& bank, const BankLine& line) { return Widths(bank, line).Collect(); }
 

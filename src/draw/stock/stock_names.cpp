@@ -1,9 +1,11 @@
 #include "draw/stock/stock_names.h"
 
 #include <algorithm>
+#include <set>
 
 #include "draw/stock/stock_panel.h"
 #include "tillwright/length_text.h"
+#include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {
@@ -35,12 +37,26 @@ std::string StockNames::LetterOf(std::int32_t part) const {
   return LetterAt(static_cast<std::size_t>(std::ranges::find(kinds_, part) - kinds_.begin()));
 }
 
-std::vector<std::string> StockNames::PartTexts(std::int32_t part) const {
-  const auto at = static_cast<std::size_t>(part);
-  const std::string letter = LetterOf(part);
+std::vector<std::string> StockNames::PartTexts(const NestPiece& piece) const {
+  const auto at = static_cast<std::size_t>(piece.part);
+  const std::string letter = LetterOf(piece.part);
   const NestPart& sawn = group_.job.parts[at];
   const std::string size = Size(sawn.along, sawn.across);
-  return {letter + "  " + group_.parts[at].label + "  " + size, letter + "  " + size, letter};
+  if (piece.run < 0) {
+    return {letter + "  " + group_.parts[at].label + "  " + size, letter + "  " + size, letter};
+  }
+  const StockRun& run = group_.runs[static_cast<std::size_t>(piece.run)];
+  const std::string& front = run.fronts[static_cast<std::size_t>(piece.place)];
+  return {letter + "  " + run.label + ", " + front + "  " + size, front + "  " + size, front};
+}
+
+std::string StockNames::RunRow(std::int32_t index) const {
+  constexpr std::size_t kFew = 6;
+  const StockRun& run = group_.runs[static_cast<std::size_t>(index)];
+  const std::string order = run.fronts.size() > 1 ? ", " + std::string(OrderWords(run.match)) : "";
+  const std::string fronts =
+      run.fronts.size() > kFew ? run.fronts.front() + " … " + run.fronts.back() : FrontsOf(run);
+  return run.label + "  " + fronts + order + ", one piece " + Size(run.length, run.width);
 }
 
 std::vector<std::string> StockNames::TextsOf(std::int32_t piece) const {
@@ -48,7 +64,7 @@ std::vector<std::string> StockNames::TextsOf(std::int32_t piece) const {
   const std::string size = Size(shown.rect.width, shown.rect.height);
   switch (shown.kind) {
     case NestPieceKind::kPart:
-      return PartTexts(shown.part);
+      return PartTexts(shown);
     case NestPieceKind::kOffcut:
       return {"offcut " + size, size};
     case NestPieceKind::kColumns:
@@ -69,6 +85,10 @@ std::vector<std::string> StockNames::KeyRows(const std::vector<std::int32_t>& pi
     rows.push_back(LetterOf(part) + "  " + std::to_string(count) + " of " +
                    Size(sawn.along, sawn.across) + ", " + group_.parts[at].label);
   }
+  std::set<std::int32_t> runs;
+  for (const std::int32_t piece : pieces) runs.insert(At(piece).run);
+  runs.erase(-1);
+  for (const std::int32_t run : runs) rows.push_back(RunRow(run));
   return rows;
 }
 

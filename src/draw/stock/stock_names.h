@@ -24,7 +24,7 @@ class StockNames {
   [[nodiscard]] std::vector<std::string> TextsOf(std::int32_t piece) const;
   [[nodiscard]] std::string LetterOf(std::int32_t part) const;
 
-  // A row for each kind of part among the pieces, in order.
+  // A row for each kind of part among the pieces and for each run that they belong to, in order.
   [[nodiscard]] std::vector<std::string> KeyRows(const std::vector<std::int32_t>& pieces) const;
 
   // Names a piece that is drawn by itself; the same piece once.
@@ -38,7 +38,8 @@ class StockNames {
   [[nodiscard]] const NestPiece& At(std::int32_t piece) const {
     return layout_.pieces[static_cast<std::size_t>(piece)];
   }
-  [[nodiscard]] std::vector<std::string> PartTexts(std::int32_t part) const;
+  [[nodiscard]] std::vector<std::string> PartTexts(const NestPiece& piece) const;
+  [[nodiscard]] std::string RunRow(std::int32_t run) const;
 
   const StockPlan& plan_;
   const StockGroup& group_;

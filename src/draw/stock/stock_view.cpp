@@ -11,6 +11,7 @@
 #include "draw/hatch.h"
 #include "draw/rich_text.h"
 #include "draw/stock/panel_labels.h"
+#include "draw/stock/run_marks.h"
 #include "draw/view_tools.h"
 
 namespace tillwright {
@@ -68,6 +69,7 @@ class PictureMaker {
     CutLines(labels);
     Offcuts(labels);
     Parts(labels);
+    Runs(labels);
     Tags(labels);
     Outside(labels.callouts());
     if (picture_.key_width > 0) Key();
@@ -92,7 +94,9 @@ class PictureMaker {
       if (box.label && box.label->plain == box.texts.front()) told.insert(At(box.piece).part);
     }
     std::vector<std::int32_t> parts = content_.leaves;
-    std::erase_if(parts, [&](std::int32_t piece) { return told.contains(At(piece).part); });
+    std::erase_if(parts, [&](std::int32_t piece) {
+      return At(piece).run < 0 && told.contains(At(piece).part);
+    });
     return parts;
   }
 
@@ -205,6 +209,44 @@ class PictureMaker {
     if (pieces.primitives.empty()) return;
     AddViewGroup(view_, "pieces", "Pieces drawn by themselves", 1).primitives =
         std::move(pieces.primitives);
+  }
+
+  // Fronts that are cut from one piece: the piece, and in which order.
+  void Runs(const PanelLabels& labels) {
+    const std::vector<PaperBox> taken = Taken(labels);
+    SheetGroup marks;
+    for (const NestPiece& piece : layout_.pieces) {
+      if (piece.kind == NestPieceKind::kPart || piece.run < 0) continue;
+      std::vector<std::int32_t> fronts = piece.pieces;
+      std::erase_if(fronts, [&](std::int32_t front) { return !IsShownPart(front); });
+      if (fronts.size() < 2) continue;  // drawn elsewhere, or a stretch of one front
+      std::ranges::sort(fronts, {}, [&](std::int32_t front) { return At(front).place; });
+      const PaperMap& map = view_.map;
+      AddRunMarks(marks, map.Box(piece.rect), map.Box(At(fronts.front()).rect),
+                  map.Box(At(fronts.back()).rect), taken);
+    }
+    if (marks.primitives.empty()) return;
+    AddViewGroup(view_, "runs", "Fronts cut from one piece", 1).primitives =
+        std::move(marks.primitives);
+  }
+
+  [[nodiscard]] bool IsShownPart(std::int32_t piece) const {
+    return At(piece).kind == NestPieceKind::kPart &&
+           std::ranges::find(content_.leaves, piece) != content_.leaves.end();
+  }
+
+  // By labels and by the numbers of cuts inside the panel.
+  [[nodiscard]] std::vector<PaperBox> Taken(const PanelLabels& labels) const {
+    std::vector<PaperBox> taken;
+    for (const PanelBox& box : labels.boxes()) {
+      if (box.label) taken.push_back(box.label->box);
+    }
+    for (const PanelLine& line : labels.lines()) {
+      if (!line.tag) continue;
+      taken.push_back(CutTag(line.number, metrics_).At(line.tag->at));
+      taken.push_back(line.tag->Leader());
+    }
+    return taken;
   }
 
   // The numbers of the cuts, above all leaders.

@@ -1,0 +1,211 @@
+#include "check/case_checks.h"
+
+#include <algorithm>
+#include <array>
+
+#include "check/finding_list.h"
+#include "spec/defaults.h"
+
+namespace tillwright {
+namespace {
+
+struct PocketRow {
+  Length from, to, screw;  // stock within [from, to)
+};
+constexpr std::array kPocketRows{
+    PocketRow{Length::Inches(7, 16), Length::Inches(5, 8), Length::Inches(1)},
+    PocketRow{Length::Inches(5, 8), Length::Inches(13, 16), Length::Inches(5, 4)},
+    PocketRow{Length::Inches(13, 16), Length::Inches(9, 8), Length::Inches(3, 2)},
+    PocketRow{Length::Inches(11, 8), Length::Inches(7, 4), Length::Inches(5, 2)},
+};
+
+class CaseChecks {
+ public:
+  CaseChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
+      : spec_(spec), bank_(bank), build_(*bank.casework), list_(bank.units, out) {}
+
+  void Run() {
+    Back();
+    Joint();
+    if (build_.joint != CaseJoint::kButt) Seats();
+    if (build_.fixing == CaseFixing::kPocketScrews) PocketScrews(build_, id_);
+  }
+
+ private:
+  void Back() {
+    if (build_.back == BackFit::kRabbet) {
+      list_.Rabbet(id_, "the back's rabbet", build_.back_lap, build_.side);
+    }
+    if (build_.back != BackFit::kGroove) return;
+    list_.Groove(id_, "the back's groove", build_.back_depth, build_.side);
+    if (build_.back_inset >= build_.back_depth) return;
+    list_.Add(CheckCode::kGrooveUnder, build_.back_inset.IsZero() ? Level::kFail : Level::kWarn,
+              id_,
+              "only " + list_.In(build_.back_inset) +
+                  " of wood stands behind the back's groove: set it in " +
+                  list_.In(build_.back_depth - build_.back_inset) + " more",
+              build_.back_inset, build_.back_depth, kCommon);
+  }
+
+  void Joint() {
+    switch (build_.joint) {
+      case CaseJoint::kButt:
+        return;
+      case CaseJoint::kDado:
+        return list_.Groove(id_, "a dado", build_.joint_depth, build_.side);
+      case CaseJoint::kRabbet:
+        return list_.Rabbet(id_, "a rabbet", build_.joint_depth, build_.side);
+      case CaseJoint::kGroove:
+        list_.Groove(id_, "a groove for a tongue", build_.joint_depth, build_.side);
+        BesideGroove("under the bottom's groove", build_.raise + build_.bottom - build_.tongue);
+        if (!build_.top_none) {
+          BesideGroove("above the top's groove", build_.top - build_.tongue);
+        }
+        return Tongue();
+    }
+  }
+
+  // Between a groove and the side's end the grain is short.
+  void BesideGroove(const std::string& where, Length wood) {
+    if (wood >= build_.joint_depth) {
+      return list_.Pass(CheckCode::kGrooveUnder, id_, "there is wood enough beside the grooves",
+                        wood, build_.joint_depth, kCommon);
+    }
+    list_.Add(CheckCode::kGrooveUnder, Level::kWarn, id_,
+              "only " + list_.In(wood) + " of the sides stands " + where + ": make the tongue " +
+                  list_.In(build_.joint_depth - wood) + " thinner, or the groove shallower",
+              wood, build_.joint_depth, kCommon);
+  }
+
+  void Tongue() {
+    const Length least = defaults::kLeastTongue.In(list_.unit());
+    if (build_.tongue >= least) {
+      return list_.Pass(CheckCode::kTongue, id_, "the tongues are thick enough to hold",
+                        build_.tongue, least, kCommon);
+    }
+    list_.Add(CheckCode::kTongue, Level::kFail, id_,
+              "tongues of " + list_.In(build_.tongue) + " break off: make them " +
+                  list_.In(least - build_.tongue) + " thicker",
+              build_.tongue, least, kCommon);
+  }
+
+  // --- Members that take members ----------------------------------------------------------------
+
+  // Where a member ends on another: at `at` along its own run, on one face of what takes it.
+  struct End {
+    Length at, from, to;
+    bool partition = false;
+    friend auto operator<=>(const End&, const End&) = default;
+  };
+
+  void Seats() {
+    for (const Divider& member : bank_.dividers) {
+      const Rect& r = member.rect;
+      if (member.partition) {
+        for (const Length y : {r.y, r.Top()}) ends_.push_back({y, r.x, r.Right(), true});
+      } else {
+        for (const Length x : {r.x, r.Right()}) ends_.push_back({x, r.y, r.Top(), false});
+      }
+    }
+    std::ranges::sort(ends_);
+    for (const Divider& member : bank_.dividers) SeatsOf(member);
+    if (build_.top_none &&
+        !EndsOn(bank_.opening_height, Length(), bank_.opening_width, true).empty()) {
+      list_.Add(CheckCode::kFitHeight, Level::kNote, id_,
+                "partitions stand " + list_.In(build_.joint_depth) +
+                    " above the case, for the same joint in the worktop's underside: cut that too, "
+                    "or saw them off flush",
+                build_.joint_depth, std::nullopt, kCommon);
+    }
+    if (!EndsOn(Length(), Length(), bank_.opening_width, true).empty()) {
+      list_.Groove(id_, "what takes partitions in the bottom", build_.joint_depth, build_.bottom);
+    }
+  }
+
+  void SeatsOf(const Divider& member) {
+    const Rect& r = member.rect;
+    const bool upright = member.partition;
+    const Length low = upright ? r.y : r.x;
+    const Length high = upright ? r.Top() : r.Right();
+    const auto one = EndsOn(upright ? r.x : r.y, low, high, !upright);
+    const auto other = EndsOn(upright ? r.Right() : r.Top(), low, high, !upright);
+    if (one.empty() && other.empty()) return;
+    const std::string id = ToText(member);
+    const Length thick = upright ? r.width : r.height;
+    const bool crossed = std::ranges::any_of(one, [&](const End& a) {
+      return std::ranges::any_of(other,
+                                 [&](const End& b) { return a.from < b.to && b.from < a.to; });
+    });
+    if (!crossed) return list_.Groove(id, "what takes members", build_.joint_depth, thick);
+    BothFaces(id, 2 * build_.joint_depth, thick);
+  }
+
+  // Of members that end at `at` between `low` and `high`.
+  [[nodiscard]] std::vector<End> EndsOn(Length at, Length low, Length high, bool partition) const {
+    std::vector<End> found;
+    auto end = std::ranges::lower_bound(ends_, End{at, low, Length(), false});
+    for (; end != ends_.end() && end->at == at && end->from < high; ++end) {
+      if (end->partition == partition) found.push_back(*end);
+    }
+    return found;
+  }
+
+  // Members that meet through another from both sides.
+  void BothFaces(const std::string& id, Length depth, Length thick) {
+    const Length most = PartBelow(2 * thick, 3);
+    if (depth <= most) {
+      return list_.Pass(CheckCode::kGrooveDepth, id,
+                        "members that meet through it leave a third of its thickness", depth, most,
+                        kCommon);
+    }
+    list_.Add(CheckCode::kGrooveDepth, depth >= thick ? Level::kFail : Level::kWarn, id,
+              "members that meet through it from both faces take " + list_.In(depth) + " of " +
+                  list_.In(thick) + ": make the joint " + list_.In(HalfAbove(depth - most)) +
+                  " shallower",
+              depth, most, kCommon);
+  }
+
+  // --- Screws -----------------------------------------------------------------------------------
+
+  void PocketScrews(const CaseBuild& build, const std::string& id) {
+    const std::optional<Length> suits = PocketScrewFor(build.bottom);
+    if (!suits) return;
+    const Entry<Length>& typed = spec_.screws.pocket;
+    if (!typed.typed) {
+      return list_.Add(CheckCode::kPocketScrew, Level::kNote, id,
+                       "pocket screws for stock of " + list_.In(build.bottom) + ": " +
+                           FormatWithUnit(*suits, Unit::kInch),
+                       build.bottom, suits, kCommon);
+    }
+    if (typed.value == *suits) {
+      return list_.Pass(CheckCode::kPocketScrew, id, "the pocket screws suit the stock",
+                        typed.value, *suits, kCommon);
+    }
+    list_.Add(CheckCode::kPocketScrew, typed.value > *suits ? Level::kFail : Level::kWarn, id,
+              "pocket screws of " + list_.In(typed.value) + " do not suit stock of " +
+                  list_.In(build.bottom) + ": take " + FormatWithUnit(*suits, Unit::kInch),
+              typed.value, *suits, kCommon);
+  }
+
+  const std::string id_ = "case";
+  const Spec& spec_;
+  const Bank& bank_;
+  const CaseBuild& build_;
+  FindingList list_;
+  std::vector<End> ends_;
+};
+
+}  // namespace
+
+void AddCaseChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out) {
+  if (bank.casework) CaseChecks(spec, bank, out).Run();
+}
+
+std::optional<Length> PocketScrewFor(Length stock) {
+  for (const PocketRow& row : kPocketRows) {
+    if (stock >= row.from && stock < row.to) return row.screw;
+  }
+  return std::nullopt;
+}
+
+}  // namespace tillwright

@@ -1,0 +1,161 @@
+#include "check/tipping.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "check/weights.h"
+#include "spec/mass.h"
+
+namespace tillwright {
+namespace {
+
+constexpr std::string_view kTipSource =
+    "an estimate, not a test: about the front of feet, toe kick or case, drawers open by two "
+    "thirds, filled at 8.5 lb/ft3 where no load is given, 60 lb climber (after ASTM F2057-23, "
+    "whose "
+    "own procedure governs)";
+
+// 8.5 lb/ft³: ASTM F2057-23, 9.2.1, as quoted in the Federal Register.
+constexpr double kUsualFilling = 8.5 * kKilogramsPerPound / (0.3048 * 0.3048 * 0.3048);
+// 60 lb: the same, 9.2.3.
+constexpr double kClimber = 60 * kKilogramsPerPound;
+constexpr double kPartOpen = 2.0 / 3;  // of the slide's length; from memory
+
+class Balance {
+ public:
+  Balance(const Spec& spec, const Bank& bank)
+      : spec_(spec), bank_(bank), c_(*bank.casework), line_(SupportLine(bank)) {}
+
+  TippingMoments Run() {
+    for (const Part& part : bank_.parts) {
+      if (part.space < 0) CasePart(part);
+    }
+    for (const CasePiece& piece : bank_.pieces) Piece(piece);
+    if (c_.worktop && c_.worktop->width.IsZero()) BareWorktop(*c_.worktop);
+    double reach = 0;
+    const SpaceWeights weights = WeightsOf(bank_);
+    for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
+      const Space& space = bank_.spaces[i];
+      const double open = space.HasBox() ? kPartOpen * Metres(space.slide.length) : 0;
+      const double face = FrontPlace(space) - open;
+      Turn(weights.front[i], face);
+      if (!space.HasBox()) continue;
+      Turn(weights.box[i] + Filling(i), Metres(space.box.z) + Metres(space.box.depth) / 2 - open);
+      reach = std::max(reach, line_ - face);
+    }
+    moments_.climber = moments_.tips + kClimber * kGravity * reach;
+    return moments_;
+  }
+
+ private:
+  // A mass in kg whose middle is `z` m behind the opening's front: behind the line it holds.
+  void Turn(double mass, double z) {
+    const double arm = z - line_;
+    (arm >= 0 ? moments_.holds : moments_.tips) += mass * kGravity * std::abs(arm);
+  }
+
+  // Sides, bottom, top, back and plain members; what else there is are pieces.
+  void CasePart(const Part& part) {
+    const PartRole role = part.role;
+    const double front = Metres(c_.front_in);
+    if (role == PartRole::kCaseSide) return Turn(MassOf(part), front + Metres(c_.depth) / 2);
+    if (role == PartRole::kCaseBack) {
+      const Length at = c_.back == BackFit::kApplied ? c_.front_in + c_.depth : bank_.opening_depth;
+      return Turn(MassOf(part), Metres(at) + Metres(c_.back_thickness) / 2);
+    }
+    const bool lies = role == PartRole::kCaseBottom || role == PartRole::kCaseTop;
+    const bool member = role == PartRole::kDivider || role == PartRole::kPartition;
+    if (lies || member) Turn(MassOf(part), front + Metres(c_.inside_depth) / 2);
+  }
+
+  void Piece(const CasePiece& piece) {
+    const Block& b = piece.block;
+    Length width = b.width;
+    if (piece.role == PartRole::kWorktop) {  // what lies over the case
+      const Length left = -c_.side_in - c_.side;
+      width = Min(b.x + b.width, left + c_.width) - Max(b.x, left);
+      if (width <= Length()) return;
+    }
+    const double mass =
+        Metres(width) * Metres(b.height) * Metres(b.depth) * StuffOf(MaterialOf(piece)).density;
+    Turn(mass, Metres(b.z) + Metres(b.depth) / 2);
+  }
+
+  const std::string& MaterialOf(const CasePiece& piece) const {
+    const PartRole role = piece.role;
+    if (role == PartRole::kWorktop) return c_.worktop->material;
+    if (role == PartRole::kWebRail || role == PartRole::kWebRunner) return c_.web->material;
+    const bool framing = role == PartRole::kFrameStile || role == PartRole::kFrameTopRail ||
+                         role == PartRole::kFrameBottomRail || role == PartRole::kFrameRail;
+    return framing ? c_.frame->material : c_.material;
+  }
+
+  // One that is no part of the job still lies on the case, from the fronts' faces backwards.
+  void BareWorktop(const Worktop& worktop) {
+    double front = 0;
+    for (const Space& space : bank_.spaces) {
+      if (space.HasFront()) front = std::min(front, 2 * FrontPlace(space));
+    }
+    const double depth = Metres(worktop.depth.IsZero() ? c_.depth : worktop.depth);
+    const double mass =
+        Metres(c_.width) * depth * Metres(worktop.thickness) * StuffOf(worktop.material).density;
+    Turn(mass, front + depth / 2);
+  }
+
+  // The middle of a front's thickness.
+  double FrontPlace(const Space& space) const {
+    const double thick = Metres(space.front.thickness);
+    return bank_.style == FrontStyle::kOverlay ? -thick / 2 : thick / 2;
+  }
+
+  double Filling(std::size_t i) const {
+    const Box& box = bank_.spaces[i].box;
+    return LoadOf(spec_, bank_, i)
+        .value_or(kUsualFilling * Metres(box.inside_width) * Metres(box.inside_depth) *
+                  Metres(box.inside_height));
+  }
+
+  const Spec& spec_;
+  const Bank& bank_;
+  const CaseBuild& c_;
+  double line_;
+  TippingMoments moments_;
+};
+
+}  // namespace
+
+double SupportLine(const Bank& bank) {
+  const CaseBuild& c = *bank.casework;
+  if (!c.kick_setback.IsZero()) return Metres(c.kick_setback);
+  return c.feet.IsZero() ? 0 : Metres(Max(c.front_in, c.feet_setback));
+}
+
+TippingMoments MomentsOf(const Spec& spec, const Bank& bank) { return Balance(spec, bank).Run(); }
+
+void AddTippingCheck(const Spec& spec, const Bank& bank, std::vector<Finding>& out) {
+  if (!bank.casework) return;
+  const TippingMoments moments = MomentsOf(spec, bank);
+  Finding finding{CheckCode::kTipping,
+                  Level::kPass,
+                  "case",
+                  "stands with every drawer open and filled (an estimate); anchor it all the same",
+                  std::nullopt,
+                  std::nullopt,
+                  kTipSource};
+  finding.measure = Measure{moments.tips, moments.holds, "N m"};
+  if (moments.tips > moments.holds) {
+    finding.level = Level::kWarn;
+    finding.message =
+        "with every drawer open and filled it tips forward by the estimate: anchor it to the "
+        "wall or the bench, and open one drawer at a time";
+  } else if (moments.climber > moments.holds) {
+    finding.level = Level::kNote;
+    finding.measure->value = moments.climber;
+    finding.message =
+        "a child of 60 lb (27 kg) on an open drawer tips it by the estimate: anchor it to the "
+        "wall or the bench";
+  }
+  out.push_back(std::move(finding));
+}
+
+}  // namespace tillwright

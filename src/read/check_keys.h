@@ -1,0 +1,73 @@
+// The keys of what the gap check goes by; keys.cpp has the rest.
+#ifndef TILLWRIGHT_READ_CHECK_KEYS_H_
+#define TILLWRIGHT_READ_CHECK_KEYS_H_
+
+#include <array>
+
+#include "read/case_keys.h"
+#include "tillwright/keys.h"
+
+namespace tillwright {
+
+inline constexpr std::array kToleranceKeys{
+    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
+           "1/64 in, or 0.4 mm"},
+    KeyRow{"place", "length-or-zero", "How true a front is set.", "1/64 in, or 0.4 mm"},
+    KeyRow{"opening", "length-or-zero", "How true the opening is.", "1/32 in, or 0.8 mm"},
+};
+
+inline constexpr std::array kLimitsKeys{
+    KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
+    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", "3/16 in, or 4.8 mm"},
+};
+
+inline constexpr std::array kSeasonKeys{
+    KeyRow{"made", "moisture", "Moisture when the fronts are made.", "8"},
+    KeyRow{"dry", "moisture", "Moisture in the dry season.", "6"},
+    KeyRow{"humid", "moisture", "Moisture in the humid season.", "11"},
+};
+
+inline constexpr std::array kClimateKeys{
+    KeyRow{"temperature", "text", "Of the room, such as \"70 F\" or \"21 C\".", kNone},
+    KeyRow{"humidity", "percent", "Relative humidity in percent.", kNone},
+};
+
+inline constexpr std::array kMeasuredKeys{
+    KeyRow{"width", "list:width-at", "Widths of the opening at several heights.", kNone},
+    KeyRow{"height", "measured-height", "Heights of the opening at its sides.", kNone},
+    KeyRow{"diagonals", "diagonals", "Both diagonals of the opening.", kNone},
+    KeyRow{"depth", "length", "Depth of the opening.", kNone},
+    KeyRow{"fronts", "measured-parts", "Fronts already cut, by drawer.", kNone},
+    KeyRow{"boxes", "measured-parts", "Boxes already made, by drawer.", kNone},
+};
+
+inline constexpr std::array kWidthAtKeys{
+    KeyRow{"at", "length-or-zero", "Height above the opening's bottom.", kNone},
+    KeyRow{"size", "length", "Width there.", kNone},
+};
+
+inline constexpr std::array kMeasuredHeightKeys{
+    KeyRow{"left", "length", "At the left side.", kNone},
+    KeyRow{"right", "length", "At the right side.", kNone},
+};
+
+inline constexpr std::array kDiagonalsKeys{
+    KeyRow{"rising", "length", "From the lower left corner to the upper right.", kNone},
+    KeyRow{"falling", "length", "From the upper left corner to the lower right.", kNone},
+};
+
+inline constexpr std::array kMeasuredPartKeys{
+    KeyRow{"width", "length", "As measured.", kNone},
+    KeyRow{"height", "length", "As measured.", kNone},
+    KeyRow{"depth", "length", "As measured.", kNone},
+};
+
+inline constexpr std::array kSpacerKeys{
+    KeyRow{"name", "text", "What it is.", kNone},
+    KeyRow{"thickness", "length", "Of one.", kNone},
+    KeyRow{"count", "count", "How many there are.", "1"},
+};
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_READ_CHECK_KEYS_H_

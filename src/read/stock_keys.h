@@ -1,0 +1,45 @@
+// The keys of the stock that parts are cut from; keys.cpp has the rest.
+#ifndef TILLWRIGHT_READ_STOCK_KEYS_H_
+#define TILLWRIGHT_READ_STOCK_KEYS_H_
+
+#include <array>
+
+#include "read/case_keys.h"
+#include "tillwright/keys.h"
+
+namespace tillwright {
+
+inline constexpr std::array kStockListKeys{
+    KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", "1/8 in, or 3 mm"},
+    KeyRow{"trim", "length-or-zero", "Taken off each edge of a sheet first, saw cut included.",
+           "1/4 in, or 6 mm"},
+    KeyRow{"stages", "stages",
+           "How many times a sheet may be gone over, all cuts of one time the same way.",
+           "as many as it takes"},
+    KeyRow{"waste", "ratio", "What boards are bought over the layouts, in percent.", "10"},
+    KeyRow{"sheets", "list:stock-piece", "Sheets that can be bought, and offcuts on hand.",
+           "one of 96 by 48 in, or 2440 by 1220 mm"},
+    KeyRow{"boards", "list:stock-piece", "Boards that can be bought or are on hand.",
+           "one of 96 by 6 in, or 2400 by 150 mm"},
+};
+
+inline constexpr std::array kStockPieceKeys{
+    KeyRow{"name", "text", "What it is called.", kNone},
+    KeyRow{"material", "text", "What it is made of.", "any"},
+    KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any"},
+    KeyRow{"length", "length", "Along the grain.", kNone},
+    KeyRow{"width", "length", "Across the grain.", kNone},
+    KeyRow{"count", "count", "How many there are.", "as many as wanted; 1 when on hand"},
+    KeyRow{"on_hand", "flag", "Paid for already: used before any is bought.", "false"},
+    KeyRow{"price", "ratio", "Of one.", kNone},
+    KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
+};
+
+inline constexpr std::array kFlawKeys{
+    KeyRow{"from", "length-or-zero", "From its left end.", "0"},
+    KeyRow{"to", "length", "From its left end.", kNone},
+};
+
+}  // namespace tillwright
+
+#endif  // TILLWRIGHT_READ_STOCK_KEYS_H_
