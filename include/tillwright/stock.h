@@ -14,14 +14,16 @@
 
 #include "tillwright/bank.h"
 #include "tillwright/nest.h"
+#include "tillwright/parts.h"
 #include "tillwright/spec.h"
 
 namespace tillwright {
 
-// One bank of the job. REQUIRES: both outlive the call.
+// One bank of the job. REQUIRES: all outlive the call.
 struct StockSource {
   const Spec* spec = nullptr;
   const Bank* bank = nullptr;
+  const std::vector<CutLine>* cuts = nullptr;  // its cut list, where that is known already
 };
 
 // A kind of part as it is sawn. The same index in StockGroup::parts and NestJob::parts.

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "bank/headings.h"
 #include "tillwright/bank.h"
 #include "tillwright/render.h"
 
@@ -12,7 +13,7 @@ namespace tillwright {
 
 [[nodiscard]] inline PdfInfo PdfInfoOf(const std::string& title, std::string subject) {
   PdfInfo info;
-  info.title = title.empty() ? "Drawer bank" : title;
+  info.title = TitleOr(title);
   info.subject = std::move(subject);
   return info;
 }

@@ -59,6 +59,16 @@ class Program {
   ExitStatus WriteFolder(const std::vector<FileToWrite>& files, std::string_view first,
                          ExitStatus status);
 
+  // A file of the output, for what an earlier run left there; not ok when there is none.
+  [[nodiscard]] FileResult ReadOutput(const std::string& name) {
+    constexpr std::size_t kMost = 1U << 20U;
+    return files_.Read(options_.output + "/" + name, kMost);
+  }
+  // A remark beside the result, not with --json.
+  void Remark(const std::string& text) {
+    if (!options_.json) console_.err += text + "\n";
+  }
+
   // Says what is being done, where someone waits at a terminal.
   void Progress(std::string_view what) {
     if (console_.progress) console_.progress(what);

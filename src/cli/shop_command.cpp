@@ -16,6 +16,8 @@
 #include "write/cut_notes.h"
 #include "write/packet.h"
 #include "write/parts_tables.h"
+#include "write/stock_tables.h"
+#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -29,13 +31,18 @@ class Packet {
         bank_(bank),
         gaps_(gaps),
         findings_(findings),
+        lists_(MakePartsLists(program.spec(), bank)),
         files_(program.options().output) {}
 
   ExitStatus Write() {
+    program_.Progress("laying parts out on sheets and boards");
+    const StockSource source{&program_.spec(), &bank_, &lists_.cuts};
+    const StockPlan plan = PlanStock({&source, 1});
+    Buy(plan);
     Drawings();
     Sizes();
     Parts();
-    Stock();
+    Stock(plan);
     Sticks();
     Fitting();
     Data();
@@ -44,10 +51,40 @@ class Packet {
                              "take larger --paper", ExitStatus::kFile);
     }
     files_.Add("index.html", PacketPage(bank_, findings_, sections_, SvgPageStyle()));
-    return program_.WriteFolder(files_.files(), "index.html", StatusOf(findings_));
+    const std::string names = Names();
+    files_.Add(kList, names);
+    const FileResult before = program_.ReadOutput(kList);
+    const ExitStatus status =
+        program_.WriteFolder(files_.files(), "index.html", StatusOf(findings_));
+    if (before.ok && status != ExitStatus::kFile) TellOfLeftovers(before.text, names);
+    return status;
   }
 
  private:
+  static constexpr const char* kList = "files.txt";
+
+  // The files of the packet, one a line, itself too.
+  [[nodiscard]] std::string Names() const {
+    std::string names = std::string(kList) + "\n";
+    const std::size_t folder = program_.options().output.size() + 1;
+    for (const FileToWrite& file : files_.files()) names += file.path.substr(folder) + "\n";
+    return names;
+  }
+
+  // Files that the packet before this one had and this one has not: they would mislead. They are
+  // named, not deleted: the folder is the maker's.
+  void TellOfLeftovers(const std::string& before, const std::string& now) {
+    for (std::size_t at = 0; at < before.size();) {
+      const std::size_t end = std::min(before.find('\n', at), before.size());
+      const std::string name = before.substr(at, end - at);
+      at = end + 1;
+      if (name.empty() || ("\n" + now).find("\n" + name + "\n") != std::string::npos) continue;
+      if (!program_.ReadOutput(name).ok) continue;
+      program_.Remark("note: " + Printable(program_.options().output + "/" + name) +
+                      " is of an earlier packet and no longer part of it; delete it");
+    }
+  }
+
   PacketSection& Section(std::string id, std::string heading) {
     sections_.emplace_back();
     sections_.back().id = std::move(id);
@@ -83,48 +120,54 @@ class Packet {
     section.tables = BankTables(bank_);
   }
 
-  // The cut list and what to buy, on the page and as files.
+  // To stand in the shop with: sheets, boards and hardware on one list.
+  void Buy(const StockPlan& plan) {
+    PacketSection& section = Section("buy", "To buy");
+    section.lines = StockTotals(plan);
+    section.tables.push_back({"Sheets and boards", {}, StockTable(plan)});
+    section.tables.push_back({"Hardware", "counts are common practice; a slide's own sheet wins",
+                              HardwareTable(bank_, lists_.hardware)});
+    section.notes = StockProofs(plan);
+    files_.Add("hardware.csv", HardwareCsv(bank_, lists_.hardware));
+    section.files = {{"hardware.csv", "the hardware for a spreadsheet"}};
+  }
+
+  // The cut list, on the page and as files.
   void Parts() {
-    const PartsLists lists = MakePartsLists(program_.spec(), bank_);
     PacketSection& cuts = Section("cuts", "Cut list");
     cuts.lines = {"Finished sizes, length along the grain; rough where it differs."};
     CutNotes notes;
-    for (CutTable& table : CutTables(bank_, lists.cuts, notes)) {
+    for (CutTable& table : CutTables(bank_, lists_.cuts, notes)) {
       cuts.tables.push_back({std::move(table.heading), {}, std::move(table.table)});
     }
     cuts.notes = notes.Lines();
-    if (!lists.runs.empty()) {
-      cuts.tables.push_back({"Fronts cut from one piece", {}, RunTable(bank_, lists.runs)});
+    if (!lists_.runs.empty()) {
+      cuts.tables.push_back({"Fronts cut from one piece", {}, RunTable(bank_, lists_.runs)});
     }
-    for (std::string& note : RunNotes(bank_, lists.runs)) cuts.notes.push_back(std::move(note));
-    files_.Add("cut-list.csv", CutListCsv(bank_, lists.cuts));
+    for (std::string& note : RunNotes(bank_, lists_.runs)) cuts.notes.push_back(std::move(note));
+    files_.Add("cut-list.csv", CutListCsv(bank_, lists_.cuts));
     cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
-    for (NamedText& part : PartDxfFiles(bank_, lists.cuts)) {
+    for (NamedText& part : PartDxfFiles(bank_, lists_.cuts)) {
       cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
       files_.Add("dxf/" + part.name, std::move(part.text));
     }
-    PacketSection& hardware = Section("hardware", "To buy");
-    hardware.lines = {"Counts are common practice; a slide's own sheet wins."};
-    hardware.tables.push_back({{}, {}, HardwareTable(bank_, lists.hardware)});
-    files_.Add("hardware.csv", HardwareCsv(bank_, lists.hardware));
-    hardware.files = {{"hardware.csv", "the same for a spreadsheet"}};
   }
 
-  // What to cut the parts from, and how.
-  void Stock() {
-    program_.Progress("laying parts out on sheets and boards");
-    const StockSource source{&program_.spec(), &bank_};
-    const StockPlan plan = PlanStock({&source, 1});
+  // What each part is cut from, and how.
+  void Stock(const StockPlan& plan) {
+    program_.Progress("drawing the layouts");
     const tillwright::Drawings drawings =
         DrawStock(plan, program_.options().draw, DrawingFontMetrics());
     files_.Fail(drawings.fault);
     PacketSection& section = Section("stock", "Sheets and boards");
+    section.lines = {
+        "Letters are parts, numbers are cuts in their order; a piece named P1 is drawn by itself."};
     for (const Sheet& sheet : drawings.sheets) {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
     }
     files_.Add("stock.txt", StockText(plan, {}));
     files_.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
-    section.files = {{"stock.txt", "what to buy, and every cut in order"},
+    section.files = {{"stock.txt", "every cut in order with the setting of the fence"},
                      {"stock.pdf", "the layouts, to print"}};
   }
 
@@ -142,7 +185,7 @@ class Packet {
     PacketSection& section = Section("sticks", "Story sticks");
     section.lines = {
         "Full-scale strips to glue to a batten and mark from, and drilling templates. "
-        "Print at 100 %, one-sided, all in one run, and measure the bars first."};
+        "Print at 100 %, no fit to page, one-sided, all in one run, and measure the bars first."};
     section.files = {{"sticks.pdf", std::to_string(sticks.sheets.size()) + " pages"}};
   }
 
@@ -168,13 +211,15 @@ class Packet {
     Section("data", "The same as data").files = {
         {"spec.json", "the spec this packet was made from"},
         {"sizes.txt", "every size as plain text"},
-        {"result.json", "every size for other programs, in millimetres"}};
+        {"result.json", "every size for other programs, in millimetres"},
+        {kList, "every file of this packet"}};
   }
 
   Program& program_;
   const Bank& bank_;
   const GapCheck& gaps_;
   const std::vector<Finding>& findings_;
+  const PartsLists lists_;
   RenderedFiles files_;
   std::vector<PacketSection> sections_;
 };

@@ -77,6 +77,7 @@ add_library(tillwright_core STATIC
   src/stock/cut_list.cpp
   src/stock/front_runs.cpp
   src/stock/glue_up.cpp
+  src/stock/layout_runs.cpp
   src/stock/hardware.cpp
   src/stock/hardware_rules.cpp
   src/stock/part_kinds.cpp
@@ -119,6 +120,7 @@ add_library(tillwright_core STATIC
   src/write/result_tables.cpp
   src/write/schema.cpp
   src/write/stock_json.cpp
+  src/write/stock_tables.cpp
   src/write/stock_text.cpp
   src/write/text_table.cpp
   src/write/utf8_width.cpp

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "bank/headings.h"
+
 namespace tillwright {
 namespace {
 
@@ -23,15 +25,6 @@ std::string ViewsOn(const SheetPlan& plan) {
   return text;
 }
 
-std::string ScalesOn(const SheetPlan& plan) {
-  std::vector<std::string> names;
-  for (const View& view : plan.views()) {
-    std::string name(view.scale.name);
-    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-  }
-  return names.size() > 3 ? "as noted" : Joined(names);
-}
-
 // The fronts' materials, as far as they are told.
 std::string Materials(const Bank& bank) {
   std::vector<std::string> names;
@@ -45,14 +38,23 @@ std::string Materials(const Bank& bank) {
 
 }  // namespace
 
-std::string TitleOf(const Bank& bank) { return bank.title.empty() ? "Drawer bank" : bank.title; }
+std::string ScalesOn(const SheetPlan& plan) {
+  std::vector<std::string> names;
+  for (const View& view : plan.views()) {
+    std::string name(view.scale.name);
+    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
+  }
+  return names.size() > 3 ? "as noted" : Joined(names);
+}
+
+std::string TitleOf(const Bank& bank) { return TitleOr(bank.title); }
 
 TitleBlock TitleOf(const Bank& bank, const SheetPlan& plan) {
   TitleBlock block;
   block.title = TitleOf(bank);
   block.view = ViewsOn(plan);
   block.scale = ScalesOn(plan);
-  block.units = bank.units == Unit::kInch ? "inch" : "millimeter";
+  block.units = UnitsWord(bank.units);
   block.material = Materials(bank);
   block.projection = Projection::kThirdAngle;
   return block;

@@ -36,7 +36,7 @@ struct TitleBlock {
   std::string title{};     // of the piece
   std::string view{};      // what this sheet shows
   std::string scale{};     // "1:8, details 1:1"
-  std::string units{};     // "inch"
+  std::string units{};     // "inches"
   std::string material{};  // may be empty
   std::string date{};      // shown only when given
   std::string drawn{};     // shown only when given

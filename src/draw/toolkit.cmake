@@ -3,6 +3,7 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/annotation.cpp
   ${CMAKE_CURRENT_LIST_DIR}/dimension.cpp
   ${CMAKE_CURRENT_LIST_DIR}/dimension_frame.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/dimension_stack.cpp
   ${CMAKE_CURRENT_LIST_DIR}/hatch.cpp
   ${CMAKE_CURRENT_LIST_DIR}/hatch_clip.cpp
   ${CMAKE_CURRENT_LIST_DIR}/layout_faults.cpp

@@ -42,8 +42,13 @@ target_sources(tillwright_core PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/side_cut.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_plane.cpp
   ${CMAKE_CURRENT_LIST_DIR}/side_view.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/edge_callouts.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/layout_panels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/panel_labels.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/run_marks.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_labels.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/stock_names.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/stock/stock_panel.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_sheets.cpp
   ${CMAKE_CURRENT_LIST_DIR}/stock/stock_view.cpp
   ${CMAKE_CURRENT_LIST_DIR}/view.cpp

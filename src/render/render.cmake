@@ -8,7 +8,8 @@ add_library(tillwright_cairo STATIC
   ${CMAKE_CURRENT_LIST_DIR}/pdf_catalog.cpp
   ${CMAKE_CURRENT_LIST_DIR}/png.cpp
   ${CMAKE_CURRENT_LIST_DIR}/sheet_check.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/svg.cpp)
+  ${CMAKE_CURRENT_LIST_DIR}/svg.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/svg_text.cpp)
 add_library(tillwright::cairo ALIAS tillwright_cairo)
 target_include_directories(tillwright_cairo PRIVATE ${CMAKE_CURRENT_LIST_DIR}/..)
 target_link_libraries(tillwright_cairo

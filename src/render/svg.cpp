@@ -8,7 +8,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdlib>
 #include <map>
 #include <set>
 #include <string>
@@ -18,6 +17,7 @@
 #include "draw/utf8.h"
 #include "render/drawing_font.h"
 #include "render/sheet_check.h"
+#include "render/svg_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -45,57 +45,6 @@ std::string_view ColourOf(Tone tone) {
       return kPaper;
   }
   return "none";
-}
-
-bool IsXmlCharacter(char32_t c) {  // XML 1.0, production 2
-  return c == 0x9 || c == 0xa || c == 0xd || (c >= 0x20 && c <= 0xd7ff) ||
-         (c >= 0xe000 && c <= 0xfffd) || (c >= 0x10000 && c <= 0x10ffff);
-}
-
-// Text for content and attributes; what XML cannot hold becomes U+FFFD.
-void AppendEscaped(std::string& out, std::string_view text) {
-  for (std::size_t at = 0; at < text.size();) {
-    const char32_t c = NextCharacter(text, at);
-    if (c == U'&') {
-      out += "&amp;";
-    } else if (c == U'<') {
-      out += "&lt;";
-    } else if (c == U'>') {
-      out += "&gt;";
-    } else if (c == U'"') {
-      out += "&quot;";
-    } else {
-      AppendCharacter(out, IsXmlCharacter(c) ? c : U'\ufffd');
-    }
-  }
-}
-
-// Nine decimals, for scale factors that multiply font units.
-void AppendFine(std::string& out, double value) {
-  long long billionths = std::llround(value * 1e9);
-  if (billionths < 0) out += '-';
-  billionths = std::llabs(billionths);
-  out += std::to_string(billionths / 1'000'000'000);
-  const std::string digits = std::to_string(1'000'000'000 + billionths % 1'000'000'000);
-  const std::size_t last = digits.find_last_not_of('0');
-  if (last == 0) return;
-  out += '.';
-  out.append(digits, 1, last);
-}
-
-// Letters, digits and '-' of a name; other characters become '-'.
-std::string NameToken(std::string_view text) {
-  std::string out;
-  for (const char c : text) {
-    const bool plain =
-        (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
-    if (plain) {
-      out += c;
-    } else if (!out.empty() && out.back() != '-') {
-      out += '-';
-    }
-  }
-  return out;
 }
 
 // A size of paper in whole CSS pixels (96 to the inch), rounded down.
@@ -129,8 +78,8 @@ class SvgWriter {
     if (line.points.empty()) return;
     Open("path");
     body_ += " d=\"";
-    MoveTo(line.points.front());
-    for (std::size_t i = 1; i < line.points.size(); ++i) LineTo(line.points[i]);
+    path_.MoveTo(line.points.front());
+    for (std::size_t i = 1; i < line.points.size(); ++i) path_.LineTo(line.points[i]);
     body_ += line.closed ? "z\"" : "\"";
     Paint(line.pen, line.fill);
     body_ += "/>\n";
@@ -148,7 +97,7 @@ class SvgWriter {
   void operator()(const Arc& arc) {
     Open("path");
     body_ += " d=\"";
-    MoveTo(OnCircle(arc.centre, arc.radius, arc.start));
+    path_.MoveTo(OnCircle(arc.centre, arc.radius, arc.start));
     body_ += 'A';
     AppendPaper(body_, arc.radius);
     body_ += ' ';
@@ -156,7 +105,7 @@ class SvgWriter {
     body_ += " 0 ";
     body_ += std::abs(arc.sweep) > 180 ? "1 " : "0 ";
     body_ += arc.sweep > 0 ? "0 " : "1 ";
-    Append(OnCircle(arc.centre, arc.radius, arc.start + arc.sweep));
+    path_.Append(OnCircle(arc.centre, arc.radius, arc.start + arc.sweep));
     body_ += '"';
     Paint(arc.pen, Tone::kNone);
     body_ += "/>\n";
@@ -177,8 +126,8 @@ class SvgWriter {
     body_ += " d=\"";
     const PaperSegment* before = nullptr;
     for (const PaperSegment& s : hatch.segments) {
-      if (before == nullptr || !IsSame(before->to, s.from)) MoveTo(s.from);
-      LineTo(s.to);
+      if (before == nullptr || !SvgPathData::IsSame(before->to, s.from)) path_.MoveTo(s.from);
+      path_.LineTo(s.to);
       before = &s;
     }
     body_ += '"';
@@ -229,16 +178,6 @@ class SvgWriter {
     AppendElement(body_, name, text);
   }
 
-  static void AppendElement(std::string& out, std::string_view name, std::string_view text) {
-    out += '<';
-    out += name;
-    out += '>';
-    AppendEscaped(out, text);
-    out += "</";
-    out += name;
-    out += '>';
-  }
-
   void Open(std::string_view element) {
     body_ += '<';
     body_ += element;
@@ -250,37 +189,6 @@ class SvgWriter {
     body_ += "=\"";
     AppendPaper(body_, mm);
     body_ += '"';
-  }
-
-  void Append(PaperPoint p) {
-    AppendPaper(body_, p.x);
-    body_ += ' ';
-    AppendPaper(body_, p.y);
-  }
-
-  static bool IsSame(double a, double b) {
-    return std::llround(a * 1000) == std::llround(b * 1000);
-  }
-  static bool IsSame(PaperPoint a, PaperPoint b) { return IsSame(a.x, b.x) && IsSame(a.y, b.y); }
-
-  void MoveTo(PaperPoint p) {
-    body_ += 'M';
-    Append(p);
-    at_ = p;
-  }
-
-  void LineTo(PaperPoint p) {
-    if (IsSame(p.y, at_.y)) {
-      body_ += 'H';
-      AppendPaper(body_, p.x);
-    } else if (IsSame(p.x, at_.x)) {
-      body_ += 'V';
-      AppendPaper(body_, p.y);
-    } else {
-      body_ += 'L';
-      Append(p);
-    }
-    at_ = p;
   }
 
   void Paint(Pen pen, Tone fill) {
@@ -329,10 +237,10 @@ class SvgWriter {
 
   void WriteBar(const Label& label, const PlacedBar& bar) {
     body_ += "<path d=\"";
-    MoveTo(OnPaper(label, bar.left, bar.bottom));
-    LineTo(OnPaper(label, bar.right, bar.bottom));
-    LineTo(OnPaper(label, bar.right, bar.top));
-    LineTo(OnPaper(label, bar.left, bar.top));
+    path_.MoveTo(OnPaper(label, bar.left, bar.bottom));
+    path_.LineTo(OnPaper(label, bar.right, bar.bottom));
+    path_.LineTo(OnPaper(label, bar.right, bar.top));
+    path_.LineTo(OnPaper(label, bar.left, bar.top));
     body_ += "z\"/>";
   }
 
@@ -345,8 +253,8 @@ class SvgWriter {
     Attribute("cy", centre.y);
     Attribute("r", sign.radius);
     body_ += "/><path d=\"";
-    MoveTo(OnPaper(label, sign.x - sign.reach_x, sign.y - sign.reach_y));
-    LineTo(OnPaper(label, sign.x + sign.reach_x, sign.y + sign.reach_y));
+    path_.MoveTo(OnPaper(label, sign.x - sign.reach_x, sign.y - sign.reach_y));
+    path_.LineTo(OnPaper(label, sign.x + sign.reach_x, sign.y + sign.reach_y));
     body_ += "\"/></g>";
   }
 
@@ -359,7 +267,7 @@ class SvgWriter {
       AppendFine(body_, term);
       body_ += ' ';
     }
-    Append(origin);
+    path_.Append(origin);
     body_ += ")\"";
   }
 
@@ -470,7 +378,7 @@ class SvgWriter {
   SvgUse use_;
   std::string prefix_;
   std::string body_;
-  PaperPoint at_;
+  SvgPathData path_{body_};
   std::set<std::string> ids_;
   std::set<std::pair<TextWeight, std::uint32_t>> glyphs_;
 };

@@ -30,7 +30,8 @@ HardwareLine Line(HardwareKind kind, std::string what, Length length, std::int64
 
 class HardwareRule {
  public:
-  HardwareRule(const Spec& spec, const Bank& bank) : spec_(spec), bank_(bank), unit_(bank.units) {}
+  HardwareRule(const Spec& spec, const Bank& bank, const std::vector<CutLine>& cuts)
+      : spec_(spec), bank_(bank), cuts_(cuts), unit_(bank.units) {}
 
   std::vector<HardwareLine> Run() {
     for (const Space& space : bank_.spaces) {
@@ -224,7 +225,7 @@ class HardwareRule {
 
   void Bands() {
     Length total;
-    for (const CutLine& line : CutList(spec_, bank_)) {
+    for (const CutLine& line : cuts_) {
       total +=
           line.kind.count * (line.banding.along * line.length + line.banding.across * line.width);
     }
@@ -252,7 +253,7 @@ class HardwareRule {
         microlitres += 2 * part.count * hardware::GlueMicrolitres(part.width, part.thickness);
       }
     }
-    for (const CutLine& line : CutList(spec_, bank_)) {
+    for (const CutLine& line : cuts_) {
       microlitres += (line.boards - 1) * line.kind.count *
                      hardware::GlueMicrolitres(line.rough_length, line.thickness);
     }
@@ -277,6 +278,7 @@ class HardwareRule {
 
   const Spec& spec_;
   const Bank& bank_;
+  const std::vector<CutLine>& cuts_;
   Unit unit_;
   HardwareTally tally_;
 };
@@ -287,13 +289,14 @@ std::string_view ToText(HardwareKind kind) { return kKinds[static_cast<std::size
 std::string_view ToText(HardwareUnit unit) { return kUnits[static_cast<std::size_t>(unit)]; }
 
 std::vector<HardwareLine> HardwareList(const Spec& spec, const Bank& bank) {
-  return HardwareRule(spec, bank).Run();
+  return HardwareRule(spec, bank, CutList(spec, bank)).Run();
 }
 
 PartsLists MakePartsLists(const Spec& spec, const Bank& bank) {
   std::vector<CutLine> cuts = CutList(spec, bank);
   std::vector<FrontRun> runs = FrontRuns(spec, bank, cuts);
-  return {std::move(cuts), HardwareList(spec, bank), std::move(runs)};
+  std::vector<HardwareLine> hardware = HardwareRule(spec, bank, cuts).Run();
+  return {std::move(cuts), std::move(hardware), std::move(runs)};
 }
 
 }  // namespace tillwright

@@ -50,7 +50,8 @@ class StockPlanner {
     const StockSource& source = sources_[index];
     const std::string prefix =
         sources_.size() > 1 ? std::string(1, BankLetter(index)) + ": " : std::string();
-    const std::vector<CutLine> lines = CutList(*source.spec, *source.bank, *spec_);
+    const std::vector<CutLine> lines =
+        source.cuts != nullptr ? *source.cuts : CutList(*source.spec, *source.bank, *spec_);
     const std::vector<std::size_t> line_of = LineOfParts(*source.bank, lines);
     const std::vector<FrontRun> runs = MatchedFronts(*source.bank);
     std::vector<std::int64_t> alone;

@@ -7,6 +7,8 @@
 namespace tillwright {
 namespace {
 
+constexpr std::size_t kStackedFrom = 4;  // columns: more do not fit a phone side by side
+
 bool IsEmptyColumn(const TextTable& table, std::size_t column) {
   return std::ranges::all_of(table.rows(), [&](const auto& row) { return row[column].empty(); });
 }
@@ -68,15 +70,23 @@ std::string HtmlTable(const TextTable& table) {
   for (std::size_t i = 0; i < table.columns().size(); ++i) {
     if (!IsEmptyColumn(table, i)) shown.push_back(i);
   }
-  const auto side = [&](std::size_t column) {
+  const bool stacks = shown.size() >= kStackedFrom;
+  const auto side = [&](std::size_t column) -> std::string {
     return table.columns()[column].right ? " class=\"n\"" : "";
   };
-  std::string out = "<div class=\"wide\"><table>\n<thead><tr>";
+  const auto named = [&](std::size_t column) {
+    const std::string head = stacks ? HtmlText(table.columns()[column].head) : std::string();
+    return head.empty() ? side(column) : side(column) + " data-head=\"" + head + "\"";
+  };
+  std::string out = "<div class=\"wide\"><table";
+  out += stacks ? " class=\"stack\">\n<thead><tr>" : ">\n<thead><tr>";
   for (const std::size_t i : shown) out += Cell("th", side(i), table.columns()[i].head);
   out += "</tr></thead>\n<tbody>\n";
   for (const auto& row : table.rows()) {
     out += "<tr>";
-    for (const std::size_t i : shown) out += Cell(i == 0 ? "th" : "td", side(i), row[i]);
+    for (const std::size_t i : shown) {
+      out += i == shown.front() ? Cell("th", side(i), row[i]) : Cell("td", named(i), row[i]);
+    }
     out += "</tr>\n";
   }
   return out + "</tbody>\n</table></div>\n";

@@ -15,7 +15,8 @@ namespace tillwright {
 // A relative link to a file of the packet: every byte but letters, digits and -._~/ escaped.
 [[nodiscard]] std::string HtmlLink(std::string_view path);
 
-// The table; columns with nothing in them are left out, the first cell of a row is its head.
+// The table; columns with nothing in them are left out, the first cell of a row is its head. A wide
+// one is of class "stack": each cell says its column, for a style that sets cells below each other.
 [[nodiscard]] std::string HtmlTable(const TextTable& table);
 
 }  // namespace tillwright

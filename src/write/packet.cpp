@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "bank/headings.h"
 #include "bank/id_list.h"
 #include "tillwright/length_text.h"
 #include "write/cautions.h"
@@ -39,7 +40,17 @@ constexpr std::string_view kStyle =
     "height:1.2rem;vertical-align:text-bottom}\n"
     "@media screen and (prefers-color-scheme:dark){body{color:#e8e8e8;background:#15181c}"
     "a{color:#8ec5ff}thead th{background:#2a3038}}\n"
-    "@media print{body{max-width:none;padding:0;font-size:10pt;color:#000;background:#fff}nav{"
+    "@media screen and (max-width:40rem){.stack,.stack tbody,.stack tr,.stack th,.stack td{"
+    "display:block}.stack thead{display:none}.stack tr{border:1px solid #999;margin:.5rem 0}"
+    ".stack tr>*{border:0;padding:.15rem .55rem}.stack tr>th{background:#eee;text-align:left;"
+    "white-space:normal}"
+    ".stack td:empty{display:none}.stack td.n{text-align:left;white-space:normal}.stack "
+    "td[data-head]::before{content:attr(data-head) \": \";opacity:.75}}\n"
+    "@media screen and (max-width:40rem) and (prefers-color-scheme:dark){.stack tr>th{"
+    "background:#2a3038}}\n"
+    "@media "
+    "print{.pictures{display:block}.wide{overflow:visible}body{max-width:none;padding:0;font-size:"
+    "10pt;color:#000;background:#fff}nav{"
     "display:none}a{color:inherit}figure,tr,ol.steps>li{break-inside:avoid}"
     "h2,h3{break-after:avoid}thead th{background:none}}\n";
 
@@ -82,7 +93,7 @@ class Page {
   }
 
   void Head() {
-    const std::string title = bank_.title.empty() ? "Drawer bank" : bank_.title;
+    const std::string title = TitleOr(bank_.title);
     out_ +=
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n";
@@ -116,8 +127,7 @@ class Page {
       const CaseBuild& c = *bank_.casework;
       text += "; case " + In(c.width) + " × " + In(c.height) + " × " + In(c.depth);
     }
-    return text +
-           (bank_.units == Unit::kInch ? ". All sizes in inches." : ". All sizes in millimetres.");
+    return text + ". All sizes in " + std::string(UnitsWord(bank_.units)) + ".";
   }
 
   void Checks() {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bank/headings.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
 #include "write/cautions.h"
@@ -64,7 +65,7 @@ class CaseWords {
 }  // namespace
 
 void PageText::Title(const Bank& bank, std::string_view remark) {
-  out_ += bank.title.empty() ? "Drawer bank" : Shortened(Printable(bank.title), kTableWidth);
+  out_ += Shortened(Printable(TitleOr(bank.title)), kTableWidth);
   out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimetres";
   out_ += ", parts cut to " + FormatLength(bank.round, bank.units) + ".";
   out_ += remark;

@@ -1,29 +1,25 @@
 #include <algorithm>
 #include <map>
 
+#include "bank/headings.h"
+#include "stock/layout_runs.h"
 #include "tillwright/length_text.h"
 #include "tillwright/parts.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
+#include "write/stock_tables.h"
 #include "write/text_table.h"
 #include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
 
-// To the hundredth.
-std::string Decimal(double value) {
-  return PriceText(static_cast<std::int64_t>(value * 100 + 0.5));
-}
-
-constexpr double kBoardFoot = 25.4 * 304.8 * 304.8;  // in cubic millimetres: 1 in by 1 ft by 1 ft
-
 class StockWriter {
  public:
   StockWriter(const StockPlan& plan, TextStyle style) : plan_(plan), page_(style) {}
 
   std::string Run() {
-    page_.Put(plan_.title.empty() ? "Drawer bank" : Shortened(Printable(plan_.title), kTableWidth));
+    page_.Put(Shortened(Printable(TitleOr(plan_.title)), kTableWidth));
     page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
     Banks();
     Buy();
@@ -37,12 +33,6 @@ class StockWriter {
   [[nodiscard]] std::string Size(Length a, Length b) const { return In(a) + " x " + In(b); }
   static const NestStock& StockAt(const StockGroup& group, std::int32_t stock) {
     return group.job.stock[static_cast<std::size_t>(stock)];
-  }
-  static std::string Noun(const StockGroup& group) { return group.solid ? "board" : "sheet"; }
-
-  [[nodiscard]] std::string Name(const StockGroup& group) const {
-    const std::string material = group.material.empty() ? "material not told" : group.material;
-    return FormatWithUnit(group.thickness, plan_.units) + ", " + Printable(material);
   }
 
   // Whose parts are marked how.
@@ -58,80 +48,24 @@ class StockWriter {
 
   void Buy() {
     page_.Heading("Stock", "what the layouts below take");
-    TextTable table({{"material", false, true},
-                     {"", false},
-                     {"pcs"},
-                     {"length x width"},
-                     {"thick"},
-                     {"price"},
-                     {"note", false, true}});
-    std::int64_t total = 0;
-    for (const StockGroup& group : plan_.groups) {
-      for (const StockUse& use : UsesOf(group)) total += BuyRow(group, use, table);
-    }
-    page_.Put(table.ToText());
-    UsualSize();
-    if (plan_.priced && total > 0) page_.Put("  In all " + PriceText(total) + ".\n");
-    Boards();
-  }
-
-  void UsualSize() {
-    const auto is_usual = [](const StockGroup& group) {
-      return std::ranges::any_of(UsesOf(group),
-                                 [&](const StockUse& use) { return use.stock == group.usual; });
-    };
-    if (std::ranges::none_of(plan_.groups, is_usual)) return;
-    page_.Line(
-        "Usual size: no such sheet or board to buy is given. Name yours under \"stock\" and "
-        "make this list again.");
-  }
-
-  std::int64_t BuyRow(const StockGroup& group, const StockUse& use, TextTable& table) {
-    const NestStock& stock = StockAt(group, use.stock);
-    const std::int64_t price = stock.on_hand || !stock.price ? 0 : *stock.price * use.count;
-    std::string note = stock.on_hand ? "on hand" : "";
-    if (use.stock == group.usual) note = "usual size";
-    if (!stock.label.empty()) note += (note.empty() ? "" : ", ") + Printable(stock.label);
-    table.Row({Name(group), Noun(group), std::to_string(use.count), Size(stock.along, stock.across),
-               In(group.rough), price > 0 ? PriceText(price) : "", note});
-    return price;
-  }
-
-  void Boards() {
-    double volume = 0;
-    for (const StockGroup& group : plan_.groups) {
-      if (group.solid) volume += BoardVolume(plan_, group);
-    }
-    if (volume <= 0) return;
-    page_.Line("Solid wood with " + std::to_string(plan_.waste_percent) +
-               " % for waste: " + Decimal(volume / kBoardFoot) + " board feet, " +
-               std::to_string(static_cast<std::int64_t>(volume / 1e6 + 0.5)) +
-               " cubic decimetres (thousandths of a cubic metre); an estimate.");
+    page_.Put(StockTable(plan_).ToText());
+    for (const std::string& line : StockTotals(plan_)) page_.Line(line);
   }
 
   // --- The layouts ------------------------------------------------------------------------------
 
   void Group(const StockGroup& group) {
-    page_.Heading(Name(group));
-    page_.Line(NestWords(group.job, group.plan, Noun(group)) + ".");
+    page_.Heading(StockName(plan_, group));
+    page_.Line(NestWords(group.job, group.plan, StockNoun(group)) + ".");
     std::string saw = "Kerf " + In(group.job.kerf);
     if (!group.solid && !StockAt(group, 0).trim.IsZero()) {
       saw += "; trim " + In(StockAt(group, 0).trim) + " off every edge first";
     }
     page_.Line(saw + ". Cuts are numbered in order; the fence stands at \"fence\".");
-    Missing(group);
+    for (const std::string& line : StockMissing(plan_, group)) page_.Line(line);
     GlueUps(group);
     Runs(group);
-    for (std::size_t i = 0; i < group.plan.layouts.size(); ++i) Layout(group, i);
-  }
-
-  void Missing(const StockGroup& group) {
-    for (std::size_t i = 0; i < group.parts.size(); ++i) {
-      if (group.plan.missing[i] == 0) continue;
-      page_.Line("No place for " + std::to_string(group.plan.missing[i]) + " of " +
-                 Printable(group.parts[i].label) + ", sawn " +
-                 Size(group.job.parts[i].along, group.job.parts[i].across) + ".");
-    }
+    for (const LayoutRun& run : LayoutRuns(group)) Layout(group, run);
   }
 
   void GlueUps(const StockGroup& group) {
@@ -171,17 +105,20 @@ class StockWriter {
       for (const StockRun& run : *runs) {
         if (run.whole.empty() || (!told.empty() && told.back() == run.whole)) continue;
         told.push_back(run.whole);
-        page_.Line("No " + Noun(group) + " is large enough for all of run " + run.whole +
+        page_.Line("No " + std::string(StockNoun(group)) + " is large enough for all of run " +
+                   run.whole +
                    ": it is cut in stretches, and the grain does not run on between them.");
       }
     }
   }
 
-  void Layout(const StockGroup& group, std::size_t index) {
-    const NestLayout& layout = group.plan.layouts[index];
+  // Layouts that are alike are listed once.
+  void Layout(const StockGroup& group, const LayoutRun& run) {
+    const NestLayout& layout = group.plan.layouts[run.front()];
     const NestStock& stock = StockAt(group, layout.stock);
-    std::string head = "\n  " + std::string(group.solid ? "Board " : "Sheet ") +
-                       std::to_string(index + 1) + ", " + Size(stock.along, stock.across);
+    std::string head = "\n  " + std::string(group.solid ? "Board" : "Sheet") +
+                       (run.size() > 1 ? "s " : " ") + RunNumbers(run) + ", " +
+                       (run.size() > 1 ? "all cut alike, " : "") + Size(stock.along, stock.across);
     if (stock.on_hand) head += ", on hand";
     const Length begins = group.begins[static_cast<std::size_t>(layout.stock)];
     if (!begins.IsZero()) head += ", from " + In(begins) + " on";

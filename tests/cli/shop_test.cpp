@@ -79,6 +79,38 @@ TEST(Shop, ThePageNeedsNoNetwork) {
   EXPECT_EQ(page.find("<script"), std::string::npos);
 }
 
+// One list to stand in the shop with: sheets, boards with their measure, the proof, the hardware.
+TEST(Shop, ToBuyListsStockAndHardware) {
+  const Made made = MakePacket(Pedestal());
+  const std::string& page = made.files.held.at("packet/index.html");
+  const std::size_t from = page.find("<section id=\"buy\">");
+  ASSERT_NE(from, std::string::npos);
+  const std::string buy = page.substr(from, page.find("</section>", from) - from);
+  EXPECT_THAT(buy, HasSubstr("board feet"));
+  EXPECT_THAT(buy, HasSubstr("cubic metres"));
+  EXPECT_THAT(buy, HasSubstr("no layout cut edge to edge"));
+  EXPECT_THAT(buy, HasSubstr("black cherry"));
+  EXPECT_THAT(buy, HasSubstr("wood glue"));
+  EXPECT_LT(from, page.find("<section id=\"cuts\">"));
+}
+
+// A packet made over a larger one names what is left of it, and deletes nothing.
+TEST(Shop, NamesTheFilesOfAnEarlierPacketThatAreNotPartOfThisOne) {
+  MemoryFiles files;
+  files.held["job.json"] = Pedestal();
+  const Called first = testing::Call({"shop", "job.json", "-o", "packet"}, files);
+  EXPECT_EQ(first.err.find("earlier packet"), std::string::npos);
+  files.held["packet/mine.txt"] = "my own notes";
+  files.held["job.json"] = R"({"opening": {"width": 15, "height": 20, "depth": 20},
+      "drawers": [{}]})";
+  const Called second = testing::Call({"shop", "job.json", "-o", "packet"}, files);
+  EXPECT_EQ(second.status, 0) << second.err;
+  EXPECT_THAT(second.err, HasSubstr("packet/dxf/box-side-d4.dxf is of an earlier packet"));
+  EXPECT_EQ(second.err.find("mine.txt"), std::string::npos);
+  EXPECT_EQ(second.err.find("index.html is of"), std::string::npos);
+  EXPECT_TRUE(files.held.contains("packet/mine.txt"));
+}
+
 TEST(Shop, TheSameJobGivesTheSameBytes) {
   EXPECT_EQ(MakePacket(Pedestal()).files.held, MakePacket(Pedestal()).files.held);
 }

@@ -114,6 +114,29 @@ TEST(PartsCsv, HardwareIsReadToo) {
   }
 }
 
+// A real spreadsheet (LibreOffice Calc, headless), told to read numbers and dates as it likes,
+// shows every cell as it was written: no size becomes a date, no name a formula.
+TEST(PartsCsv, ASpreadsheetShowsWhatWasWritten) {
+  if (testing::RunShell("command -v soffice").status != 0) {
+    GTEST_SKIP() << "needs LibreOffice Calc (apt-get install libreoffice-calc-nogui)";
+  }
+  const TemporaryFolder folder;
+  for (const char* format : {"csv", "hardware-csv"}) {
+    const std::string csv = Parts({"--format", format}).out;
+    testing::WriteFile(folder / "list.csv", csv);
+    const std::string at = folder.path().string();
+    const std::string numbers_detected = "44,34,76,1,,0,false,true";
+    ASSERT_EQ(
+        testing::RunShell("soffice -env:UserInstallation=file://" + at +
+                          "/profile --headless --infilter='CSV:" + numbers_detected +
+                          "' --convert-to 'csv:Text - txt - csv (StarCalc):" + numbers_detected +
+                          ",false' --outdir " + at + "/shown " + at + "/list.csv 2>/dev/null")
+            .status,
+        0);
+    EXPECT_EQ(ReadByPython(testing::ReadFile(folder / "shown/list.csv")), ReadByPython(csv));
+  }
+}
+
 TEST(PartsCsv, MillimetresAreMarkedToo) {
   const Called csv = Parts({"--format", "csv"}, R"({"units": "mm", "drawers": [{}],
     "opening": {"width": 400.5, "height": 300, "depth": 500}})");

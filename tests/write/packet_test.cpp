@@ -38,6 +38,18 @@ TEST(Html, ATableLeavesEmptyColumnsOut) {
             "</tbody>\n</table></div>\n");
 }
 
+// On a phone the cells of a wide table stand below each other, each with the name of its column.
+TEST(Html, TheCellsOfAWideTableNameTheirColumns) {
+  TextTable table({{"part", false}, {"pcs"}, {"length"}, {"cut \"a\"", false}});
+  table.Row({"side", "2", "3 1/2", "x"});
+  EXPECT_EQ(HtmlTable(table),
+            "<div class=\"wide\"><table class=\"stack\">\n<thead><tr><th>part</th>"
+            "<th class=\"n\">pcs</th><th class=\"n\">length</th><th>cut &quot;a&quot;</th></tr>"
+            "</thead>\n<tbody>\n<tr><th>side</th><td class=\"n\" data-head=\"pcs\">2</td>"
+            "<td class=\"n\" data-head=\"length\">3 1/2</td>"
+            "<td data-head=\"cut &quot;a&quot;\">x</td></tr>\n</tbody>\n</table></div>\n");
+}
+
 TEST(Steps, AnOpeningNeedsNoStepsOfACase) {
   const std::vector<std::string> titles =
       TitlesOf(R"({"opening": {"width": 15, "height": 20, "depth": 20}, "drawers": [{}, {}]})");

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "bank/headings.h"
 #include "draw/fitting/fitting.h"
 #include "draw/sheets.h"
 #include "tillwright/draw.h"
@@ -89,12 +90,12 @@ class FittingSheets {
 
   TitleBlock BlockOf(std::size_t i) const {
     TitleBlock block;
-    block.title = bank_.title.empty() ? "Drawer bank" : bank_.title;
+    block.title = TitleOr(bank_.title);
     block.view = "Fitting sheet";
     for (const View& view : plans_[i].views()) {
       if (!view.scale.name.empty()) block.scale = view.scale.name;
     }
-    block.units = bank_.units == Unit::kInch ? "inch" : "millimeter";
+    block.units = UnitsWord(bank_.units);
     block.sheet = static_cast<int>(i) + 1;
     block.sheets = static_cast<int>(plans_.size());
     return block;

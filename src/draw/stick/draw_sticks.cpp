@@ -2,6 +2,7 @@
 #include <array>
 #include <optional>
 
+#include "bank/headings.h"
 #include "draw/sheets_pack.h"
 #include "draw/stick/find_parts.h"
 #include "draw/stick/key.h"
@@ -54,7 +55,7 @@ class Pager {
     style_.datum_up = options.datum_up;
     style_.mirror = options.mirror;
     style_.correction = {options.correct_x, options.correct_y};
-    page_.title = bank.title.empty() ? "Drawer bank" : bank.title;
+    page_.title = TitleOr(bank.title);
     page_.margin = options.margin;
     page_.style = style_;
     SizePage();

@@ -43,14 +43,13 @@ std::optional<PaperBox> AddRunMarks(SheetGroup& out, const PaperBox& piece, cons
   out.primitives.emplace_back(BoxOutline(piece, Pen::kDetailCut));
   const double beside = IsLevel(first, last) ? piece.Height() : piece.Width();
   if (beside < kLeastBeside) return std::nullopt;
-  Arrow arrow = ArrowIn(piece, first, last, kLanes.front());
-  for (const double lane : kLanes) {
-    const Arrow other = ArrowIn(piece, first, last, lane);
-    const auto meets = [&](const PaperBox& box) { return Overlaps(box, other.Box()); };
-    if (std::ranges::any_of(taken, meets)) continue;
-    arrow = other;
-    break;
-  }
+  const auto is_free = [&](double lane) {
+    const PaperBox box = ArrowIn(piece, first, last, lane).Box();
+    return std::ranges::none_of(taken, [&](const PaperBox& b) { return Overlaps(b, box); });
+  };
+  const auto lane = std::ranges::find_if(kLanes, is_free);
+  if (lane == kLanes.end()) return std::nullopt;
+  const Arrow arrow = ArrowIn(piece, first, last, *lane);
   const double angle =
       std::atan2(arrow.from.y - arrow.to.y, arrow.to.x - arrow.from.x) * 180 / std::acos(-1.0);
   out.primitives.emplace_back(Circle{arrow.from, 0.5, Pen::kThin, Tone::kInk});

@@ -1,38 +1,65 @@
-// Labels that find room: inside the box of a part, or along a cut.
+// Labels that find room: inside the box of a part, and the numbers of cuts along them.
 #ifndef TILLWRIGHT_DRAW_STOCK_STOCK_LABELS_H_
 #define TILLWRIGHT_DRAW_STOCK_STOCK_LABELS_H_
 
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
+#include "draw/rich_text.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
 namespace tillwright {
 
-inline constexpr double kDisc = 2.5;  // mm, radius of the number of a cut
+// All lettering of a layout but the captions of its title: what does not find room at this height
+// is drawn elsewhere, never smaller.
+inline constexpr double kStockCapHeight = 2.5;  // mm
 
-// The number of a cut in a disc that hides what is below it. Returns the disc's box.
-PaperBox AddCutNumber(SheetGroup& out, PaperPoint centre, std::size_t number,
-                      const TextMetrics& metrics);
+// The number of a cut: bold, in a capsule that hides what is below it.
+class CutTag {
+ public:
+  CutTag(std::size_t number, const TextMetrics& metrics);
 
-// The first of the texts that fits the box clear of the obstacles, level or turned up, as large and
-// as near the middle as may be; none when none does.
+  [[nodiscard]] double Width() const { return width_; }
+  static constexpr double kHeight = 5.0;  // mm
+  [[nodiscard]] PaperBox At(PaperPoint centre) const;
+  void Draw(SheetGroup& out, PaperPoint centre) const;
+
+ private:
+  std::string text_;
+  const TextMetrics& metrics_;
+  double width_ = kHeight;
+};
+
+// The first of the texts that fits the box clear of the obstacles, level or turned up, as near the
+// middle as may be; none when none does.
 [[nodiscard]] std::optional<Label> LabelInBox(std::span<const std::string> texts,
                                               const PaperBox& box,
                                               std::span<const PaperBox> obstacles,
                                               const TextMetrics& metrics);
 
-// A place for a disc on a line, clear of the boxes, nearest to the line's start; with `beyond` also
-// just past its end; else beside the line, as near as may be.
-struct DiscPlace {
+// Where the number of a cut goes: on the cut, or beside it and joined to its foot by a leader.
+struct TagPlace {
   PaperPoint at;
-  PaperPoint foot;  // the point of the line it belongs to
+  PaperPoint foot;
+
+  [[nodiscard]] PaperBox Leader() const;  // what it covers, a little more
 };
-[[nodiscard]] DiscPlace ClearPlace(PaperPoint from, PaperPoint to, double radius, bool beyond,
-                                   std::span<const PaperBox> boxes);
+
+// What tags keep clear of.
+struct TagField {
+  PaperBox within;                  // what they stay inside
+  std::vector<PaperSegment> lines;  // upright or level: all cuts, and the outline
+  std::vector<PaperBox> taken;      // by labels, tags and leaders
+};
+
+// A place for the tag of line `own`, nearest to its start: on it if it may be, clear of every other
+// line, else beside it; none when there is none.
+[[nodiscard]] std::optional<TagPlace> PlaceTag(const TagField& field, std::size_t own,
+                                               const CutTag& tag);
 
 }  // namespace tillwright
 

@@ -1,8 +1,12 @@
 #include <algorithm>
 #include <array>
 
+#include "bank/headings.h"
 #include "draw/sheets.h"
-#include "draw/stock/stock_view.h"
+#include "draw/sheets_title.h"
+#include "draw/stock/layout_panels.h"
+#include "stock/layout_runs.h"
+#include "tillwright/length_text.h"
 #include "tillwright/stock_draw.h"
 
 namespace tillwright {
@@ -22,8 +26,8 @@ class StockSheets {
   }
 
   Drawings Run() {
-    for (std::size_t g = 0; g < plan_.groups.size(); ++g) {
-      for (std::size_t i = 0; i < plan_.groups[g].plan.layouts.size(); ++i) Add(g, i);
+    for (const StockGroup& group : plan_.groups) {
+      for (const LayoutRun& run : LayoutRuns(group)) Add(group, run);
       if (!drawings_.fault.empty()) return std::move(drawings_);
     }
     for (std::size_t i = 0; i < plans_.size(); ++i) Finish(i);
@@ -31,16 +35,30 @@ class StockSheets {
   }
 
  private:
-  // At the largest scale that fits the paper.
-  void Add(std::size_t group, std::size_t layout) {
-    const PaperBox space = SpaceOn(paper_, Orientation::kLandscape);
-    for (const Scale& scale : ScaleSeries(plan_.units)) {
-      View view = StockView(plan_, group, layout, drawings_.views.size() + 1, scale, metrics_);
-      if (view.box.Width() > space.Width() || view.box.Height() > space.Height()) continue;
-      drawings_.views.push_back(OwnPage(view, plan_.title.empty() ? "Drawer bank" : plan_.title));
-      return Place(std::move(view));
+  // Layouts that are alike are drawn once.
+  void Add(const StockGroup& group, const LayoutRun& run) {
+    const StockLayoutTitle title{.which = Which(group, run), .material = Material(group)};
+    LayoutViews drawn =
+        DrawLayout(plan_, group, group.plan.layouts[run.front()], title, drawings_.views.size() + 1,
+                   SpaceOn(paper_, Orientation::kLandscape), metrics_);
+    if (drawings_.fault.empty()) drawings_.fault = drawn.fault;
+    for (View& view : drawn.views) {
+      drawings_.views.push_back(OwnPage(view, TitleOr(plan_.title)));
+      Place(std::move(view));
     }
-    drawings_.fault = "a layout does not fit the paper";
+  }
+
+  // "SHEETS 2–4 OF 6 (× 3)"
+  static std::string Which(const StockGroup& group, const LayoutRun& run) {
+    const std::string count = std::to_string(run.size());
+    return std::string(group.solid ? "BOARD" : "SHEET") + (run.size() > 1 ? "S " : " ") +
+           RunNumbers(run) + " OF " + std::to_string(group.plan.layouts.size()) +
+           (run.size() > 1 ? " (× " + count + ")" : "");
+  }
+
+  [[nodiscard]] std::string Material(const StockGroup& group) const {
+    const std::string thickness = FormatWithUnit(group.thickness, plan_.units);
+    return group.material.empty() ? thickness : thickness + " " + group.material;
   }
 
   void Place(View view) {
@@ -53,10 +71,10 @@ class StockSheets {
 
   void Finish(std::size_t index) {
     TitleBlock block;
-    block.title = plan_.title.empty() ? "Drawer bank" : plan_.title;
+    block.title = TitleOr(plan_.title);
     block.view = "Stock: parts on sheets and boards";
-    block.scale = std::string(plans_[index].views().front().scale.name);
-    block.units = plan_.units == Unit::kInch ? "inch" : "mm";
+    block.scale = ScalesOn(plans_[index]);
+    block.units = UnitsWord(plan_.units);
     block.date = options_.date;
     block.sheet = static_cast<int>(index) + 1;
     block.sheets = static_cast<int>(plans_.size());

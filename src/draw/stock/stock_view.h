@@ -1,18 +1,52 @@
-// One layout drawn: the sheet or board, its parts by letter and size, its cuts by number, its
-// offcuts hatched, which way its grain runs.
+// A panel of a layout drawn: the sheet, board or piece, its parts by letter and size, its cuts by
+// number, its offcuts hatched, which way its grain runs.
 #ifndef TILLWRIGHT_DRAW_STOCK_STOCK_VIEW_H_
 #define TILLWRIGHT_DRAW_STOCK_STOCK_VIEW_H_
 
-#include <cstddef>
+#include <array>
+#include <cstdint>
+#include <string>
+#include <vector>
 
+#include "draw/stock/stock_names.h"
+#include "draw/stock/stock_panel.h"
 #include "draw/view.h"
 #include "tillwright/stock.h"
 
 namespace tillwright {
 
-// REQUIRES: group and layout are indices of the plan. `number` counts the views.
-[[nodiscard]] View StockView(const StockPlan& plan, std::size_t group, std::size_t layout,
-                             std::size_t number, const Scale& scale, const TextMetrics& metrics);
+// Where numbers and letters may stand beyond the edges of a panel: each takes room from its scale.
+enum class EdgeRows : std::uint8_t { kAll, kNotBelow, kBeside };
+inline constexpr std::array kEdgeRows{EdgeRows::kAll, EdgeRows::kNotBelow, EdgeRows::kBeside};
+
+// REQUIRES: all outlive the call, and the closed pieces of the panel are named.
+struct StockPicture {
+  const StockPlan& plan;
+  const StockGroup& group;
+  const NestLayout& layout;
+  const StockNames& names;
+  StockPanel panel;
+  std::string name;  // of the view
+  std::string title;
+  EdgeRows rows = EdgeRows::kAll;
+  double key_width = 0;  // mm the key may take below; 0: it stands elsewhere
+};
+
+struct StockPictureDrawn {
+  View view;
+  // Pieces in which a cut, or something cut from them, found no room for its label.
+  std::vector<std::int32_t> crowded;
+  // Rows of the key that say what no label in the picture does.
+  std::vector<std::string> wanted_key;
+};
+
+[[nodiscard]] StockPictureDrawn DrawStockPicture(const StockPicture& picture, const Scale& scale,
+                                                 const TextMetrics& metrics);
+
+// The key alone, in columns, `width` mm wide at most.
+[[nodiscard]] View StockKey(std::string name, std::string title,
+                            const std::vector<std::string>& rows, double width,
+                            const TextMetrics& metrics);
 
 }  // namespace tillwright
 
