@@ -172,4 +172,9 @@ FileResult SystemFiles::WriteAll(const std::vector<FileToWrite>& files) {
   return result;
 }
 
+std::string InFolder(std::string folder, std::string_view name) {
+  if (!folder.ends_with('/')) folder += '/';
+  return folder += name;
+}
+
 }  // namespace tillwright

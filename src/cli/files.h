@@ -20,6 +20,9 @@ struct FileToWrite {
   std::string bytes;
 };
 
+// The path of a file in a folder, which may end in a slash.
+[[nodiscard]] std::string InFolder(std::string folder, std::string_view name);
+
 class Files {
  public:
   virtual ~Files() = default;

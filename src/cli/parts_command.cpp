@@ -24,7 +24,7 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
   }
   std::vector<FileToWrite> files;
   for (NamedText& part : PartDxfFiles(bank, CutList(program.spec(), bank))) {
-    files.push_back({folder + "/" + part.name, std::move(part.text)});
+    files.push_back({program.InFolder(part.name), std::move(part.text)});
   }
   if (files.empty()) {
     return program.Failed(DiagnosticCode::kUsage, "there are no parts of sheet stock to write",

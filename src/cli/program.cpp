@@ -123,13 +123,17 @@ ExitStatus Program::WriteFolder(const std::vector<FileToWrite>& files, std::stri
                                 ExitStatus status) {
   if (const std::optional<ExitStatus> failed = WriteQuietly(files)) return *failed;
   if (options_.json) return status;
-  console_.err += "wrote " + Printable(options_.output + "/" + std::string(first)) + " and " +
+  console_.err += "wrote " + Printable(InFolder(first)) + " and " +
                   std::to_string(files.size() - 1) + " other files\n";
   return status;
 }
 
 ExitStatus StatusOf(const std::vector<Finding>& findings) {
   return HasFailure(findings) ? ExitStatus::kCheckFails : ExitStatus::kOk;
+}
+
+std::string Program::InFolder(std::string_view name) const {
+  return tillwright::InFolder(options_.output, name);
 }
 
 }  // namespace tillwright

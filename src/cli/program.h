@@ -59,10 +59,13 @@ class Program {
   ExitStatus WriteFolder(const std::vector<FileToWrite>& files, std::string_view first,
                          ExitStatus status);
 
+  // The path of a file in the folder that -o names.
+  [[nodiscard]] std::string InFolder(std::string_view name) const;
+
   // A file of the output, for what an earlier run left there; not ok when there is none.
   [[nodiscard]] FileResult ReadOutput(const std::string& name) {
     constexpr std::size_t kMost = 1U << 20U;
-    return files_.Read(options_.output + "/" + name, kMost);
+    return files_.Read(InFolder(name), kMost);
   }
   // A remark beside the result, not with --json.
   void Remark(const std::string& text) {

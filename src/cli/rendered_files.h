@@ -20,7 +20,7 @@ class RenderedFiles {
     Add(name, std::move(rendered.bytes));
   }
   void Add(const std::string& name, std::string bytes) {
-    files_.push_back({folder_ + "/" + name, std::move(bytes)});
+    files_.push_back({InFolder(folder_, name), std::move(bytes)});
   }
   // A file a sheet: a grey preview, or SVG.
   void AddSheets(const std::vector<Sheet>& sheets, bool png) {

@@ -54,8 +54,8 @@ class Packet {
     const std::string names = Names();
     files_.Add(kList, names);
     const FileResult before = program_.ReadOutput(kList);
-    const ExitStatus status =
-        program_.WriteFolder(files_.files(), "index.html", StatusOf(findings_));
+    const ExitStatus solved = IsWhole(plan) ? StatusOf(findings_) : ExitStatus::kCheckFails;
+    const ExitStatus status = program_.WriteFolder(files_.files(), "index.html", solved);
     if (before.ok && status != ExitStatus::kFile) TellOfLeftovers(before.text, names);
     return status;
   }
@@ -66,7 +66,7 @@ class Packet {
   // The files of the packet, one a line, itself too.
   [[nodiscard]] std::string Names() const {
     std::string names = std::string(kList) + "\n";
-    const std::size_t folder = program_.options().output.size() + 1;
+    const std::size_t folder = program_.InFolder("").size();
     for (const FileToWrite& file : files_.files()) names += file.path.substr(folder) + "\n";
     return names;
   }
@@ -80,7 +80,7 @@ class Packet {
       at = end + 1;
       if (name.empty() || ("\n" + now).find("\n" + name + "\n") != std::string::npos) continue;
       if (!program_.ReadOutput(name).ok) continue;
-      program_.Remark("note: " + Printable(program_.options().output + "/" + name) +
+      program_.Remark("note: " + Printable(program_.InFolder(name)) +
                       " is of an earlier packet and no longer part of it; delete it");
     }
   }
@@ -166,9 +166,10 @@ class Packet {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
     }
     files_.Add("stock.txt", StockText(plan, {}));
+    section.files = {{"stock.txt", "every cut in order with the setting of the fence"}};
+    if (drawings.sheets.empty()) return;  // nothing finds a place
     files_.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
-    section.files = {{"stock.txt", "every cut in order with the setting of the fence"},
-                     {"stock.pdf", "the layouts, to print"}};
+    section.files.push_back({"stock.pdf", "the layouts, to print"});
   }
 
   void Sticks() {

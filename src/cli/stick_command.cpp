@@ -14,7 +14,7 @@ ExitStatus WriteSvg(Program& program, const StickSheets& sticks, ExitStatus stat
       return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + svg.fault, {},
                             ExitStatus::kFile);
     }
-    files.push_back({program.options().output + "/" + sheet.name + ".svg", std::move(svg.bytes)});
+    files.push_back({program.InFolder(sheet.name + ".svg"), std::move(svg.bytes)});
   }
   return program.Write(files, status);
 }

@@ -20,7 +20,7 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
   const Drawings drawings = DrawStock(plan, options.draw, DrawingFontMetrics());
   RenderedFiles files(options.output);
   files.Fail(drawings.fault);
-  if (options.format == "pdf") {
+  if (options.format == "pdf" && !drawings.sheets.empty()) {
     files.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
   } else {
     files.AddSheets(drawings.sheets, options.format == "png");

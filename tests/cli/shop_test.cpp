@@ -122,6 +122,23 @@ TEST(Shop, AFailingCheckStillGivesTheWholePacketAndSaysSo) {
   EXPECT_THAT(made.files.held.at("packet/index.html"), HasSubstr("Do not cut yet"));
 }
 
+TEST(Shop, PartsWithoutAPlaceFailThePacketToo) {
+  const Made made = MakePacket(R"({"opening": {"width": 15, "height": 20, "depth": 20},
+      "drawers": [{}], "stock": {"sheets": [{"length": 12, "width": 9}]}})");
+  EXPECT_EQ(made.called.status, 1);
+  EXPECT_THAT(made.files.held.at("packet/index.html"), HasSubstr("no place"));
+  EXPECT_FALSE(made.files.held.contains("packet/stock.pdf"));
+}
+
+TEST(Shop, AFolderMayEndInASlash) {
+  MemoryFiles files;
+  files.held["job.json"] = Pedestal();
+  const Called called = testing::Call({"shop", "job.json", "-o", "packet/"}, files);
+  EXPECT_EQ(called.status, 0) << called.err;
+  EXPECT_THAT(called.err, HasSubstr("wrote packet/index.html"));
+  EXPECT_TRUE(files.held.contains("packet/index.html"));
+}
+
 TEST(Shop, OneFileOnStandardOutputIsRefused) {
   MemoryFiles files;
   files.held["job.json"] = Pedestal();
