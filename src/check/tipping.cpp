@@ -11,9 +11,8 @@ namespace {
 
 constexpr std::string_view kTipSource =
     "an estimate, not a test: about the front of feet, toe kick or case, drawers open by two "
-    "thirds, filled at 8.5 lb/ft3 where no load is given, 60 lb climber (after ASTM F2057-23, "
-    "whose "
-    "own procedure governs)";
+    "thirds, filled at 8.5 lb/ft3 where no load is given, 60 lb climber (after "
+    "ASTM F2057-23, whose own procedure governs)";
 
 // 8.5 lb/ft³: ASTM F2057-23, 9.2.1, as quoted in the Federal Register.
 constexpr double kUsualFilling = 8.5 * kKilogramsPerPound / (0.3048 * 0.3048 * 0.3048);

@@ -129,8 +129,7 @@ class Steps {
                "same end; screw the slides to their lines."},
         {"Screws shorter than the side is thick: a point that comes through finds a hand."});
     Add("Cut the box parts",
-        {"Cut all box sides to one stop, then all box front and back ends to another; label them "
-         "as "
+        {"Cut all box sides to one stop, then all front and back ends to another; label them as "
          "the cut list does."},
         {kSaw, "Short ends are small parts: hold them with a sled and a clamp, not with fingers."});
     Joints();
