@@ -159,9 +159,12 @@ TEST(StockDrawing, HasNoLayoutFaultsAndNoSmallLettering) {
   }
 }
 
+// Each job on another paper, which the seed chooses: all jobs on all of them would take minutes.
 TEST(StockDrawing, HasNoLayoutFaultsWhateverTheJob) {
+  const auto papers = PaperNames();
+  std::size_t at = TestSeed();
   for (const StockCase& stock : RandomStock(2)) {
-    for (const std::string_view paper : PaperNames()) ExpectGoodSheets(stock, std::string(paper));
+    ExpectGoodSheets(stock, std::string(papers[at++ % papers.size()]));
   }
 }
 
