@@ -33,8 +33,8 @@ RealOpening::RealOpening(const Spec& spec, const Bank& bank)
   if (widths_.empty()) widths_.push_back({Length(), bank.opening_width});
   std::ranges::sort(widths_, {}, [](const Knot& knot) { return std::pair(knot.at, knot.size); });
   // Measured twice at one height, the smaller counts.
-  const auto repeated = std::ranges::unique(widths_, {}, &Knot::at);
-  widths_.erase(repeated.begin(), repeated.end());
+  const auto again = [](const Knot& a, const Knot& b) { return a.at == b.at; };
+  widths_.erase(std::unique(widths_.begin(), widths_.end(), again), widths_.end());
   const Entry<Length>& left = measured.height_left;
   const Entry<Length>& right = measured.height_right;
   if (left.typed) left_ = left.value;

@@ -27,7 +27,7 @@ void ForPieces(const Tree& tree, F use) {
 
 std::int64_t Distinct(std::vector<std::int32_t>& sizes) {
   std::ranges::sort(sizes);
-  return std::ranges::unique(sizes).begin() - sizes.begin();
+  return std::unique(sizes.begin(), sizes.end()) - sizes.begin();
 }
 
 }  // namespace
@@ -42,8 +42,7 @@ PieceSizes::PieceSizes(const std::vector<const Tree*>& trees) {
 }
 
 std::int64_t PieceSizes::Uses(std::int32_t size) const {
-  const auto [from, to] = std::ranges::equal_range(sizes_, size);
-  return to - from;
+  return std::ranges::upper_bound(sizes_, size) - std::ranges::lower_bound(sizes_, size);
 }
 
 std::int32_t PieceSizes::LastOf(const Tree& tree, const Node& node) const {

@@ -63,7 +63,7 @@ class Workbench {
   }
   // The area of a leftover, none when no part fits it; and what it is worth.
   [[nodiscard]] float UsefulArea(std::int32_t width, std::int32_t height) const {
-    return (width >= least_width_) & (height >= least_height_)
+    return ((width >= least_width_) & (height >= least_height_))
                ? static_cast<float>(width) * static_cast<float>(height)
                : 0.0F;
   }

@@ -104,17 +104,18 @@ void ExpectTrueDetail(const GreyPicture& picture, const Sheet& sheet) {
   std::vector<PaperPoint> ticks = TicksOfGap(sheet);
   ASSERT_FALSE(ticks.empty());
   const double top = std::ranges::min(ticks, {}, &PaperPoint::y).y;
-  const auto others =
-      std::ranges::partition(ticks, [&](const PaperPoint& t) { return t.y < top + 1e-6; });
-  const double left = std::ranges::min(others, {}, &PaperPoint::x).x;
+  const auto others = std::partition(ticks.begin(), ticks.end(),
+                                     [&](const PaperPoint& t) { return t.y < top + 1e-6; });
+  const double left =
+      std::min_element(others, ticks.end(), [](const PaperPoint& a, const PaperPoint& b) {
+        return a.x < b.x;
+      })->x;
   std::vector<double> across;
-  for (const Distance& d :
-       Neighbours({ticks.begin(), others.begin()}, &PaperPoint::x, &PaperPoint::y)) {
+  for (const Distance& d : Neighbours({ticks.begin(), others}, &PaperPoint::x, &PaperPoint::y)) {
     across.push_back(FoundAcross(picture, d));
   }
   std::vector<double> upright;
-  for (const Distance& d :
-       Neighbours({others.begin(), others.end()}, &PaperPoint::y, &PaperPoint::x)) {
+  for (const Distance& d : Neighbours({others, ticks.end()}, &PaperPoint::y, &PaperPoint::x)) {
     upright.push_back(FoundUpright(picture, d, d.from.x < left + 1));
   }
   std::ranges::sort(upright);

@@ -77,7 +77,8 @@ class FittingSheets {
     }
     views.push_back(EvennessView(bank_, check_, kEvenness.front(), metrics_));
     std::vector<View> tables = Tables(kTurn);
-    std::ranges::rotate(tables, tables.end() - 1);  // what to measure, before the long table
+    std::rotate(tables.begin(), tables.end() - 1,
+                tables.end());  // what to measure, before the long table
     views.insert(views.end(), tables.begin(), tables.end());
     for (const View& view : views) {
       const bool placed =

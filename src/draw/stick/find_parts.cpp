@@ -99,10 +99,10 @@ class PartFinder {
 
   [[nodiscard]] bool Has(StickAxis axis, StickLane lane, Length at, std::size_t stick,
                          const std::string& id) const {
-    const auto marks =
-        std::ranges::equal_range(places_, PlaceKey(axis, lane, at, stick), {}, KeyOf);
-    return std::ranges::any_of(marks,
-                               [&](const MarkPlace& place) { return IsFor(*place.mark, id); });
+    const auto key = PlaceKey(axis, lane, at, stick);
+    const auto from = std::ranges::lower_bound(places_, key, {}, KeyOf);
+    const auto to = std::ranges::upper_bound(places_, key, {}, KeyOf);
+    return std::any_of(from, to, [&](const MarkPlace& place) { return IsFor(*place.mark, id); });
   }
 
   static bool IsFor(const StickMark& mark, const std::string& id) {

@@ -26,7 +26,7 @@ StockNames::StockNames(const StockPlan& plan, const StockGroup& group, const Nes
     if (IsPart(piece)) kinds_.push_back(piece.part);
   }
   std::ranges::sort(kinds_);
-  kinds_.erase(std::ranges::unique(kinds_).begin(), kinds_.end());
+  kinds_.erase(std::unique(kinds_.begin(), kinds_.end()), kinds_.end());
 }
 
 std::string StockNames::In(Length length) const { return FormatLength(length, plan_.units); }

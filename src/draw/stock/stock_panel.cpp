@@ -138,7 +138,7 @@ StockPanel WithClosed(const NestLayout& layout, const StockPanel& panel,
   std::vector<std::int32_t> all = panel.closed;
   all.insert(all.end(), pieces.begin(), pieces.end());
   std::ranges::sort(all);
-  all.erase(std::ranges::unique(all).begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
   StockPanel closed{panel.piece, panel.first, panel.last, {}};
   std::ranges::copy_if(all, std::back_inserter(closed.closed), [&](std::int32_t piece) {
     return std::ranges::none_of(
