@@ -239,7 +239,7 @@ class Adviser {
     const FrontsSpec& fronts = now_.spec.fronts;
     const auto edge = static_cast<std::size_t>(control.edge);
     const auto or_default = [&](const Entry<Length>& entry, const Default& fallback) {
-      return entry.typed ? entry.value : fallback.In(bank_.units);
+      return LengthOr(entry, fallback, bank_.units);
     };
     if (control.key == Key::kEdge) return or_default(fronts.edge[edge], defaults::kEdge);
     const Entry<Length>& own = LayoutIndex(now_.spec).At(control.node).gap;

@@ -75,10 +75,8 @@ class BankChecks {
 
   void Gaps() {
     const LimitsSpec& limits = spec_.limits;
-    const Length least =
-        limits.least.typed ? limits.least.value : defaults::kLeastGap.In(list_.unit());
-    const Length most =
-        limits.greatest.typed ? limits.greatest.value : defaults::kGreatestGap.In(list_.unit());
+    const Length least = LengthOr(limits.least, defaults::kLeastGap, list_.unit());
+    const Length most = LengthOr(limits.greatest, defaults::kGreatestGap, list_.unit());
     const std::string_view source =
         limits.least.typed || limits.greatest.typed ? kSpecSource : kCommon;
     for (const Gap& gap : bank_.gaps) {

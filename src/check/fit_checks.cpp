@@ -67,8 +67,7 @@ class FitChecks {
     Length reach = c_.front_in + c_.depth;
     if (c_.back == BackFit::kApplied) reach += c_.back_thickness;
     if (bank_.style == FrontStyle::kInset) return reach;
-    const Entry<Length>& typed = spec_.fronts.thickness;
-    return reach + (typed.typed ? typed.value : defaults::kFrontThickness.In(bank_.units));
+    return reach + LengthOr(spec_.fronts.thickness, defaults::kFrontThickness, bank_.units);
   }
 
   void Depth() {

@@ -15,18 +15,14 @@
 namespace tillwright {
 namespace {
 
-Length Or(const Entry<Length>& entry, const Default& fallback, Unit unit) {
-  return entry.typed ? entry.value : fallback.In(unit);
-}
-
 void TakeInputs(const Spec& spec, const Bank& bank, GapCheck& check) {
   const Unit unit = bank.units;
-  check.cut = Or(spec.tolerance.cut, defaults::kCutTolerance, unit);
-  check.place = Or(spec.tolerance.place, defaults::kPlaceTolerance, unit);
-  check.opening = Or(spec.tolerance.opening, defaults::kOpeningTolerance, unit);
+  check.cut = LengthOr(spec.tolerance.cut, defaults::kCutTolerance, unit);
+  check.place = LengthOr(spec.tolerance.place, defaults::kPlaceTolerance, unit);
+  check.opening = LengthOr(spec.tolerance.opening, defaults::kOpeningTolerance, unit);
   check.setting = spec.setting.value;
-  check.least = Or(spec.limits.least, defaults::kLeastGap, unit);
-  check.greatest = Or(spec.limits.greatest, defaults::kGreatestGap, unit);
+  check.least = LengthOr(spec.limits.least, defaults::kLeastGap, unit);
+  check.greatest = LengthOr(spec.limits.greatest, defaults::kGreatestGap, unit);
   check.has_season = spec.season.typed;
   const SeasonMoisture moisture = MoistureOf(spec.season);
   check.made = moisture.made;

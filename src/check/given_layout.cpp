@@ -66,14 +66,14 @@ class Finder {
 
   Length EdgeOf(Edge edge) const {
     const Entry<Length>& typed = spec_.fronts.edge[static_cast<std::size_t>(edge)];
-    return typed.typed ? typed.value : defaults::kEdge.In(bank_.units);
+    return LengthOr(typed, defaults::kEdge, bank_.units);
   }
 
   void Gaps(const LayoutNode& node, bool root, GivenLayout& layout) const {
     const bool inset = bank_.style == FrontStyle::kInset;
     const int n = static_cast<int>(node.children.size());
     const Entry<Length>& typed = node.gap.typed ? node.gap : spec_.fronts.gap;
-    layout.gap = typed.typed ? typed.value : defaults::kGap.In(bank_.units);
+    layout.gap = LengthOr(typed, defaults::kGap, bank_.units);
     layout.gap_count = n - 1 + (inset && root ? 2 : 0);
     layout.spread_gap = layout.gap;
     if (layout.gap_count > 0) layout.spread_gap += PartBelow(layout.left_over, layout.gap_count);

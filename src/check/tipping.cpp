@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "check/weights.h"
+#include "solve/case_pieces.h"
 #include "spec/mass.h"
 
 namespace tillwright {
@@ -75,18 +76,9 @@ class Balance {
       width = Min(b.x + b.width, left + c_.width) - Max(b.x, left);
       if (width <= Length()) return;
     }
-    const double mass =
-        Metres(width) * Metres(b.height) * Metres(b.depth) * StuffOf(MaterialOf(piece)).density;
+    const double mass = Metres(width) * Metres(b.height) * Metres(b.depth) *
+                        StuffOf(PieceMaterial(c_, piece.role)).density;
     Turn(mass, Metres(b.z) + Metres(b.depth) / 2);
-  }
-
-  const std::string& MaterialOf(const CasePiece& piece) const {
-    const PartRole role = piece.role;
-    if (role == PartRole::kWorktop) return c_.worktop->material;
-    if (role == PartRole::kWebRail || role == PartRole::kWebRunner) return c_.web->material;
-    const bool framing = role == PartRole::kFrameStile || role == PartRole::kFrameTopRail ||
-                         role == PartRole::kFrameBottomRail || role == PartRole::kFrameRail;
-    return framing ? c_.frame->material : c_.material;
   }
 
   // One that is no part of the job still lies on the case, from the fronts' faces backwards.

@@ -46,8 +46,7 @@ class SpecReader {
       spec.glue_up.typed = true;
       o.RequiredLength("board", spec.glue_up.board);
       o.LengthOf("joint", Sign::kZeroOrMore, spec.glue_up.joint);
-      const Entry<Length>& joint = spec.glue_up.joint;
-      const Length least = joint.typed ? joint.value : defaults::kJointing.In(context_.unit);
+      const Length least = LengthOr(spec.glue_up.joint, defaults::kJointing, context_.unit);
       if (!spec.glue_up.board.typed || spec.glue_up.board.value > least) return;
       ReportError(context_.diagnostics, DiagnosticCode::kNoRoom, spec.glue_up.board.place,
                   "jointing leaves nothing of such boards",

@@ -1,5 +1,6 @@
 #include "solve/parts.h"
 
+#include "solve/case_pieces.h"
 #include "spec/box_rules.h"
 #include "spec/materials.h"
 
@@ -185,7 +186,8 @@ class PartRule {
         ++bank_.parts.back().count;
         continue;
       }
-      Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role), MaterialOf(piece.role));
+      Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role),
+                       PieceMaterial(*bank_.casework, piece.role));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
@@ -208,38 +210,6 @@ class PartRule {
 
   static Grain GrainOf(PartRole role) {
     return role == PartRole::kFrameStile ? Grain::kVertical : Grain::kHorizontal;
-  }
-
-  const std::string& MaterialOf(PartRole role) const {
-    const CaseBuild& build = *bank_.casework;
-    switch (role) {
-      case PartRole::kFrameStile:
-      case PartRole::kFrameTopRail:
-      case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail:
-        return build.frame->material;
-      case PartRole::kWorktop:
-        return build.worktop->material;
-      case PartRole::kWebRail:
-      case PartRole::kWebRunner:
-        return build.web->material;
-      case PartRole::kFront:
-      case PartRole::kBoxSide:
-      case PartRole::kBoxFrontEnd:
-      case PartRole::kBoxBackEnd:
-      case PartRole::kBoxBottom:
-      case PartRole::kCaseSide:
-      case PartRole::kCaseBottom:
-      case PartRole::kCaseTop:
-      case PartRole::kCaseBack:
-      case PartRole::kDivider:
-      case PartRole::kPartition:
-      case PartRole::kStretcher:
-      case PartRole::kToeKick:
-      case PartRole::kBlocking:
-        break;
-    }
-    return build.material;
   }
 
   // Which sides of its block are the part's length, width and thickness.

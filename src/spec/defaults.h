@@ -19,6 +19,12 @@ struct Default {
   }
 };
 
+// What the maker typed, else the default.
+[[nodiscard]] inline Length LengthOr(const Entry<Length>& entry, const Default& fallback,
+                                     Unit unit) {
+  return entry.typed ? entry.value : fallback.In(unit);
+}
+
 namespace defaults {
 
 constexpr Length In(std::int64_t num, std::int64_t den = 1) { return Length::Inches(num, den); }

@@ -11,10 +11,6 @@
 namespace tillwright {
 namespace {
 
-Length AllowanceOr(const Entry<Length>& typed, const Default& fallback, Unit unit) {
-  return typed.typed ? typed.value : fallback.In(unit);
-}
-
 // The edges that are seen, of sheet stock, where the spec asks for bands.
 Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
   if (!band.typed || IsSolidWood(part.material)) return {};
@@ -57,8 +53,8 @@ class CutListRule {
       : spec_(spec),
         bank_(bank),
         stock_(stock),
-        more_length_(AllowanceOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
-        more_width_(AllowanceOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
+        more_length_(LengthOr(spec.allowance.length, defaults::kAllowanceLength, bank.units)),
+        more_width_(LengthOr(spec.allowance.width, defaults::kAllowanceWidth, bank.units)) {}
 
   std::vector<CutLine> Run() const {
     std::vector<CutLine> lines;

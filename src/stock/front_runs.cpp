@@ -151,8 +151,7 @@ std::vector<FrontRun> FrontRuns(const Spec& spec, const Bank& bank,
                                 const std::vector<CutLine>& lines) {
   std::vector<FrontRun> runs = MatchedFronts(bank);
   const std::vector<std::size_t> line_of = LineOfParts(bank, lines);
-  const Length kerf =
-      spec.stock.kerf.typed ? spec.stock.kerf.value : defaults::kKerf.In(bank.units);
+  const Length kerf = LengthOr(spec.stock.kerf, defaults::kKerf, bank.units);
   for (FrontRun& run : runs) {
     const SawnInRun piece = PieceOf(run, {0, run.parts.size()}, lines, line_of, kerf);
     run.length = piece.length;

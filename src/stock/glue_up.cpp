@@ -6,7 +6,7 @@ namespace tillwright {
 
 void GlueUp(CutLine& line, Length widest, const GlueUpSpec& spec, const Bank& bank) {
   const Length board = spec.typed ? spec.board.value : widest;
-  const Length joint = spec.joint.typed ? spec.joint.value : defaults::kJointing.In(bank.units);
+  const Length joint = LengthOr(spec.joint, defaults::kJointing, bank.units);
   line.boards = 1;
   line.board_width = Length();
   if (line.rough_width <= board || board <= 2 * joint) return;

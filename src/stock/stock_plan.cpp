@@ -42,9 +42,6 @@ class StockPlanner {
 
  private:
   [[nodiscard]] Length In(const Default& value) const { return value.In(plan_.units); }
-  [[nodiscard]] static Length Or(const Entry<Length>& typed, Length fallback) {
-    return typed.typed ? typed.value : fallback;
-  }
 
   void AddSource(std::size_t index) {
     const StockSource& source = sources_[index];
@@ -88,7 +85,7 @@ class StockPlanner {
   // --- What there is to cut from ----------------------------------------------------------------
 
   void AddStock(StockGroup& group) const {
-    group.job.kerf = Or(spec_->kerf, In(defaults::kKerf));
+    group.job.kerf = LengthOr(spec_->kerf, defaults::kKerf, plan_.units);
     group.job.stages = group.solid ? 0 : spec_->stages.value;
     if (group.solid) {
       group.rough = RoughThickness(*spec_, {group.material, group.thickness}, plan_.units);
@@ -119,7 +116,8 @@ class StockPlanner {
   }
 
   void AddClear(const StockPieceSpec& piece, Length from, Length to, StockGroup& group) const {
-    const Length trim = group.solid ? Length() : Or(spec_->trim, In(defaults::kTrim));
+    const Length trim =
+        group.solid ? Length() : LengthOr(spec_->trim, defaults::kTrim, plan_.units);
     if (to - from <= 2 * trim || piece.width.value <= 2 * trim) return;
     NestStock stock;
     stock.label = piece.name.value;
