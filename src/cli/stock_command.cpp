@@ -34,6 +34,13 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
 }
 
 ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
+  const std::string& output = program.options().output;
+  const bool drawn = !output.empty() && output != "-";
+  if (!drawn && !program.options().format.empty()) {
+    return program.Failed(DiagnosticCode::kUsage,
+                          "--format is of the drawings, which go into a folder",
+                          "name a folder with -o", ExitStatus::kUsage);
+  }
   std::vector<StockSource> sources;
   ExitStatus status = ExitStatus::kOk;
   for (const Solved& one : solved) {
@@ -42,8 +49,7 @@ ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
   }
   const StockPlan plan = PlanStock(sources);
   if (!IsWhole(plan)) status = ExitStatus::kCheckFails;
-  const std::string& output = program.options().output;
-  if (!output.empty() && output != "-") return WriteDrawings(program, plan, status);
+  if (drawn) return WriteDrawings(program, plan, status);
   return program.Emit(Listed(program, plan), status);
 }
 

@@ -139,6 +139,17 @@ TEST(Shop, AFolderMayEndInASlash) {
   EXPECT_TRUE(files.held.contains("packet/index.html"));
 }
 
+TEST(Stock, AFormatAsksForAFolder) {
+  for (const char* format : {"svg", "pdf", "png"}) {
+    MemoryFiles files;
+    files.held["job.json"] = Pedestal();
+    const Called called = testing::Call({"stock", "job.json", "--format", format}, files);
+    EXPECT_EQ(called.status, 2) << format;
+    EXPECT_EQ(called.out, "") << format;
+    EXPECT_THAT(called.err, HasSubstr("name a folder with -o")) << format;
+  }
+}
+
 TEST(Shop, OneFileOnStandardOutputIsRefused) {
   MemoryFiles files;
   files.held["job.json"] = Pedestal();
