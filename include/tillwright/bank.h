@@ -1,8 +1,8 @@
-// The solved bank: every size and place, as plain data. What the checks judge, the drawings draw and
-// the writers write. Nothing here is computed; SolveBank (solve.h) fills it in.
+// The solved bank: every size and place, as plain data. What the checks judge, the drawings draw
+// and the writers write. Nothing here is computed; SolveBank (solve.h) fills it in.
 //
-// Axes, seen from the front: x to the right from the opening's left edge, y up from its bottom edge,
-// z back from the case's front edges (an overlay front has z < 0).
+// Axes, seen from the front: x to the right from the opening's left edge, y up from its bottom
+// edge, z back from the case's front edges (an overlay front has z < 0).
 #ifndef TILLWRIGHT_BANK_H_
 #define TILLWRIGHT_BANK_H_
 
@@ -27,7 +27,7 @@ struct SpaceId {
 };
 [[nodiscard]] std::string ToText(SpaceId id);
 
-// The centre of a hole for a pull, from the opening's lower left corner.
+// The center of a hole for a pull, from the opening's lower left corner.
 struct PullHole {
   Length x, y;
 };
@@ -49,10 +49,10 @@ struct BoxBuild {
   Length lap;           // half-blind dovetail: left uncut on the ends' outer faces
   Length back_setback;  // back end in from the sides' rear ends
   BottomFit fit = BottomFit::kGroove;
-  Length bottom;      // thickness
-  Length groove;      // depth g: groove and rabbet
-  Length up;          // u: lower edge of the groove above the box's lower edge
-  Length play;        // p, per edge
+  Length bottom;  // thickness
+  Length groove;  // depth g: groove and rabbet
+  Length up;      // u: lower edge of the groove above the box's lower edge
+  Length play;    // p, per edge
   bool open_back = false;
   Length clear_below, clear_above;
   std::string side_material, end_material, bottom_material;
@@ -61,12 +61,12 @@ struct BoxBuild {
 struct Slide {
   SlideType type = SlideType::kSideMount;
   Length length;
-  Length line_y;      // slide line above the opening's bottom
-  Length line;        // the same above the box's lower edge
-  Length clearance;   // c, each side (not undermount)
-  Length deduct;      // k (undermount)
-  Length side_max;    // thickest side (undermount)
-  Length behind;      // least space behind the box
+  Length line_y;     // slide line above the opening's bottom
+  Length line;       // the same above the box's lower edge
+  Length clearance;  // c, each side (not undermount)
+  Length deduct;     // k (undermount)
+  Length side_max;   // thickest side (undermount)
+  Length behind;     // least space behind the box
 };
 
 struct Box {
@@ -74,8 +74,8 @@ struct Box {
   Length width, height, depth;
   Length inside_width, inside_depth, inside_height;
   Length side_length, end_length;
-  Length wood_height;  // sides and front end: height, less an applied bottom
-  Length back_height;  // back end: less what an open back leaves off
+  Length wood_height;               // sides and front end: height, less an applied bottom
+  Length back_height;               // back end: less what an open back leaves off
   Length panel_width, panel_depth;  // bottom: side to side, front to back
   bool solid_bottom = false;        // solid wood: its grain runs side to side
   BoxBuild build;
@@ -100,11 +100,11 @@ enum class Axis : std::uint8_t { kX, kY };
 // A member between two children of a split: a divider lies in rows, a partition stands in columns.
 struct Divider {
   bool partition = false;
-  int number = 0;   // H1, H2 … dividers; V1, V2 … partitions
-  Rect rect;        // the clear part of it, seen from the front
-  Length length;    // with what enters the neighbours' dados
-  Length depth;     // front to back
-  Length begin;     // where that length begins, along x (dividers) or y (partitions)
+  int number = 0;  // H1, H2 … dividers; V1, V2 … partitions
+  Rect rect;       // the clear part of it, seen from the front
+  Length length;   // with what enters the neighbors' dados
+  Length depth;    // front to back
+  Length begin;    // where that length begins, along x (dividers) or y (partitions)
 };
 [[nodiscard]] std::string ToText(const Divider& divider);
 
@@ -117,10 +117,10 @@ struct GapEnd {
 
 struct Gap {
   Axis axis = Axis::kY;
-  GapEnd from, to;     // lower or left, then upper or right
-  Length at;           // where it begins along the axis
+  GapEnd from, to;  // lower or left, then upper or right
+  Length at;        // where it begins along the axis
   Length size;
-  Length begin, end;   // the stretch of the other axis where the two face one another
+  Length begin, end;  // the stretch of the other axis where the two face one another
 };
 
 // How far an overlay front covers the case beyond the opening's edge; may be negative.
@@ -133,8 +133,8 @@ struct Overlap {
 enum class PartRole : std::uint8_t {
   kFront,
   kBoxSide,
-  kBoxFrontEnd,
-  kBoxBackEnd,
+  kBoxFront,
+  kBoxBack,
   kBoxBottom,
   kCaseSide,
   kCaseBottom,
@@ -216,7 +216,7 @@ struct Part {
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
   std::string material;
-  std::vector<Cut> cuts;            // on the inside face unless the cut says otherwise
+  std::vector<Cut> cuts;  // on the inside face unless the cut says otherwise
   Notch notch;
 };
 
@@ -255,12 +255,12 @@ struct CaseBuild {
   Length panel_width, panel_height;  // of the back
   Length member_length;              // bottom and top
   std::string material, back_material;
-  bool stretchers = false;           // two rails, `top` thick, instead of a top
+  bool stretchers = false;  // two rails, `top` thick, instead of a top
   Length stretcher_width;
-  Length kick_setback;               // zero: no toe kick; it is as high as `raise`
-  Length feet;                       // height of the feet, zero when there are none
+  Length kick_setback;  // zero: no toe kick; it is as high as `raise`
+  Length feet;          // height of the feet, zero when there are none
   int feet_count = 0;
-  Length feet_setback;               // from the front; never before the sides' front edges
+  Length feet_setback;  // from the front; never before the sides' front edges
   std::optional<FaceFrame> frame;
   std::optional<WebFrame> web;
   std::optional<Worktop> worktop;
@@ -268,11 +268,12 @@ struct CaseBuild {
   Length inside_width, inside_height, inside_depth;
   // How far the case's parts lie outside the opening that its face frame leaves; without a face
   // frame zero, but for `base`.
-  Length base;                       // from the sides' lower ends to the opening's lower edge
-  Length side_in, low_in, high_in;   // sides, bottom and top, beyond the opening's edges
-  Length front_in;                   // the sides' front edges, behind the opening's front
+  Length base;                      // from the sides' lower ends to the opening's lower edge
+  Length side_in, low_in, high_in;  // sides, bottom and top, beyond the opening's edges
+  Length front_in;                  // the sides' front edges, behind the opening's front
 
-  // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is none.
+  // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is
+  // none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
   // How wide the channel is that takes a member so thick.
   [[nodiscard]] Length SeatWidth(Length member) const {
@@ -300,10 +301,10 @@ struct CasePiece {
 // Remarks of the solver that are no errors: what it had to move, and sums that do not close.
 struct SolveNote {
   enum class Kind : std::uint8_t {
-    kDoesNotClose,    // all sizes exact, and `amount` is left over (negative: too long)
-    kFirstMoved,      // bounds moved the first size of an arithmetic graduation
-    kOutOfLine,       // slivers put outer edges of fronts above one another out of line
-    kNoDivider        // "none" took away what a slide stands on
+    kDoesNotClose,  // all sizes exact, and `amount` is left over (negative: too long)
+    kFirstMoved,    // bounds moved the first size of an arithmetic graduation
+    kOutOfLine,     // slivers put outer edges of fronts above one another out of line
+    kNoDivider      // "none" took away what a slide stands on
   } kind = Kind::kDoesNotClose;
   std::string subject;
   Length amount;

@@ -23,7 +23,7 @@ enum class CheckCode : std::uint8_t {
   kClosure,         // fronts and gaps fill the height and width
   kGap,             // every gap within its least and greatest
   kOverlay,         // an overlay no larger than the case edge it covers
-  kMeet,            // neighbours sharing an edge do not meet
+  kMeet,            // neighbors sharing an edge do not meet
   kOutOfLine,       // outer edges of fronts above one another in line
   kGraduation,      // the graduation came out as asked
   kSupport,         // drawers have something to hang on or stand on
@@ -53,17 +53,17 @@ enum class CheckCode : std::uint8_t {
   kFitDepth,        // fronts flush with the worktop's edge
   kCaseMovement,    // solid worktop and back may move on the case (an estimate)
   // Of the gap check (gap_check.h):
-  kGapTolerance,    // cut and set as truly as said, every gap keeps its limits
-  kGapSeason,       // … and in the dry and the humid season
-  kGapMeasured,     // … and with the opening and the fronts as measured
-  kGapTaper,        // … from end to end in an opening out of square
-  kCover,           // an overlay front still covers the opening's edge
-  kMoisture,        // moisture within what the coefficients are good for, and a wood to reckon with
-  kLimitsCross,     // the least a gap may become is below the greatest
-  kBoxMeasured,     // a box that is made fits where it goes; one that is not is told its width
-  kDepthMeasured,   // the slides fit the depth as measured
-  kShims,           // the spacers on hand set the gaps
-  kRefit            // what is made already can be kept
+  kGapTolerance,   // cut and set as truly as said, every gap keeps its limits
+  kGapSeason,      // … and in the dry and the humid season
+  kGapMeasured,    // … and with the opening and the fronts as measured
+  kGapTaper,       // … from end to end in an opening out of square
+  kCover,          // an overlay front still covers the opening's edge
+  kMoisture,       // moisture within what the coefficients are good for, and a wood to reckon with
+  kLimitsCross,    // the least a gap may become is below the greatest
+  kBoxMeasured,    // a box that is made fits where it goes; one that is not is told its width
+  kDepthMeasured,  // the slides fit the depth as measured
+  kShims,          // the spacers on hand set the gaps
+  kRefit           // what is made already can be kept
 };
 inline constexpr CheckCode kLastOfBank = CheckCode::kCaseMovement;
 inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
@@ -80,8 +80,8 @@ struct Measure {
 struct Finding {
   CheckCode code = CheckCode::kClosure;
   Level level = Level::kPass;
-  std::string subject;   // "D2", "D2 to D1", "case", "bank"
-  std::string message;   // one sentence; a failing one says what to change and by how much
+  std::string subject;  // "D2", "D2 to D1", "case", "bank"
+  std::string message;  // one sentence; a failing one says what to change and by how much
   std::optional<Length> value, limit;
   std::string_view source;
   std::optional<Measure> measure{};  // of findings that are not about a length

@@ -33,7 +33,7 @@ enum class DiagnosticCode : std::uint8_t {
   kTooBig,         // file, depth or count beyond the limits
   // Lengths and numbers
   kLengthSyntax,   // the text is not a length
-  kLengthInexact,  // a length that is not a whole count of picometres
+  kLengthInexact,  // a length that is not a whole count of picometers
   kLengthRange,    // beyond 100 m, or zero or negative where that makes no sense
   kNumberSyntax,   // a ratio, weight or count that cannot be read
   kNumberRange,    // a ratio, weight or count outside its range
@@ -46,10 +46,10 @@ enum class DiagnosticCode : std::uint8_t {
   kNoSuchHeight,   // none of the stock heights fits
   kUnknownPart,    // something was measured on a part that is not there
   // Command line and files
-  kUsage,          // the command line is wrong
-  kUnknownPath,    // `why` asked for a dimension that does not exist
-  kFileRead,       // a file cannot be read
-  kFileWrite,      // a file cannot be written
+  kUsage,        // the command line is wrong
+  kUnknownPath,  // `why` asked for a dimension that does not exist
+  kFileRead,     // a file cannot be read
+  kFileWrite,    // a file cannot be written
 };
 
 // The published name of a code, such as "unknown-key".

@@ -26,7 +26,7 @@ namespace tillwright {
 
 struct DrawOptions {
   std::vector<std::string> views;  // of ViewNames(); empty: all
-  std::string paper;          // of PaperNames(); empty: Letter for inches, A4 for millimetres
+  std::string paper;               // of PaperNames(); empty: Letter for inches, A4 for millimeters
   std::string scale;          // of elevation, section and plan: "1:8"; empty: the largest that fits
   std::string date;           // for the title block, as given; empty: none
   bool all_sizes = true;      // false: key sizes only
@@ -48,9 +48,9 @@ struct Drawings {
                                 const TextMetrics& metrics);
 
 // The fitting sheet of a gap check: the elevation with every gap numbered and the order of hanging,
-// a table of the gaps with range, spacers and blanks for what is measured, and small pictures of the
-// bank with its gaps exaggerated. One page, on Letter for inches and A4 for millimetres; a bank whose
-// table is longer goes on in further pages.
+// a table of the gaps with range, spacers and blanks for what is measured, and small pictures of
+// the bank with its gaps exaggerated. One page, on Letter for inches and A4 for millimeters; a bank
+// whose table is longer goes on in further pages.
 [[nodiscard]] std::vector<Sheet> DrawFittingSheet(const Spec& spec, const Bank& bank,
                                                   const GapCheck& check,
                                                   const TextMetrics& metrics);

@@ -22,14 +22,14 @@
 
 namespace tillwright {
 
-// A length that may end in half a picometre: a count of halves.
+// A length that may end in half a picometer: a count of halves.
 struct HalfLength {
   std::int64_t halves = 0;
 
   [[nodiscard]] static constexpr HalfLength Of(Length length) {
     return {(2 * length).picometers()};
   }
-  // The whole picometres, rounded down.
+  // The whole picometers, rounded down.
   [[nodiscard]] constexpr Length Below() const { return HalfBelow(Length::Picometers(halves)); }
   [[nodiscard]] constexpr double Millimeters() const {
     return static_cast<double>(halves) / (2.0 * static_cast<double>(Length::kPerMillimeter));
@@ -50,7 +50,7 @@ struct Contributor {
     kEdge,     // where the lower or left fixed edge lies, when that is a member
     kSpacer,   // what a gap is set with
     kSize,     // a front's height or width
-    kPlace,    // where a front's centre line is set
+    kPlace,    // where a front's center line is set
     kMovement  // how a front swells and shrinks where it is held
   } kind = Kind::kSpacer;
   int space = -1;  // index into Bank::spaces: kSize, kPlace, kMovement
@@ -110,7 +110,7 @@ struct GivenLayout {
   int first = 0, last = 0;  // indices into Bank::spaces: the fronts at the ends, top or left first
   int gap_count = 0;  // gaps that can take a share: between the fronts, when inset at the ends
   Length gap;         // each of them as planned
-  Length spread_gap;  // each with the fronts spread evenly, rounded down to a picometre
+  Length spread_gap;  // each with the fronts spread evenly, rounded down to a picometer
   // With the last front where the plan has its outer edge (rows: the bottom one), what is left at
   // the other end: the gap there, or for overlay fronts the overlap.
   Length flush_end;

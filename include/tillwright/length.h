@@ -1,8 +1,8 @@
 // Length: an exact signed distance.
 //
-// A Length counts picometres (1e-12 m) in a signed 64-bit integer. 1 in = 25.4 mm exactly
+// A Length counts picometers (1e-12 m) in a signed 64-bit integer. 1 in = 25.4 mm exactly
 // (NIST SP 811, Appendix B; the 1959 agreement), so 1 in = 25 400 000 000 pm = 2^9 · 5^8 · 127 pm:
-// every n/64, n/128, n/256 and n/512 in, and every decimal of a millimetre down to 1e-9 mm, is a
+// every n/64, n/128, n/256 and n/512 in, and every decimal of a millimeter down to 1e-9 mm, is a
 // whole count. Sums of parts therefore close exactly and no test needs a tolerance.
 //
 //   (1) a + b - b == a, and (a + b) + c == a + (b + c), for all Lengths in range.
@@ -48,7 +48,7 @@ class Length {
   [[nodiscard]] static constexpr Length Millimeters(std::int64_t n) {
     return Length(Times(kPerMillimeter, n));
   }
-  // num/den inch. REQUIRES: den > 0 and the result is a whole count of picometres.
+  // num/den inch. REQUIRES: den > 0 and the result is a whole count of picometers.
   [[nodiscard]] static constexpr Length Inches(std::int64_t num, std::int64_t den = 1) {
     if (den <= 0 || Times(kPerInch, num) % den != 0) Bug("an inch fraction that is not exact");
     return Length(Times(kPerInch, num) / den);
@@ -118,7 +118,7 @@ template <class Int>
   return -FloorTo(-value, increment);
 }
 
-// The n-th part of `value` rounded down to a picometre. REQUIRES: n > 0.
+// The n-th part of `value` rounded down to a picometer. REQUIRES: n > 0.
 [[nodiscard]] constexpr Length PartBelow(Length value, std::int64_t n) {
   return Length::Picometers(FloorDiv(value.picometers(), n));
 }

@@ -6,11 +6,11 @@
 // Units: mm cm m in inch inches " ft foot feet ' and the typographic primes and quotes; upper or
 // lower case. A length without a unit takes the one it is given. No exponents, no thousands
 // separators, no decimal comma, at most 18 digits in a number. A length that is not a whole count
-// of picometres (1/3 in) is refused with the two nearest that are; one past 100 m is refused.
+// of picometers (1/3 in) is refused with the two nearest that are; one past 100 m is refused.
 // Nothing rounds and no floating point is involved.
 //
 // Showing. Inches: mixed fractions to the nearest 1/64, led by "≈ " only when not exact.
-// Millimetres: the exact decimal without trailing zeros.
+// Millimeters: the exact decimal without trailing zeros.
 //   (1) ParseLength(FormatInches(x)) == x for every x on the 1/64 in grid.
 //   (2) ParseLength(FormatMillimeters(x)) == x for every x.
 #ifndef TILLWRIGHT_LENGTH_TEXT_H_
@@ -55,12 +55,12 @@ struct InchParts {
 };
 [[nodiscard]] InchParts ToInchParts(Length value);
 
-[[nodiscard]] std::string FormatInches(Length value);             // 15 3/8, 3/4, 0, ≈ 1/64
-[[nodiscard]] std::string FormatMillimeters(Length value);        // 390.525
-[[nodiscard]] std::string FormatLength(Length value, Unit unit);  // one of the two, no unit mark
+[[nodiscard]] std::string FormatInches(Length value);               // 15 3/8, 3/4, 0, ≈ 1/64
+[[nodiscard]] std::string FormatMillimeters(Length value);          // 390.525
+[[nodiscard]] std::string FormatLength(Length value, Unit unit);    // one of the two, no unit mark
 [[nodiscard]] std::string FormatWithUnit(Length value, Unit unit);  // 15 3/8 in, 390.525 mm
 
-// Appends the exact decimal millimetres to `out`.
+// Appends the exact decimal millimeters to `out`.
 void AppendMillimeters(std::string& out, Length value);
 
 }  // namespace tillwright

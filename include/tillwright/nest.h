@@ -5,7 +5,7 @@
 //
 //   (1) Every part of the plan lies on one sheet once, turned only if it may turn, inside what the
 //       trim leaves; `missing` counts the rest.
-//   (2) Neighbours are at least one kerf apart, and each layout is a tree of cuts from edge to
+//   (2) Neighbors are at least one kerf apart, and each layout is a tree of cuts from edge to
 //   edge. (3) `bound` sheets are needed by any layout; `proven` says that the plan cannot be
 //   bettered. (4) The same job gives the same plan: the work is counted, not timed.
 #ifndef TILLWRIGHT_NEST_H_
@@ -41,7 +41,7 @@ struct NestStock {
   std::optional<std::int64_t> price{};  // of one, in the smallest coin
 };
 
-// Parts that are cut one after another out of one piece, a kerf between neighbours, so that the
+// Parts that are cut one after another out of one piece, a kerf between neighbors, so that the
 // grain runs on from each to the next. The piece is laid out as one part and never turned; the cuts
 // that take it apart come last and do not count as stages.
 struct NestRun {

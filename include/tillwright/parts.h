@@ -54,8 +54,8 @@ struct CutLine {
   Grain grain = Grain::kNone;
   bool solid = false;  // solid wood, by its material's name
   Banding banding;
-  int boards = 1;        // glued up from so many
-  Length board_width{};  // of each, rough; zero when it is of one
+  int boards = 1;                   // glued up from so many
+  Length board_width{};             // of each, rough; zero when it is of one
   std::vector<std::string> runs{};  // the labels of the runs that its pieces stand in
 };
 
@@ -65,7 +65,7 @@ struct CutLine {
 [[nodiscard]] std::vector<CutLine> CutList(const Spec& spec, const Bank& bank,
                                            const StockListSpec& stock);
 
-// Fronts that are cut out of one piece in their order, a kerf between neighbours, so that the grain
+// Fronts that are cut out of one piece in their order, a kerf between neighbors, so that the grain
 // runs on from each to the next.
 struct FrontRun {
   std::string label;               // "R1"
@@ -100,7 +100,7 @@ enum class HardwareKind : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(HardwareKind kind);
 
-enum class HardwareUnit : std::uint8_t { kPairs, kPieces, kMillimetres, kInches, kMillilitres };
+enum class HardwareUnit : std::uint8_t { kPairs, kPieces, kMillimeters, kInches, kMillilitres };
 [[nodiscard]] std::string_view ToText(HardwareUnit unit);
 
 // One line of the shopping list.

@@ -1,6 +1,6 @@
 // Render: Sheets to the bytes of SVG, PDF and PNG files.
 //
-// True scale: a millimetre of a Sheet is a millimetre of paper. Same Sheets, same bytes, however
+// True scale: a millimeter of a Sheet is a millimeter of paper. Same Sheets, same bytes, however
 // often and in whatever order: no clock, locale, environment or font of the machine is read. All
 // text is drawn with the font built into the program (DejaVu Sans, regular and bold, at 90 % of its
 // width).
@@ -36,12 +36,12 @@ struct Rendered {
 // pixels, rounded down (at most 0.26 mm of empty margin is lost at the right and bottom), because
 // browsers snap to them and would otherwise print off scale; @page inside the file names the true
 // paper. Text is drawn as outlines with one transparent text element over each label, for search,
-// copy and screen readers. On screens that ask for dark colours the drawing turns light on dark.
+// copy and screen readers. On screens that ask for dark colors the drawing turns light on dark.
 //
 // In a page (kInPage) there is no prolog, no paper and no fixed size: the element goes into an HTML
-// body as it is and takes the width that the page's style gives it. Sheets of one page need names of
-// their own, since ids begin with them.
-// The page's own style sheet must then hold SvgPageStyle(), which turns colours over on dark screens.
+// body as it is and takes the width that the page's style gives it. Sheets of one page need names
+// of their own, since ids begin with them. The page's own style sheet must then hold
+// SvgPageStyle(), which turns colors over on dark screens.
 enum class SvgUse { kFile, kInPage };
 [[nodiscard]] std::string_view SvgPageStyle();
 [[nodiscard]] Rendered RenderSvg(const Sheet& sheet, SvgUse use = SvgUse::kFile);
@@ -60,7 +60,7 @@ struct PdfInfo {
 // 5080 mm, 200 in, a side). Text is text. The file asks viewers to print at actual size, one-sided.
 [[nodiscard]] Rendered RenderPdf(std::span<const Sheet> sheets, const PdfInfo& info);
 
-// One sheet as an 8-bit grey PNG that knows its resolution. dpi in [10, 2400]; at most 32767 pixels
+// One sheet as an 8-bit gray PNG that knows its resolution. dpi in [10, 2400]; at most 32767 pixels
 // a side and 400 million in all.
 [[nodiscard]] Rendered RenderPng(const Sheet& sheet, double dpi);
 

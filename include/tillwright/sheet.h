@@ -1,11 +1,11 @@
 // Sheet: a drawing as plain data, ready for paper.
 //
-// Unit: paper millimetres in double. The origin is the top left corner of the paper, x runs to the
+// Unit: paper millimeters in double. The origin is the top left corner of the paper, x runs to the
 // right and y runs DOWN. Angles are in degrees, 0 to the right, growing counter-clockwise as seen.
 // Everything is final: scaled, clipped, placed. A renderer only draws; it decides nothing.
 //
 // What a line looks like follows from what it means: a primitive names a Pen, never a width or a
-// colour, and StyleOf() is the one table that turns pens into widths and dashes. Later groups and
+// color, and StyleOf() is the one table that turns pens into widths and dashes. Later groups and
 // later primitives are drawn over earlier ones.
 //
 // Nothing here rounds. Renderers and Dump() round coordinates to 1/1000 mm when they write them.
@@ -42,7 +42,7 @@ struct PaperBox {
 
   [[nodiscard]] constexpr double Width() const { return right - left; }
   [[nodiscard]] constexpr double Height() const { return bottom - top; }
-  [[nodiscard]] constexpr PaperPoint Centre() const {
+  [[nodiscard]] constexpr PaperPoint Center() const {
     return {(left + right) / 2, (top + bottom) / 2};
   }
 };
@@ -64,7 +64,7 @@ enum class Pen : std::uint8_t {
   kFront,        // edge of a drawer front: stroke it inside the true edge, gaps stay white
   kThin,         // lesser visible edge
   kHidden,       // edge behind something
-  kCentre,       // centre line, axis
+  kCenter,       // center line, axis
   kMoved,        // a part in its other position, such as an open drawer
   kDimension,    // dimension line, extension line, thin tick
   kTick,         // terminator of a dimension in a chain
@@ -99,8 +99,8 @@ struct PenStyle {
 enum class Tone : std::uint8_t {
   kNone,
   kInk,    // solid
-  kShade,  // middle grey: parts too thin to hatch
-  kPaper,  // the colour of the paper: hides what was drawn before
+  kShade,  // middle gray: parts too thin to hatch
+  kPaper,  // the color of the paper: hides what was drawn before
 };
 
 struct Polyline {
@@ -111,7 +111,7 @@ struct Polyline {
 };
 
 struct Circle {
-  PaperPoint centre{};
+  PaperPoint center{};
   double radius = 0;
   Pen pen = Pen::kOutline;
   Tone fill = Tone::kNone;
@@ -119,7 +119,7 @@ struct Circle {
 
 // From `start` counter-clockwise over `sweep` degrees; |sweep| < 360.
 struct Arc {
-  PaperPoint centre{};
+  PaperPoint center{};
   double radius = 0;
   double start = 0;
   double sweep = 0;
@@ -135,7 +135,7 @@ struct Arrowhead {
 };
 inline constexpr double kArrowheadWidth = 1.0 / 3.0;  // of the length
 
-// The oblique stroke that ends a dimension in a chain, centred on `at`, leaning to the right.
+// The oblique stroke that ends a dimension in a chain, centerd on `at`, leaning to the right.
 struct Tick {
   PaperPoint at{};
   double length = 2.4;  // mm, over all
@@ -170,7 +170,7 @@ struct TextRun {
 using RichText = std::vector<TextRun>;
 
 enum class TextWeight : std::uint8_t { kRegular, kBold };
-enum class TextAnchor : std::uint8_t { kLeft, kCentre, kRight };
+enum class TextAnchor : std::uint8_t { kLeft, kCenter, kRight };
 enum class TextTurn : std::uint8_t {
   kLevel,
   kUpward,  // turned 90 degrees counter-clockwise: read from the right
@@ -235,7 +235,7 @@ SheetGroup& AddGroup(Sheet& sheet, std::string id, std::string title, int depth)
 [[nodiscard]] std::vector<PaperPoint> ArrowheadCorners(const Arrowhead& head);
 [[nodiscard]] PaperSegment TickSegment(const Tick& tick);
 // The point of a circle at `angle` degrees.
-[[nodiscard]] PaperPoint OnCircle(PaperPoint centre, double radius, double angle);
+[[nodiscard]] PaperPoint OnCircle(PaperPoint center, double radius, double angle);
 
 // What is covered, strokes included; labels by their measured boxes.
 [[nodiscard]] PaperBox Bounds(const Primitive& primitive);

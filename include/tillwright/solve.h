@@ -9,7 +9,7 @@
 namespace tillwright {
 
 // Solves the spec. On success the bank is complete; otherwise the diagnostics say what cannot be
-// done, with the place in the spec. Exact: the same spec in inches and in millimetres of the same
+// done, with the place in the spec. Exact: the same spec in inches and in millimeters of the same
 // lengths gives the same sizes when `round` and the defaults are typed.
 [[nodiscard]] Outcome<Bank> SolveBank(const Spec& spec);
 

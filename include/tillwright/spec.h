@@ -54,7 +54,7 @@ enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric 
 enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet, kGroove };
 enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
-enum class Setting : std::uint8_t { kSpaced, kCentred };
+enum class Setting : std::uint8_t { kSpaced, kCenterd };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };
 // Which fronts are cut out of one piece, in their order: those side by side, or over one another.
@@ -94,7 +94,8 @@ struct StretcherSpec {  // two rails that lie across the case instead of a top
   Entry<Length> width;
 };
 
-struct ToeKickSpec {  // a board set back under the case, between sides that are notched for the foot
+struct ToeKickSpec {  // a board set back under the case, between sides that are notched for the
+                      // foot
   bool typed = false;
   Place place;
   Entry<Length> height, setback;
@@ -129,7 +130,7 @@ struct WorktopSpec {  // what the case stands under
   Entry<Length> height;  // of its upper face above the floor
   Entry<Length> leg;     // of its own legs, from the floor to its underside
   Entry<Length> width, depth;
-  Entry<Length> left;    // how far it runs past the case's left side
+  Entry<Length> left;  // how far it runs past the case's left side
   Entry<std::string> material;
 };
 
@@ -334,7 +335,7 @@ struct SpacerSpec {
   Entry<int> count;
 };
 
-struct FlawSpec {  // a stretch of a board's or sheet's length that is left out
+struct DefectSpec {  // a stretch of a board's or sheet's length that is left out
   Entry<Length> from, to;
 };
 struct StockPieceSpec {  // a kind of sheet or board that can be bought, or is on hand
@@ -343,7 +344,7 @@ struct StockPieceSpec {  // a kind of sheet or board that can be bought, or is o
   Entry<int> count;                        // how many there are
   Entry<bool> on_hand;
   Entry<Rational> price;  // of one
-  std::vector<FlawSpec> flaws;
+  std::vector<DefectSpec> defects;
 };
 struct StockListSpec {
   bool typed = false;

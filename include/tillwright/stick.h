@@ -3,8 +3,8 @@
 //
 // A stick is data first: each mark has its lane, its exact distance from the stick's datum, its
 // name and the sum of solved dimensions it comes from. DrawSticks() lays the lanes out as strips,
-// cuts them into pieces that fit the paper and packs the pieces on pages. A millimetre of a stick
-// is a millimetre of the sheet (unless a correction is asked for), so the sheets must be printed at
+// cuts them into pieces that fit the paper and packs the pieces on pages. A millimeter of a stick
+// is a millimeter of the sheet (unless a correction is asked for), so the sheets must be printed at
 // 100 %.
 //
 // Datum: heights count from the lower edge of the case's sides, widths from the outer face of its
@@ -48,7 +48,7 @@ struct StickMark {
   // end in " / 2" (the lower half of an odd count), or be a plain length such as "37 mm". "0" is
   // the datum itself.
   std::vector<std::string> sums;
-  bool is_line = false;  // a centre line or a line to work to, not an edge
+  bool is_line = false;  // a center line or a line to work to, not an edge
 
   // "front D1–D4 top", "D1–D4 groove top".
   [[nodiscard]] std::string Name() const;
@@ -89,7 +89,7 @@ struct ScrewRow {
 enum class StickUnits : std::uint8_t { kOwn, kInch, kMillimeter, kBoth };
 
 struct StickOptions {
-  std::string paper;         // of StickPaperNames(); empty: Letter for inches, A4 for millimetres
+  std::string paper;         // of StickPaperNames(); empty: Letter for inches, A4 for millimeters
   double margin = 10;        // mm, of the paper; [0, 40]
   double roll_width = 0;     // mm, paper "roll"; 0: as wide as the stick needs
   double max_length = 5080;  // mm, longest page of a roll; at most what a PDF page may be

@@ -61,7 +61,8 @@ struct StockGroup {
   NestJob job;
   NestPlan plan;
   std::int32_t usual = -1;  // of NestJob::stock: of the usual size, as no other can be bought
-  // Of one of NestJob::stock: where it begins on the whole piece (flaws cut a piece into several).
+  // Of one of NestJob::stock: where it begins on the whole piece (defects cut a piece into
+  // several).
   std::vector<Length> begins;
 };
 
@@ -92,7 +93,7 @@ struct StockUse {
 // The fronts of a run by their ids, in order: "D1–D3, B1".
 [[nodiscard]] std::string FrontsOf(const StockRun& run);
 
-// Volume of the boards of a group, in cubic millimetres as bought, the waste included: an estimate.
+// Volume of the boards of a group, in cubic millimeters as bought, the waste included: an estimate.
 [[nodiscard]] double BoardVolume(const StockPlan& plan, const StockGroup& group);
 
 // Whether every part found a place.

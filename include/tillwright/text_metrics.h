@@ -1,6 +1,6 @@
 // TextMetrics: all that layout needs to know of a font.
 //
-// Sizes are given as the height of capitals in paper millimetres, as ISO 3098 states lettering, not
+// Sizes are given as the height of capitals in paper millimeters, as ISO 3098 states lettering, not
 // as a font size. There is no kerning and no shaping: a text is as wide as the sum of its
 // characters' advances, so it can be measured, cut and drawn character by character.
 //

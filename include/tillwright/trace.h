@@ -28,9 +28,9 @@ struct TraceNode {
     kSubtract,   // left - right
     kTimes,      // factor x left
     kFloor,      // left, down to a multiple of right
-    kHalfBelow,  // half of left, rounded down to a picometre
+    kHalfBelow,  // half of left, rounded down to a picometer
     kHalfAbove,  // the other half
-    kPartBelow,  // left / factor, rounded down to a picometre
+    kPartBelow,  // left / factor, rounded down to a picometer
     kSame        // a second name for left
   };
   Kind kind = Kind::kTyped;

@@ -9,8 +9,8 @@
 
 #include "tillwright/bank.h"
 #include "tillwright/check.h"
-#include "tillwright/parts.h"
 #include "tillwright/gap_check.h"
+#include "tillwright/parts.h"
 #include "tillwright/read.h"
 #include "tillwright/stock.h"
 #include "tillwright/trace.h"
@@ -18,7 +18,7 @@
 namespace tillwright {
 
 // The result as JSON, "tillwright-result/1" (specs/README.md lists its keys): lengths are decimals
-// of a millimetre, exact to the picometre, under keys that end in _mm. Ends with a newline.
+// of a millimeter, exact to the picometer, under keys that end in _mm. Ends with a newline.
 [[nodiscard]] std::string ResultJson(const Bank& bank, const std::vector<Finding>& findings);
 
 // How text is dressed for the place it goes to.
@@ -30,8 +30,9 @@ struct TextStyle {
 [[nodiscard]] std::string ResultTables(const Bank& bank, const std::vector<Finding>& findings,
                                        TextStyle style);
 
-// The same two for the gap check: the result as JSON with what the check adds to every gap and to the
-// whole, and the gaps as tables. `findings` are those of CheckBank and of the gap check together.
+// The same two for the gap check: the result as JSON with what the check adds to every gap and to
+// the whole, and the gaps as tables. `findings` are those of CheckBank and of the gap check
+// together.
 [[nodiscard]] std::string CheckJson(const Spec& spec, const Bank& bank, const GapCheck& check,
                                     const std::vector<Finding>& findings);
 [[nodiscard]] std::string CheckTables(const Spec& spec, const Bank& bank, const GapCheck& check,
@@ -46,7 +47,7 @@ struct TextStyle {
                                           std::string_view text);
 
 // The cut list and the hardware: as tables; as JSON, "tillwright-parts/1"; each as CSV (RFC 4180:
-// UTF-8, CRLF, a header row; lengths as decimal millimetres and inches and as text with a unit
+// UTF-8, CRLF, a header row; lengths as decimal millimeters and inches and as text with a unit
 // mark, and no cell that a spreadsheet would take for a formula).
 [[nodiscard]] std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style);
 [[nodiscard]] std::string PartsJson(const Bank& bank, const PartsLists& lists);

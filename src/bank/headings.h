@@ -14,7 +14,7 @@ namespace tillwright {
   return title.empty() ? "Drawer bank" : std::move(title);
 }
 
-// "inches", "millimetres".
+// "inches", "millimeters".
 [[nodiscard]] inline std::string_view UnitsWord(Unit unit) {
   return unit == Unit::kInch ? "inches" : "millimetres";
 }

@@ -10,7 +10,7 @@ Length NearestShown(double mm, Unit unit) {
 }
 
 std::string AboutText(double mm, Unit unit) {
-  constexpr double kNothing = 1e-9;  // a picometre or so
+  constexpr double kNothing = 1e-9;  // a picometer or so
   const Length near = NearestShown(mm, unit);
   const bool exact = std::abs(ToMillimeters(near) - mm) < 2 * kNothing;
   return (exact ? "" : "\u2248 ") + FormatLength(near, unit);

@@ -8,12 +8,12 @@
 
 namespace tillwright {
 
-// The nearest 1/64 in or hundredth of a millimetre, led by "≈" when the figure is not that: 1/8,
+// The nearest 1/64 in or hundredth of a millimeter, led by "≈" when the figure is not that: 1/8,
 // ≈ 7/64, 3.18.
 [[nodiscard]] std::string AboutText(double mm, Unit unit);
 [[nodiscard]] Length NearestShown(double mm, Unit unit);
 
-// An estimate rounded up to what can be laid out: 1/64 in or a tenth of a millimetre.
+// An estimate rounded up to what can be laid out: 1/64 in or a tenth of a millimeter.
 [[nodiscard]] Length RoundedUp(Length estimate, Unit unit);
 
 // "8.0 %"

@@ -109,7 +109,7 @@ class Movement {
  private:
   std::string In(Length length) const { return FormatWithUnit(length, bank_.units); }
 
-  // How much a part so wide moves, to a 64th of an inch or a tenth of a millimetre.
+  // How much a part so wide moves, to a 64th of an inch or a tenth of a millimeter.
   Length Moves(Length across, const std::string& material) const {
     const double mm = ToMillimeters(across) * ChangePerPercent(material, SawnCut::kFlat) * range_;
     const Length step = bank_.units == Unit::kInch

@@ -285,7 +285,7 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   const double least = ToMillimeters(check.least);
   const double greatest = ToMillimeters(check.greatest);
   out.likely_low = out.likely_high = nominal;
-  // A picometre is no reason to fail: the doubles here are estimates.
+  // A picometer is no reason to fail: the doubles here are estimates.
   constexpr double kNothing = 1e-9;
   const auto take = [&](double low, double high) {
     out.likely_low = std::min(out.likely_low, low);

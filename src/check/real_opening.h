@@ -13,10 +13,10 @@ namespace tillwright {
 
 // How far an opening leans to the right over its full height: (rising^2 - falling^2) / (4 W), W the
 // mean of its widths at bottom and top. That is exact for any opening whose bottom and top are
-// level: the mean of how far its two sides lean. Rounded down to a picometre.
+// level: the mean of how far its two sides lean. Rounded down to a picometer.
 [[nodiscard]] Length LeanOf(Length rising, Length falling, Length bottom_width, Length top_width);
 
-// a + (b - a) * part / whole, rounded down to a picometre. REQUIRES: whole > 0.
+// a + (b - a) * part / whole, rounded down to a picometer. REQUIRES: whole > 0.
 [[nodiscard]] Length Between(Length a, Length b, Length part, Length whole);
 
 class RealOpening {

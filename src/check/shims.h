@@ -12,7 +12,7 @@ namespace tillwright {
 // beyond that is further off than no piece at all), each with its fewest pieces.
 //
 // Exact up to 2^15 different sums; past that, sums closer together than 1/16384 of the greatest gap
-// are not told apart (a few ten-thousandths of a millimetre).
+// are not told apart (a few ten-thousandths of a millimeter).
 class ShimChoice {
  public:
   ShimChoice(const std::vector<SpacerSpec>& spacers, Length greatest);

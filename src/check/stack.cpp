@@ -261,11 +261,11 @@ class Builder {
     }
   }
 
-  // A front set to its own line, its centre: where that is, and half of the front's size.
+  // A front set to its own line, its center: where that is, and half of the front's size.
   void Placed(StackUp& stack, int space, int place_halves, int size_halves) {
     const Rect& r = RectOf(space);
-    const Length twice_centre = Low(r, stack.axis) + High(r, stack.axis);
-    Add(stack, Kind::kPlace, space, place_halves, {twice_centre.picometers()}, check_.place);
+    const Length twice_center = Low(r, stack.axis) + High(r, stack.axis);
+    Add(stack, Kind::kPlace, space, place_halves, {twice_center.picometers()}, check_.place);
     Sized(stack, space, size_halves);
   }
 

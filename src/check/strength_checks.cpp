@@ -21,9 +21,9 @@ constexpr std::string_view kSlideSource = "an estimate of the box's weight; the 
 constexpr double kUsualPressure = 718;
 constexpr double kSagShare = 360;  // sag limit: short side / 360, common practice, no source
 
-Length LengthFrom(double metres) {
+Length LengthFrom(double meters) {
   return Length::Picometers(
-      std::llround(metres * 1000 * static_cast<double>(Length::kPerMillimeter)));
+      std::llround(meters * 1000 * static_cast<double>(Length::kPerMillimeter)));
 }
 
 class Strength {
@@ -42,7 +42,7 @@ class Strength {
  private:
   void Sag(std::size_t i, std::vector<Finding>& out) const {
     const Box& box = bank_.spaces[i].box;
-    const Plate plate{Metres(box.inside_width), Metres(box.inside_depth), Metres(box.build.bottom),
+    const Plate plate{Meters(box.inside_width), Meters(box.inside_depth), Meters(box.build.bottom),
                       StuffOf(box.build.bottom_material).modulus};
     const std::optional<double> load = LoadOf(spec_, bank_, i);
     const double pressure = load ? *load * kGravity / (plate.width * plate.depth) : kUsualPressure;
@@ -66,8 +66,8 @@ class Strength {
     out.push_back(std::move(finding));
   }
 
-  std::string Shown(double metres) const {
-    return FormatWithUnit(RoundedUp(LengthFrom(metres), bank_.units), bank_.units);
+  std::string Shown(double meters) const {
+    return FormatWithUnit(RoundedUp(LengthFrom(meters), bank_.units), bank_.units);
   }
 
   void SlideLoad(std::size_t i, std::vector<Finding>& out) const {

@@ -13,7 +13,7 @@ namespace tillwright {
 // Sag in the middle of a plate that rests on its four edges, under an even load: w = alpha q a^4 /
 // D, D = E t^3 / 12 (1 - nu^2), alpha from Navier's double sine series for the ratio of its sides
 // (S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, art. 30; the formula from
-// memory, its coefficients worked out from the series). Metres, pascals; nu = 0.3.
+// memory, its coefficients worked out from the series). Meters, pascals; nu = 0.3.
 struct Plate {
   double width = 0, depth = 0, thickness = 0;  // m, all > 0
   double modulus = 0;                          // Pa

@@ -36,11 +36,11 @@ class Balance {
     const SpaceWeights weights = WeightsOf(bank_);
     for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
       const Space& space = bank_.spaces[i];
-      const double open = space.HasBox() ? kPartOpen * Metres(space.slide.length) : 0;
+      const double open = space.HasBox() ? kPartOpen * Meters(space.slide.length) : 0;
       const double face = FrontPlace(space) - open;
       Turn(weights.front[i], face);
       if (!space.HasBox()) continue;
-      Turn(weights.box[i] + Filling(i), Metres(space.box.z) + Metres(space.box.depth) / 2 - open);
+      Turn(weights.box[i] + Filling(i), Meters(space.box.z) + Meters(space.box.depth) / 2 - open);
       reach = std::max(reach, line_ - face);
     }
     moments_.climber = moments_.tips + kClimber * kGravity * reach;
@@ -57,15 +57,15 @@ class Balance {
   // Sides, bottom, top, back and plain members; what else there is are pieces.
   void CasePart(const Part& part) {
     const PartRole role = part.role;
-    const double front = Metres(c_.front_in);
-    if (role == PartRole::kCaseSide) return Turn(MassOf(part), front + Metres(c_.depth) / 2);
+    const double front = Meters(c_.front_in);
+    if (role == PartRole::kCaseSide) return Turn(MassOf(part), front + Meters(c_.depth) / 2);
     if (role == PartRole::kCaseBack) {
       const Length at = c_.back == BackFit::kApplied ? c_.front_in + c_.depth : bank_.opening_depth;
-      return Turn(MassOf(part), Metres(at) + Metres(c_.back_thickness) / 2);
+      return Turn(MassOf(part), Meters(at) + Meters(c_.back_thickness) / 2);
     }
     const bool lies = role == PartRole::kCaseBottom || role == PartRole::kCaseTop;
     const bool member = role == PartRole::kDivider || role == PartRole::kPartition;
-    if (lies || member) Turn(MassOf(part), front + Metres(c_.inside_depth) / 2);
+    if (lies || member) Turn(MassOf(part), front + Meters(c_.inside_depth) / 2);
   }
 
   void Piece(const CasePiece& piece) {
@@ -76,9 +76,9 @@ class Balance {
       width = Min(b.x + b.width, left + c_.width) - Max(b.x, left);
       if (width <= Length()) return;
     }
-    const double mass = Metres(width) * Metres(b.height) * Metres(b.depth) *
+    const double mass = Meters(width) * Meters(b.height) * Meters(b.depth) *
                         StuffOf(PieceMaterial(c_, piece.role)).density;
-    Turn(mass, Metres(b.z) + Metres(b.depth) / 2);
+    Turn(mass, Meters(b.z) + Meters(b.depth) / 2);
   }
 
   // One that is no part of the job still lies on the case, from the fronts' faces backwards.
@@ -87,23 +87,23 @@ class Balance {
     for (const Space& space : bank_.spaces) {
       if (space.HasFront()) front = std::min(front, 2 * FrontPlace(space));
     }
-    const double depth = Metres(worktop.depth.IsZero() ? c_.depth : worktop.depth);
+    const double depth = Meters(worktop.depth.IsZero() ? c_.depth : worktop.depth);
     const double mass =
-        Metres(c_.width) * depth * Metres(worktop.thickness) * StuffOf(worktop.material).density;
+        Meters(c_.width) * depth * Meters(worktop.thickness) * StuffOf(worktop.material).density;
     Turn(mass, front + depth / 2);
   }
 
   // The middle of a front's thickness.
   double FrontPlace(const Space& space) const {
-    const double thick = Metres(space.front.thickness);
+    const double thick = Meters(space.front.thickness);
     return bank_.style == FrontStyle::kOverlay ? -thick / 2 : thick / 2;
   }
 
   double Filling(std::size_t i) const {
     const Box& box = bank_.spaces[i].box;
     return LoadOf(spec_, bank_, i)
-        .value_or(kUsualFilling * Metres(box.inside_width) * Metres(box.inside_depth) *
-                  Metres(box.inside_height));
+        .value_or(kUsualFilling * Meters(box.inside_width) * Meters(box.inside_depth) *
+                  Meters(box.inside_height));
   }
 
   const Spec& spec_;
@@ -117,8 +117,8 @@ class Balance {
 
 double SupportLine(const Bank& bank) {
   const CaseBuild& c = *bank.casework;
-  if (!c.kick_setback.IsZero()) return Metres(c.kick_setback);
-  return c.feet.IsZero() ? 0 : Metres(Max(c.front_in, c.feet_setback));
+  if (!c.kick_setback.IsZero()) return Meters(c.kick_setback);
+  return c.feet.IsZero() ? 0 : Meters(Max(c.front_in, c.feet_setback));
 }
 
 TippingMoments MomentsOf(const Spec& spec, const Bank& bank) { return Balance(spec, bank).Run(); }

@@ -10,11 +10,11 @@
 
 namespace tillwright {
 
-// The line it tips about, in metres behind the opening's front: the front of the toe kick or of the
+// The line it tips about, in meters behind the opening's front: the front of the toe kick or of the
 // feet, else of the case or its face frame. REQUIRES: a bank with a case.
 [[nodiscard]] double SupportLine(const Bank& bank);
 
-// Turning moments about that line, in newton metres: `holds` of what stands behind it, `tips` of
+// Turning moments about that line, in newton meters: `holds` of what stands behind it, `tips` of
 // what is in front, with every drawer open by two thirds of its slide and filled; `climber` with
 // 27.2 kg (60 lb) hung on the furthest front as well. A worktop counts as far as it lies over the
 // case; what runs past it is borne by legs of its own.

@@ -18,8 +18,8 @@ constexpr Stuff kPlywood{"", 650, 6.9e9};
 constexpr Stuff kSolid{"", 650, 6.9e9};
 
 bool IsOfBox(PartRole role) {
-  return role == PartRole::kBoxSide || role == PartRole::kBoxFrontEnd ||
-         role == PartRole::kBoxBackEnd || role == PartRole::kBoxBottom;
+  return role == PartRole::kBoxSide || role == PartRole::kBoxFront || role == PartRole::kBoxBack ||
+         role == PartRole::kBoxBottom;
 }
 
 }  // namespace
@@ -33,10 +33,10 @@ Stuff StuffOf(const std::string& material) {
   return IsSolidWood(material) ? kSolid : kPlywood;
 }
 
-double Metres(Length length) { return ToMillimeters(length) / 1000; }
+double Meters(Length length) { return ToMillimeters(length) / 1000; }
 
 double MassOf(const Part& part) {
-  return part.count * Metres(part.length) * Metres(part.width) * Metres(part.thickness) *
+  return part.count * Meters(part.length) * Meters(part.width) * Meters(part.thickness) *
          StuffOf(part.material).density;
 }
 

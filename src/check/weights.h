@@ -23,7 +23,7 @@ struct Stuff {
 };
 [[nodiscard]] Stuff StuffOf(const std::string& material);
 
-[[nodiscard]] double Metres(Length length);
+[[nodiscard]] double Meters(Length length);
 
 // In kg, by space: of the box, and of the front.
 struct SpaceWeights {

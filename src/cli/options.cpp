@@ -5,9 +5,9 @@
 #include <algorithm>
 
 #include "cli/stick_options.h"
+#include "text/utf8_width.h"
 #include "tillwright/keys.h"
 #include "tillwright/version.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

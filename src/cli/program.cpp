@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <utility>
 
+#include "text/utf8_width.h"
 #include "tillwright/read.h"
 #include "tillwright/solve.h"
 #include "tillwright/write.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 

@@ -34,7 +34,7 @@ class Program {
   [[nodiscard]] const std::string& text() const { return text_; }  // its text
   [[nodiscard]] std::string SpecName() const;                      // as messages call it
   [[nodiscard]] bool Colored(bool terminal) const;
-  [[nodiscard]] bool ColoredResult() const;  // whether a result for standard output may be coloured
+  [[nodiscard]] bool ColoredResult() const;  // whether a result for standard output may be colored
 
   // Shows diagnostics where they belong: JSON with results, text with messages.
   void Show(const Diagnostics& diagnostics);

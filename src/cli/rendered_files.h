@@ -22,7 +22,7 @@ class RenderedFiles {
   void Add(const std::string& name, std::string bytes) {
     files_.push_back({InFolder(folder_, name), std::move(bytes)});
   }
-  // A file a sheet: a grey preview, or SVG.
+  // A file a sheet: a gray preview, or SVG.
   void AddSheets(const std::vector<Sheet>& sheets, bool png) {
     constexpr double kPreviewDpi = 150;
     for (const Sheet& sheet : sheets) {

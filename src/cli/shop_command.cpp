@@ -5,6 +5,7 @@
 #include "cli/commands.h"
 #include "cli/pdf_info.h"
 #include "cli/rendered_files.h"
+#include "text/utf8_width.h"
 #include "tillwright/draw.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/parts.h"
@@ -17,7 +18,6 @@
 #include "write/packet.h"
 #include "write/parts_tables.h"
 #include "write/stock_tables.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

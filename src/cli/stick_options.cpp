@@ -16,7 +16,7 @@ constexpr double kMostCorrection = 0.03;  // a printer further out wants mending
 
 std::string Quoted(std::string_view text) { return "\"" + std::string(text) + "\""; }
 
-// A length in millimetres between two bounds.
+// A length in millimeters between two bounds.
 std::string ReadMillimeters(std::string_view text, double least, double most, double& into) {
   const ParsedLength parsed = ParseLength(text, Unit::kMillimeter);
   if (!parsed.value) return parsed.fault.message;

@@ -19,7 +19,7 @@ std::string ReadStickMark(std::string_view word, StickOptions& options);
 std::string ReadMargin(std::string_view text, StickOptions& options);
 std::string ReadRollWidth(std::string_view text, StickOptions& options);
 std::string ReadMaxLength(std::string_view text, StickOptions& options);
-// "37:32", setback and pitch; lengths as in a spec, millimetres without a unit.
+// "37:32", setback and pitch; lengths as in a spec, millimeters without a unit.
 std::string ReadScrews(std::string_view text, StickOptions& options);
 // "x=150:149.6,y=150:150.3": true and measured lengths, for one axis or both.
 std::string ReadCorrection(std::string_view text, StickOptions& options);

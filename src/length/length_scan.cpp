@@ -14,7 +14,7 @@ using namespace std::string_view_literals;
 
 constexpr std::int64_t kMaxWhole = 1'000'000;  // past 100 m in every unit there is
 constexpr std::size_t kMaxDigits = 18;
-constexpr std::size_t kMaxDecimals = 9;  // 1e-9 mm is the picometre
+constexpr std::size_t kMaxDecimals = 9;  // 1e-9 mm is the picometer
 
 struct UnitName {
   std::string_view text;  // lower case
@@ -128,7 +128,8 @@ class Scanner {
     std::int64_t whole = 0;
     if (IsDigitAt(at_) && !ReadDigits(whole, false)) return std::nullopt;
     if (Is('.')) return ReadDecimals(whole);
-    if (Is(',')) return Refuse(text_.substr(at_, 1), "a decimal comma is not understood:", "use a point");
+    if (Is(','))
+      return Refuse(text_.substr(at_, 1), "a decimal comma is not understood:", "use a point");
     if (const Glyph* glyph = TakeGlyph()) return Mixed(whole, glyph->numerator, glyph->denominator);
     if (TakeAny(kSlashes)) return ReadDenominator(0, whole);
     if ((Is('e') || Is('E')) && at_ + 1 < text_.size() &&
@@ -233,7 +234,7 @@ class Scanner {
     for (const UnitName& unit : kUnits) {
       if (!StartsWith(unit.text)) continue;
       const std::size_t end = at_ + unit.text.size();
-      // "mx" is not metres followed by x.
+      // "mx" is not meters followed by x.
       if (IsLetter(unit.text.back()) && end < text_.size() && IsLetter(text_[end])) continue;
       at_ = end;
       if (unit.text == "in" && Is('.')) ++at_;  // the abbreviation with its stop
@@ -279,7 +280,9 @@ class Scanner {
   [[nodiscard]] bool AtEnd() const { return at_ == text_.size(); }
   [[nodiscard]] char Peek() const { return text_[at_]; }
   [[nodiscard]] bool Is(char c) const { return !AtEnd() && Peek() == c; }
-  [[nodiscard]] bool IsDigitAt(std::size_t i) const { return i < text_.size() && IsDigit(text_[i]); }
+  [[nodiscard]] bool IsDigitAt(std::size_t i) const {
+    return i < text_.size() && IsDigit(text_[i]);
+  }
   [[nodiscard]] std::string_view Rest() const { return text_.substr(at_); }
 
   // Records a fault about `part`, which is a piece of the text, and returns false.

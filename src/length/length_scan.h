@@ -1,6 +1,6 @@
-// Scanning the text of a length into an exact fraction of picometres.
-#ifndef TILLWRIGHT_LENGTH_SCAN_H_
-#define TILLWRIGHT_LENGTH_SCAN_H_
+// Scanning the text of a length into an exact fraction of picometers.
+#ifndef TILLWRIGHT_LENGTH_LENGTH_SCAN_H_
+#define TILLWRIGHT_LENGTH_LENGTH_SCAN_H_
 
 #include <string_view>
 
@@ -9,12 +9,12 @@
 namespace tillwright {
 
 // When `ok`, the text says numerator/denominator pm, with denominator in [1, 1e18] and the
-// magnitude below 1e36, so that products with 100 m in picometres (1e14 · 1e18) stay in 128 bits.
+// magnitude below 1e36, so that products with 100 m in picometers (1e14 · 1e18) stay in 128 bits.
 struct ScannedLength {
   bool ok = false;
   Int128 numerator = 0;
   Int128 denominator = 1;
-  Unit unit = Unit::kInch;  // what it was typed in: feet count as inches, metres as millimetres
+  Unit unit = Unit::kInch;  // what it was typed in: feet count as inches, meters as millimeters
   LengthFault fault;
 };
 
@@ -22,4 +22,4 @@ struct ScannedLength {
 
 }  // namespace tillwright
 
-#endif  // TILLWRIGHT_LENGTH_SCAN_H_
+#endif  // TILLWRIGHT_LENGTH_LENGTH_SCAN_H_

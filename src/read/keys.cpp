@@ -70,7 +70,8 @@ constexpr std::array kFrontsKeys{
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
     KeyRow{"match", "choice:match",
-           "Which fronts are cut out of one piece in their order, so that the grain runs on.", "none"},
+           "Which fronts are cut out of one piece in their order, so that the grain runs on.",
+           "none"},
     KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
 };
 
@@ -299,7 +300,7 @@ constexpr std::array kObjects{
     ObjectRow{"spacer", "One kind of spacer.", kSpacerKeys},
     ObjectRow{"stock-list", "What parts are cut from, and with which saw.", kStockListKeys},
     ObjectRow{"stock-piece", "One kind of sheet or board.", kStockPieceKeys},
-    ObjectRow{"flaw", "A stretch to leave out.", kFlawKeys},
+    ObjectRow{"flaw", "A stretch to leave out.", kDefectKeys},
 };
 
 }  // namespace

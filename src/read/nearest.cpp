@@ -6,7 +6,7 @@
 namespace tillwright {
 namespace {
 
-// Edits between two words: insert, delete, change, or swap neighbours, case aside.
+// Edits between two words: insert, delete, change, or swap neighbors, case aside.
 std::size_t Edits(std::string_view a, std::string_view b) {
   constexpr std::size_t kLongest = 32;
   if (a.size() > kLongest || b.size() > kLongest) return a.size() + b.size();  // no key is so long

@@ -35,7 +35,7 @@ inline constexpr std::array kStockPieceKeys{
     KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
 };
 
-inline constexpr std::array kFlawKeys{
+inline constexpr std::array kDefectKeys{
     KeyRow{"from", "length-or-zero", "From its left end.", "0"},
     KeyRow{"to", "length", "From its left end.", kNone},
 };

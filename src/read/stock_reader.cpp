@@ -3,16 +3,16 @@
 namespace tillwright {
 namespace {
 
-void ReadFlaws(ObjectReader& piece, const Entry<Length>& length, std::vector<FlawSpec>& out) {
+void ReadDefects(ObjectReader& piece, const Entry<Length>& length, std::vector<DefectSpec>& out) {
   const std::vector<JsonValue>* list = piece.List("flaws");
   if (list == nullptr) return;
   for (const JsonValue& value : *list) {
     ObjectReader o(piece.context(), value, "flaw");
-    FlawSpec& flaw = out.emplace_back();
-    o.LengthOf("from", Sign::kZeroOrMore, flaw.from);
-    if (o.Require("to") != nullptr) o.LengthOf("to", Sign::kPositive, flaw.to);
-    if (!flaw.to.typed || !length.typed) continue;
-    if (flaw.to.value <= flaw.from.value || flaw.to.value > length.value) {
+    DefectSpec& defect = out.emplace_back();
+    o.LengthOf("from", Sign::kZeroOrMore, defect.from);
+    if (o.Require("to") != nullptr) o.LengthOf("to", Sign::kPositive, defect.to);
+    if (!defect.to.typed || !length.typed) continue;
+    if (defect.to.value <= defect.from.value || defect.to.value > length.value) {
       ReportError(o.context().diagnostics, DiagnosticCode::kNumberRange, value.place,
                   "a flaw must end after it begins, and within the piece's length",
                   "measure both from the left end");
@@ -35,7 +35,7 @@ void ReadPieces(ObjectReader& stock, std::string_view key, std::vector<StockPiec
     o.WholeNumber("count", 1, 1000, piece.count);
     o.Flag("on_hand", piece.on_hand);
     o.Ratio("price", piece.price);
-    ReadFlaws(o, piece.length, piece.flaws);
+    ReadDefects(o, piece.length, piece.defects);
   }
 }
 

@@ -11,9 +11,9 @@
 #include <utility>
 #include <vector>
 
-#include "draw/rich_text.h"
-#include "draw/utf8.h"
 #include "render/drawing_font.h"
+#include "sheet/rich_text.h"
+#include "text/utf8.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -52,7 +52,7 @@ class Tracer {
 
   void operator()(const Circle& circle) {
     cairo_new_sub_path(cr_);
-    cairo_arc(cr_, circle.centre.x, circle.centre.y, circle.radius, 0, 2 * std::numbers::pi);
+    cairo_arc(cr_, circle.center.x, circle.center.y, circle.radius, 0, 2 * std::numbers::pi);
     cairo_close_path(cr_);
   }
 
@@ -61,9 +61,9 @@ class Tracer {
     const double from = -Radians(arc.start);
     const double to = -Radians(arc.start + arc.sweep);
     if (arc.sweep > 0) {
-      cairo_arc_negative(cr_, arc.centre.x, arc.centre.y, arc.radius, from, to);
+      cairo_arc_negative(cr_, arc.center.x, arc.center.y, arc.radius, from, to);
     } else {
-      cairo_arc(cr_, arc.centre.x, arc.centre.y, arc.radius, from, to);
+      cairo_arc(cr_, arc.center.x, arc.center.y, arc.radius, from, to);
     }
   }
 
@@ -146,7 +146,7 @@ class Painter {
   // A page keeps curves as they are: once they are traced, a fine tolerance only makes Cairo weigh
   // them longer. On pixels it is what they are flattened by, and it would merge short dashes.
   void EasePath() {
-    if (ink_ == CairoInk::kColour) cairo_set_tolerance(cr_, kEase);
+    if (ink_ == CairoInk::kColor) cairo_set_tolerance(cr_, kEase);
   }
 
   void StrokePath(double width, std::span<const double> dashes) {
@@ -211,7 +211,7 @@ class Painter {
 
   void SetInk(Tone tone) {
     const double dark = DarknessOf(tone);
-    if (ink_ == CairoInk::kColour) {
+    if (ink_ == CairoInk::kColor) {
       cairo_set_source_rgb(cr_, 1 - dark, 1 - dark, 1 - dark);
     } else {
       cairo_set_source_rgba(cr_, 0, 0, 0, dark);

@@ -1,6 +1,6 @@
 // Draws a Sheet on a Cairo context: what PDF and PNG share.
 //
-// The context must be scaled to paper millimetres already. Text is drawn with the embedded font,
+// The context must be scaled to paper millimeters already. Text is drawn with the embedded font,
 // glyph by glyph at places of our own; on surfaces that keep text (PDF), a stacked fraction is one
 // cluster that reads "15/32", its denominator drawn first so that readers put it after the whole
 // number.
@@ -26,7 +26,7 @@ using CairoContext = std::unique_ptr<cairo_t, CairoContextDeleter>;
 
 // How ink is laid down.
 enum class CairoInk {
-  kColour,    // black, grey and white over what is there
+  kColor,     // black, gray and white over what is there
   kCoverage,  // into an alpha-only surface: 1 for ink, 0 for paper
 };
 

@@ -10,7 +10,7 @@
 #include <unordered_map>
 #include <utility>
 
-#include "draw/utf8.h"
+#include "text/utf8.h"
 #include "tillwright/render.h"
 
 extern "C" {

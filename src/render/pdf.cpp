@@ -5,10 +5,10 @@
 #include <string>
 #include <utility>
 
-#include "draw/utf8.h"
 #include "render/cairo_painter.h"
 #include "render/pdf_catalog.h"
 #include "render/sheet_check.h"
+#include "text/utf8.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -88,8 +88,8 @@ void DrawPage(cairo_surface_t* surface, cairo_t* context, const Sheet& sheet, st
   AddBookmark(surface, sheet, page);
   cairo_save(context);
   cairo_scale(context, kPointsPerMm, kPointsPerMm);
-  cairo_set_tolerance(context, 0.003);  // points: a micrometre
-  PaintSheet(context, sheet, CairoInk::kColour);
+  cairo_set_tolerance(context, 0.003);  // points: a micrometer
+  PaintSheet(context, sheet, CairoInk::kColor);
   cairo_restore(context);
   cairo_show_page(context);
 }

@@ -59,8 +59,8 @@ bool WriteRows(png_structp png, png_infop info, const Picture& picture, png_byte
   png_set_IHDR(png, info, static_cast<png_uint_32>(picture.width),
                static_cast<png_uint_32>(picture.height), 8, PNG_COLOR_TYPE_GRAY, PNG_INTERLACE_NONE,
                PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
-  const auto per_metre = static_cast<png_uint_32>(std::lround(picture.dpi * 1000 / kMmPerInch));
-  png_set_pHYs(png, info, per_metre, per_metre, PNG_RESOLUTION_METER);
+  const auto per_meter = static_cast<png_uint_32>(std::lround(picture.dpi * 1000 / kMmPerInch));
+  png_set_pHYs(png, info, per_meter, per_meter, PNG_RESOLUTION_METER);
   png_write_info(png, info);
   png_write_image(png, rows);
   png_write_end(png, nullptr);
@@ -92,7 +92,7 @@ std::string FaultOfPicture(const Sheet& sheet, double dpi, Picture& picture) {
   return "";
 }
 
-// Draws ink as alpha, then turns alpha into grey.
+// Draws ink as alpha, then turns alpha into gray.
 std::string Draw(const Sheet& sheet, const Picture& picture, cairo_surface_t* surface) {
   const CairoContext context(cairo_create(surface));
   const double scale = picture.dpi / kMmPerInch;
@@ -104,7 +104,7 @@ std::string Draw(const Sheet& sheet, const Picture& picture, cairo_surface_t* su
   return std::string("the picture cannot be drawn: ") + cairo_status_to_string(status);
 }
 
-std::vector<png_bytep> GreyRows(const Picture& picture, cairo_surface_t* surface) {
+std::vector<png_bytep> GrayRows(const Picture& picture, cairo_surface_t* surface) {
   cairo_surface_flush(surface);
   unsigned char* data = cairo_image_surface_get_data(surface);
   const auto stride = static_cast<std::size_t>(cairo_image_surface_get_stride(surface));
@@ -129,7 +129,7 @@ Rendered RenderPng(const Sheet& sheet, double dpi) {
       cairo_image_surface_create(CAIRO_FORMAT_A8, picture.width, picture.height));
   rendered.fault = Draw(sheet, picture, surface.get());
   if (!rendered.ok()) return rendered;
-  std::vector<png_bytep> rows = GreyRows(picture, surface.get());
+  std::vector<png_bytep> rows = GrayRows(picture, surface.get());
   Sink sink;
   rendered.fault = Encode(picture, rows, sink);
   if (sink.failure) std::rethrow_exception(sink.failure);

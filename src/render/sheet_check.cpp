@@ -20,10 +20,10 @@ bool AreFine(const std::vector<PaperPoint>& points) {
 bool IsDrawable(const Primitive& primitive) {
   return std::visit(Overloaded{[](const Polyline& line) { return AreFine(line.points); },
                                [](const Circle& c) {
-                                 return IsFine(c.centre) && IsFine(c.radius) && c.radius >= 0;
+                                 return IsFine(c.center) && IsFine(c.radius) && c.radius >= 0;
                                },
                                [](const Arc& a) {
-                                 return IsFine(a.centre) && IsFine(a.radius) && a.radius >= 0 &&
+                                 return IsFine(a.center) && IsFine(a.radius) && a.radius >= 0 &&
                                         IsFine(a.start) && std::abs(a.sweep) < 360;
                                },
                                [](const Arrowhead& a) {

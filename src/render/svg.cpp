@@ -4,7 +4,7 @@
 // a counter of the whole process, and has no groups, titles or searchable text.
 //
 // Presentation attributes rather than CSS classes, which some viewers ignore; the style sheet only
-// names the paper and turns colours over on dark screens.
+// names the paper and turns colors over on dark screens.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,11 +13,11 @@
 #include <string>
 #include <utility>
 
-#include "draw/rich_text.h"
-#include "draw/utf8.h"
 #include "render/drawing_font.h"
 #include "render/sheet_check.h"
 #include "render/svg_text.h"
+#include "sheet/rich_text.h"
+#include "text/utf8.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -33,7 +33,7 @@ constexpr std::string_view kStyle =
     "[stroke=\"#000\"]{stroke:#e8e8e8}[fill=\"#000\"]{fill:#e8e8e8}"
     "[fill=\"#b4b4b4\"]{fill:#59626c}[fill=\"#fff\"]{fill:#15181c}}";
 
-std::string_view ColourOf(Tone tone) {
+std::string_view ColorOf(Tone tone) {
   switch (tone) {
     case Tone::kNone:
       return "none";
@@ -87,8 +87,8 @@ class SvgWriter {
 
   void operator()(const Circle& circle) {
     Open("circle");
-    Attribute("cx", circle.centre.x);
-    Attribute("cy", circle.centre.y);
+    Attribute("cx", circle.center.x);
+    Attribute("cy", circle.center.y);
     Attribute("r", circle.radius);
     Paint(circle.pen, circle.fill);
     body_ += "/>\n";
@@ -97,7 +97,7 @@ class SvgWriter {
   void operator()(const Arc& arc) {
     Open("path");
     body_ += " d=\"";
-    path_.MoveTo(OnCircle(arc.centre, arc.radius, arc.start));
+    path_.MoveTo(OnCircle(arc.center, arc.radius, arc.start));
     body_ += 'A';
     AppendPaper(body_, arc.radius);
     body_ += ' ';
@@ -105,7 +105,7 @@ class SvgWriter {
     body_ += " 0 ";
     body_ += std::abs(arc.sweep) > 180 ? "1 " : "0 ";
     body_ += arc.sweep > 0 ? "0 " : "1 ";
-    path_.Append(OnCircle(arc.centre, arc.radius, arc.start + arc.sweep));
+    path_.Append(OnCircle(arc.center, arc.radius, arc.start + arc.sweep));
     body_ += '"';
     Paint(arc.pen, Tone::kNone);
     body_ += "/>\n";
@@ -194,7 +194,7 @@ class SvgWriter {
   void Paint(Pen pen, Tone fill) {
     if (fill != Tone::kNone) {
       body_ += " fill=\"";
-      body_ += ColourOf(fill);
+      body_ += ColorOf(fill);
       body_ += '"';
     }
     if (pen == Pen::kNone) {
@@ -248,9 +248,9 @@ class SvgWriter {
     body_ += "<g fill=\"none\" stroke=\"#000\"";
     Attribute("stroke-width", sign.width);
     body_ += "><circle";
-    const PaperPoint centre = OnPaper(label, sign.x, sign.y);
-    Attribute("cx", centre.x);
-    Attribute("cy", centre.y);
+    const PaperPoint center = OnPaper(label, sign.x, sign.y);
+    Attribute("cx", center.x);
+    Attribute("cy", center.y);
     Attribute("r", sign.radius);
     body_ += "/><path d=\"";
     path_.MoveTo(OnPaper(label, sign.x - sign.reach_x, sign.y - sign.reach_y));

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "draw/utf8.h"
+#include "text/utf8.h"
 
 namespace tillwright {
 namespace {

@@ -64,8 +64,7 @@ void RoundIdeals(const Job& job, const std::vector<N>& numerators, const N& deno
     share.ideal_mm = Approximate(numerators[i], denominator) / 1e9;
     used += share.base;
   }
-  std::int64_t missing =
-      (job.total - used).picometers() / job.increment.picometers();
+  std::int64_t missing = (job.total - used).picometers() / job.increment.picometers();
   if (missing <= 0) return;
   std::vector<std::size_t> order(numerators.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
@@ -110,9 +109,12 @@ bool Failed(const Level<N>& level, const N& scale, Apportioned& out) {
 template <class N>
 N IdealNumerator(const Item<N>& item, const Level<N>& level, const N& unit) {
   switch (item.state) {
-    case State::kAtLow: return item.low * unit;
-    case State::kAtHigh: return item.high * unit;
-    case State::kFree: break;
+    case State::kAtLow:
+      return item.low * unit;
+    case State::kAtHigh:
+      return item.high * unit;
+    case State::kFree:
+      break;
   }
   return item.slope * level.numerator + item.offset * unit;
 }
@@ -220,7 +222,7 @@ void ShareByRatio(const Job& job, Rational ratio, Apportioned& out) {
 
 // --- Arithmetic graduation ----------------------------------------------------------------------
 
-// Sizes mu + i * step, with step = numerator / scale picometres.
+// Sizes mu + i * step, with step = numerator / scale picometers.
 void ShareByStep(const Job& job, Int128 step, Int128 scale, Apportioned& out) {
   std::vector<Item<Int128>> items = ItemsOf<Int128>(job, scale);
   for (std::size_t i = 0; i < items.size(); ++i) {
@@ -256,7 +258,7 @@ std::optional<double> RatioFor(double target, std::size_t m) {
   double high = target;  // the sum is above 1 + r, so r < target
   for (int i = 0; i < 200 && low < high; ++i) {
     const double middle = low + (high - low) / 2;
-    if (middle <= low || middle >= high) break;  // neighbours: as near as a double gets
+    if (middle <= low || middle >= high) break;  // neighbors: as near as a double gets
     (GeometricSum(middle, m) < target ? low : high) = middle;
   }
   return low + (high - low) / 2;
@@ -376,7 +378,8 @@ Apportioned Apportion(Length length, Length increment, const std::vector<Apporti
   if (job.total <= Length()) {
     out.fault = Fault::kTooLong;
     // At least one increment each is needed.
-    out.amount = static_cast<std::int64_t>(job.flexible.size()) * increment - (out.sliver + job.total);
+    out.amount =
+        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.sliver + job.total);
     return out;
   }
   ShareByScheme(job, children, scheme, out);

@@ -239,8 +239,8 @@ const std::string& PieceMaterial(const CaseBuild& build, PartRole role) {
       return build.web->material;
     case PartRole::kFront:
     case PartRole::kBoxSide:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
     case PartRole::kBoxBottom:
     case PartRole::kCaseSide:
     case PartRole::kCaseBottom:

@@ -73,8 +73,9 @@ class GapRule {
     bank_.gaps.push_back({rows ? Axis::kY : Axis::kX, from, to, at, end_at - at, begin, end});
   }
 
-  // Whether fronts along a boundary lie one after another, as they do unless sizes that do not close
-  // push some over their neighbours. Rows list their leaves left to right, columns from the top down.
+  // Whether fronts along a boundary lie one after another, as they do unless sizes that do not
+  // close push some over their neighbors. Rows list their leaves left to right, columns from the
+  // top down.
   bool InOrder(const std::vector<int>& list, bool rows) const {
     for (std::size_t i = 1; i < list.size(); ++i) {
       const Rect& a = FrontOf(list[i - 1]);
@@ -131,10 +132,14 @@ class GapRule {
   // How far a front stands inside the opening's edge: negative when it covers it.
   Length Inside(const Rect& r, Edge edge) const {
     switch (edge) {
-      case Edge::kTop: return bank_.opening_height - r.Top();
-      case Edge::kBottom: return r.y;
-      case Edge::kLeft: return r.x;
-      case Edge::kRight: break;
+      case Edge::kTop:
+        return bank_.opening_height - r.Top();
+      case Edge::kBottom:
+        return r.y;
+      case Edge::kLeft:
+        return r.x;
+      case Edge::kRight:
+        break;
     }
     return bank_.opening_width - r.Right();
   }

@@ -1,4 +1,4 @@
-// Gaps and overlaps: what lies between neighbouring fronts, and at the opening's edges.
+// Gaps and overlaps: what lies between neighboring fronts, and at the opening's edges.
 #ifndef TILLWRIGHT_SOLVE_GAPS_H_
 #define TILLWRIGHT_SOLVE_GAPS_H_
 

@@ -55,15 +55,15 @@ class LayoutRule {
   }
 
  private:
-  // How one split shares its length: what lies between neighbours.
+  // How one split shares its length: what lies between neighbors.
   struct Between {
-    N gap;         // between the fronts; with edge gaps, unused
-    N low_edge;    // edge gaps on both sides of a member (inset with members)
+    N gap;       // between the fronts; with edge gaps, unused
+    N low_edge;  // edge gaps on both sides of a member (inset with members)
     N high_edge;
-    N thickness;   // of the member
+    N thickness;  // of the member
     bool member = false;
     bool edge_gaps = false;
-    N total;       // from front to front
+    N total;  // from front to front
   };
 
   Along<N> RootAlong(Edge low, Edge high, const N& size) {
@@ -171,11 +171,14 @@ class LayoutRule {
 
   SpaceId NextId(NodeKind kind) {
     switch (kind) {
-      case NodeKind::kBlank: return {SpaceKind::kBlank, ++blanks_};
-      case NodeKind::kOpen: return {SpaceKind::kOpen, ++opens_};
+      case NodeKind::kBlank:
+        return {SpaceKind::kBlank, ++blanks_};
+      case NodeKind::kOpen:
+        return {SpaceKind::kOpen, ++opens_};
       case NodeKind::kDrawer:
       case NodeKind::kRows:
-      case NodeKind::kColumns: break;
+      case NodeKind::kColumns:
+        break;
     }
     return {SpaceKind::kDrawer, ++drawers_};
   }
@@ -220,24 +223,21 @@ class LayoutRule {
     const Entry<Length>& typed = node.gap.typed ? node.gap : spec_.fronts.gap;
     between.gap = context_.GivenOr(node.gap.typed ? "gap" : "fronts.gap", typed, defaults::kGap);
     const bool wanted = node.children.size() > 1 && WantsMember(spec_, node);
-    between.member = node.children.size() > 1 && !node.divider.none &&
-                     (node.divider.thickness.typed || wanted);
+    between.member =
+        node.children.size() > 1 && !node.divider.none && (node.divider.thickness.typed || wanted);
     if (wanted && node.divider.none) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kNoDivider, LabelOf(spec_, node), Length()});
+      context_.bank.notes.push_back({SolveNote::Kind::kNoDivider, LabelOf(spec_, node), Length()});
     }
-    between.thickness = !between.member ? zero_
-                        : node.divider.thickness.typed
-                            ? t_.Given("divider", node.divider.thickness)
-                            : opening_.member_thickness;
+    between.thickness = !between.member                ? zero_
+                        : node.divider.thickness.typed ? t_.Given("divider", node.divider.thickness)
+                                                       : opening_.member_thickness;
     between.edge_gaps = inset_ && between.member;
     const auto low = static_cast<std::size_t>(rows ? Edge::kBottom : Edge::kLeft);
     const auto high = static_cast<std::size_t>(rows ? Edge::kTop : Edge::kRight);
     between.low_edge = opening_.edge[low];
     between.high_edge = opening_.edge[high];
-    between.total = between.edge_gaps
-                        ? between.thickness + between.low_edge + between.high_edge
-                        : between.gap;
+    between.total =
+        between.edge_gaps ? between.thickness + between.low_edge + between.high_edge : between.gap;
     return between;
   }
 
@@ -306,7 +306,8 @@ class LayoutRule {
       const N low = rows ? cursor - sizes[i] : cursor;
       out[i].front = {low, sizes[i]};
       out[i].split = true;
-      if (i == 0) (rows ? out[i].clear.high : out[i].clear.low) = rows ? along.clear.high : along.clear.low;
+      if (i == 0)
+        (rows ? out[i].clear.high : out[i].clear.low) = rows ? along.clear.high : along.clear.low;
       if (i + 1 == sizes.size()) {
         (rows ? out[i].clear.low : out[i].clear.high) = rows ? along.clear.low : along.clear.high;
         break;
@@ -336,7 +337,7 @@ class LayoutRule {
     return rows ? low + along.front.size - HalfAbove(left_over) : low + HalfBelow(left_over);
   }
 
-  // The clear regions of two neighbours, from the facing edges of their fronts.
+  // The clear regions of two neighbors, from the facing edges of their fronts.
   void Meet(const Between& between, const N& lower_front, const N& upper_front, N& lower_clear_high,
             N& upper_clear_low) {
     if (between.edge_gaps) {
@@ -349,8 +350,9 @@ class LayoutRule {
     upper_clear_low = between.member ? middle + HalfAbove(between.thickness) : middle;
   }
 
-  void AddMembers(const LayoutNode& node, int slot, bool rows, const std::vector<Along<N>>& children,
-                  const Along<N>& across, const Between& between) {
+  void AddMembers(const LayoutNode& node, int slot, bool rows,
+                  const std::vector<Along<N>>& children, const Along<N>& across,
+                  const Between& between) {
     if (!between.member) return;
     Bank& bank = context_.bank;
     context_.laid[static_cast<std::size_t>(slot)].first_divider =
@@ -365,7 +367,8 @@ class LayoutRule {
       const Length low = Value(lower.high);
       const Length thick = Value(upper.low) - low;
       const Length begin = Value(across.clear.low);
-      member.rect = rows ? Rect{begin, low, Value(run), thick} : Rect{low, begin, thick, Value(run)};
+      member.rect =
+          rows ? Rect{begin, low, Value(run), thick} : Rect{low, begin, thick, Value(run)};
       const N length = MemberLength(member, rows, across.clear, run);
       member.length = Value(length);
       if constexpr (T::kTracing) t_.Named(ToText(member) + ".length", length);
@@ -375,10 +378,9 @@ class LayoutRule {
     }
   }
 
-  // With what enters the neighbours, and, behind a face frame, what goes on to the case's own parts.
+  // With what enters the neighbors, and, behind a face frame, what goes on to the case's own parts.
   N MemberLength(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
-    const CaseBuild* build =
-        context_.bank.casework ? &*context_.bank.casework : nullptr;
+    const CaseBuild* build = context_.bank.casework ? &*context_.bank.casework : nullptr;
     member.depth = build != nullptr ? build->inside_depth : Value(opening_.depth);
     const N& whole = rows ? opening_.width : opening_.height;
     N length = run + 2 * opening_.member_entry;

@@ -71,8 +71,8 @@ class PartRule {
     side.cuts.reserve(3);
     AddBottomCut(build, side);
     AddCornerCuts(build, side);
-    EndPart(box, index, PartRole::kBoxFrontEnd, box.wood_height, true);
-    EndPart(box, index, PartRole::kBoxBackEnd, box.back_height, !build.open_back);
+    EndPart(box, index, PartRole::kBoxFront, box.wood_height, true);
+    EndPart(box, index, PartRole::kBoxBack, box.back_height, !build.open_back);
     const Grain grain = box.solid_bottom ? Grain::kHorizontal : Grain::kNone;
     Part& bottom = Add(PartRole::kBoxBottom, index, 1, grain, build.bottom_material);
     if (box.solid_bottom) {
@@ -233,8 +233,8 @@ class PartRule {
         return SizePart(part, b.depth, b.width, b.height);
       case PartRole::kFront:
       case PartRole::kBoxSide:
-      case PartRole::kBoxFrontEnd:
-      case PartRole::kBoxBackEnd:
+      case PartRole::kBoxFront:
+      case PartRole::kBoxBack:
       case PartRole::kBoxBottom:
       case PartRole::kCaseSide:
       case PartRole::kCaseBottom:

@@ -18,7 +18,7 @@ PullSpec Merged(const PullSpec& bank, const PullSpec& own) {
   return pull;
 }
 
-// One pull about the centre line `x`.
+// One pull about the center line `x`.
 void AddPull(Length x, Length y, Length centers, std::vector<PullHole>& holes) {
   if (centers.IsZero()) return holes.push_back({x, y});
   const Length left = x - HalfBelow(centers);
@@ -39,12 +39,11 @@ class PullRule {
     const Rect& r = front_.rect;
     if (r.width <= Length() || r.height <= Length()) return;  // reported already
     const Length centers = pull_.centers.value;
-    const bool two = pull_.count.typed ? pull_.count.value == 2
-                                       : r.width > defaults::kTwoPulls.In(unit_);
+    const bool two =
+        pull_.count.typed ? pull_.count.value == 2 : r.width > defaults::kTwoPulls.In(unit_);
     if (!FitsUpright() || !FitsAcross(centers, two)) return;
     front_.pull_centers = centers;
-    const Length y =
-        pull_.down.typed ? r.Top() - pull_.down.value : r.y + HalfBelow(r.height);
+    const Length y = pull_.down.typed ? r.Top() - pull_.down.value : r.y + HalfBelow(r.height);
     if (!two) return AddPull(r.x + HalfBelow(r.width), y, centers, front_.pulls);
     const Length quarter = PartBelow(r.width, 4);
     AddPull(r.x + quarter, y, centers, front_.pulls);
@@ -55,20 +54,19 @@ class PullRule {
   bool FitsUpright() {
     const Length height = front_.rect.height;
     if (!pull_.down.typed || pull_.down.value < height) return true;
-    return Refuse(pull_.down.place,
-                  "the pull's holes, " + FormatWithUnit(pull_.down.value, unit_) +
-                      " down, miss the front of " + id_ + ", which is " +
-                      FormatWithUnit(height, unit_) + " high");
+    return Refuse(pull_.down.place, "the pull's holes, " + FormatWithUnit(pull_.down.value, unit_) +
+                                        " down, miss the front of " + id_ + ", which is " +
+                                        FormatWithUnit(height, unit_) + " high");
   }
 
   bool FitsAcross(Length centers, bool two) {
     const Length room = two ? HalfBelow(front_.rect.width) : front_.rect.width;
     if (centers < room) return true;
-    return Refuse(pull_.centers.place,
-                  std::string(two ? "two pulls" : "a pull") + " of " +
-                      FormatWithUnit(centers, unit_) + " between centers " +
-                      (two ? "do" : "does") + " not fit the front of " +
-                      id_ + ", which is " + FormatWithUnit(front_.rect.width, unit_) + " wide");
+    return Refuse(pull_.centers.place, std::string(two ? "two pulls" : "a pull") + " of " +
+                                           FormatWithUnit(centers, unit_) + " between centers " +
+                                           (two ? "do" : "does") + " not fit the front of " + id_ +
+                                           ", which is " +
+                                           FormatWithUnit(front_.rect.width, unit_) + " wide");
   }
 
   bool Refuse(Place place, std::string message) {

@@ -13,7 +13,7 @@ namespace tillwright {
 
 inline constexpr double kKilogramsPerPound = 0.45359237;  // exact by definition
 
-// Kilograms; without a unit pounds go with inches and kilograms with millimetres. Nothing when the
+// Kilograms; without a unit pounds go with inches and kilograms with millimeters. Nothing when the
 // text is no weight above zero: lb, lbs, pound(s), oz, kg and g are known.
 [[nodiscard]] std::optional<double> ParseMass(std::string_view text, Unit unit);
 

@@ -20,8 +20,8 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
     case PartRole::kFront:
       return band.fronts.value ? Banding{2, 2, "all edges"} : Banding{};
     case PartRole::kBoxSide:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
       return band.boxes.value ? Banding{1, 0, "upper edge"} : Banding{};
     case PartRole::kCaseSide:
     case PartRole::kCaseBottom:

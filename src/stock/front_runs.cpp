@@ -10,7 +10,7 @@
 namespace tillwright {
 namespace {
 
-// Finds for every front the one that follows it: its neighbour along the run with nothing but a gap
+// Finds for every front the one that follows it: its neighbor along the run with nothing but a gap
 // or a member between, of one size across the run, and of one thickness, material and grain.
 class RunFinder {
  public:

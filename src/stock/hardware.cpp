@@ -231,12 +231,12 @@ class HardwareRule {
     }
     if (total.IsZero()) return;
     const Length spare = PartBelow(hardware::kSpareBand * total, 100);
-    const bool inch = unit_ == Unit::kInch;  // in whole inches, or tenths of a metre
+    const bool inch = unit_ == Unit::kInch;  // in whole inches, or tenths of a meter
     const Length step = inch ? Length::Inches(1) : Length::Millimeters(100);
     const std::int64_t steps = CeilTo(total + spare, step).picometers() / step.picometers();
     HardwareLine line =
         Line(HardwareKind::kBand, spec_.edge_band.material.value, Length(),
-             inch ? steps : 100 * steps, inch ? HardwareUnit::kInches : HardwareUnit::kMillimetres);
+             inch ? steps : 100 * steps, inch ? HardwareUnit::kInches : HardwareUnit::kMillimeters);
     if (line.what.empty()) line.what = "edge band";
     line.remark = FormatWithUnit(total, unit_) + " on the edges and a tenth to spare";
     tally_.Add(std::move(line));

@@ -42,7 +42,7 @@ struct Dowel {
 };
 [[nodiscard]] Dowel DowelFor(Length stock, Unit unit);
 
-// Millilitres of glue for a joined face, at 200 g and so about 200 ml to the square metre.
+// Millilitres of glue for a joined face, at 200 g and so about 200 ml to the square meter.
 // An estimate. In thousandths of a millilitre, so that sums do not depend on their order.
 [[nodiscard]] std::int64_t GlueMicrolitres(Length a, Length b);
 

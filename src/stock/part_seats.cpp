@@ -62,8 +62,8 @@ class SeatFinder {
         return;
       case PartRole::kFront:
       case PartRole::kBoxSide:
-      case PartRole::kBoxFrontEnd:
-      case PartRole::kBoxBackEnd:
+      case PartRole::kBoxFront:
+      case PartRole::kBoxBack:
       case PartRole::kBoxBottom:
       case PartRole::kCaseBack:
       case PartRole::kToeKick:

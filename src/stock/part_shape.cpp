@@ -40,8 +40,8 @@ void SizeFace(const Bank& bank, const Part& part, PartShape& shape) {
       shape.up = part.length;
       return;
     case PartRole::kBoxSide:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
     case PartRole::kCaseBottom:
     case PartRole::kCaseTop:
     case PartRole::kDivider:

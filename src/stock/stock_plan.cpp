@@ -103,14 +103,14 @@ class StockPlanner {
     AddPiece(usual, group);
   }
 
-  // Flaws cut a piece into the clear stretches between them; each such piece is there once.
+  // Defects cut a piece into the clear stretches between them; each such piece is there once.
   void AddPiece(const StockPieceSpec& piece, StockGroup& group) const {
-    std::vector<FlawSpec> flaws = piece.flaws;
-    std::ranges::sort(flaws, {}, [](const FlawSpec& flaw) { return flaw.from.value; });
+    std::vector<DefectSpec> defects = piece.defects;
+    std::ranges::sort(defects, {}, [](const DefectSpec& defect) { return defect.from.value; });
     Length begin;
-    for (const FlawSpec& flaw : flaws) {
-      AddClear(piece, begin, flaw.from.value, group);
-      begin = Max(begin, flaw.to.value);
+    for (const DefectSpec& defect : defects) {
+      AddClear(piece, begin, defect.from.value, group);
+      begin = Max(begin, defect.to.value);
     }
     AddClear(piece, begin, piece.length.value, group);
   }
@@ -126,7 +126,7 @@ class StockPlanner {
     stock.trim = trim;
     stock.on_hand = piece.on_hand.value;
     if (piece.count.typed) stock.count = piece.count.value;
-    if (!stock.count && (stock.on_hand || !piece.flaws.empty())) stock.count = 1;
+    if (!stock.count && (stock.on_hand || !piece.defects.empty())) stock.count = 1;
     if (piece.price.typed) stock.price = Coins(piece.price.value);
     group.job.stock.push_back(std::move(stock));
     group.begins.push_back(from);

@@ -4,9 +4,9 @@
 #include <utility>
 
 #include "bank/id_list.h"
+#include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

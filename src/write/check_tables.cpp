@@ -3,11 +3,11 @@
 
 #include "bank/id_list.h"
 #include "check/figures.h"
+#include "text/utf8_width.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

@@ -18,7 +18,7 @@ class Csv {
  public:
   Csv& Text(std::string_view text);
   Csv& Number(std::int64_t number);
-  // The decimal millimetres, exact; the decimal inches, rounded to six places; and the text in the
+  // The decimal millimeters, exact; the decimal inches, rounded to six places; and the text in the
   // maker's unit with its mark, since a spreadsheet takes a bare 3/8 for a date: three cells.
   Csv& Lengths(Length length, Unit unit);
   // The three heads of such a length: NAME_mm, NAME_in, NAME.

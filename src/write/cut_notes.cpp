@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "stock/part_seats.h"
+#include "text/utf8_width.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -23,8 +23,8 @@ std::string Size(const Cut& cut, Unit unit) {
   std::string kind(ToText(cut.kind));
   std::ranges::replace(kind, '-', ' ');
   return kind + " " + FormatLength(cut.width, unit) +
-         (IsAlongPart(cut.kind) ? " along the part, " : " wide, ") +
-         FormatLength(cut.depth, unit) + " deep";
+         (IsAlongPart(cut.kind) ? " along the part, " : " wide, ") + FormatLength(cut.depth, unit) +
+         " deep";
 }
 
 std::string Where(const Part& part, const Cut& cut, Unit unit) {

@@ -1,20 +1,23 @@
 #include <algorithm>
 
+#include "text/utf8_width.h"
 #include "tillwright/write.h"
 #include "write/json_text.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
 
-constexpr std::size_t kMostShown = 100;    // diagnostics; the rest are counted
-constexpr int kMostOfLine = 120;           // characters of a source line
+constexpr std::size_t kMostShown = 100;  // diagnostics; the rest are counted
+constexpr int kMostOfLine = 120;         // characters of a source line
 
 std::string_view SeverityWord(Severity severity) {
   switch (severity) {
-    case Severity::kError: return "error";
-    case Severity::kWarning: return "warning";
-    case Severity::kNote: return "note";
+    case Severity::kError:
+      return "error";
+    case Severity::kWarning:
+      return "warning";
+    case Severity::kNote:
+      return "note";
   }
   return "";
 }

@@ -1,6 +1,6 @@
 #include "write/dxf.h"
 
-#include "draw/utf8.h"
+#include "text/utf8.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -58,12 +58,12 @@ void Dxf::Polygon(std::string_view layer, const std::vector<DxfPoint>& corners) 
   Code(8, layer);
 }
 
-void Dxf::Circle(std::string_view layer, DxfPoint centre, Length radius) {
-  Seen({centre.x - radius, centre.y - radius});
-  Seen({centre.x + radius, centre.y + radius});
+void Dxf::Circle(std::string_view layer, DxfPoint center, Length radius) {
+  Seen({center.x - radius, center.y - radius});
+  Seen({center.x + radius, center.y + radius});
   Code(0, "CIRCLE");
   Code(8, layer);
-  Point(10, centre);
+  Point(10, center);
   Code(40, radius);
 }
 

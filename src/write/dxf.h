@@ -22,12 +22,12 @@ struct DxfPoint {
 
 class Dxf {
  public:
-  // A layer's colour is an index of R12's: 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 7 black.
+  // A layer's color is an index of R12's: 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 7 black.
   void Layer(std::string_view name, int color);
 
   // On a layer that Layer() has named.
   void Polygon(std::string_view layer, const std::vector<DxfPoint>& corners);
-  void Circle(std::string_view layer, DxfPoint centre, Length radius);
+  void Circle(std::string_view layer, DxfPoint center, Length radius);
   void Text(std::string_view layer, DxfPoint lower_left, Length height, std::string_view text);
 
   // The file; CRLF line ends. REQUIRES: something was drawn.

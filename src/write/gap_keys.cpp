@@ -9,7 +9,7 @@
 namespace tillwright {
 namespace {
 
-// Half a picometre shows as a tenth decimal.
+// Half a picometer shows as a tenth decimal.
 void Halves(JsonText& json, std::string_view key, HalfLength length) {
   std::string text;
   const bool whole = length.halves % 2 == 0;

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "write/utf8_width.h"
+#include "text/utf8_width.h"
 
 namespace tillwright {
 namespace {

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "draw/utf8.h"
+#include "text/utf8.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -13,12 +13,23 @@ namespace {
 
 void AppendEscape(std::string& out, unsigned char c) {
   switch (c) {
-    case '"': out += "\\\""; return;
-    case '\\': out += "\\\\"; return;
-    case '\n': out += "\\n"; return;
-    case '\t': out += "\\t"; return;
-    case '\r': out += "\\r"; return;
-    default: break;
+    case '"':
+      out += "\\\"";
+      return;
+    case '\\':
+      out += "\\\\";
+      return;
+    case '\n':
+      out += "\\n";
+      return;
+    case '\t':
+      out += "\\t";
+      return;
+    case '\r':
+      out += "\\r";
+      return;
+    default:
+      break;
   }
   constexpr std::string_view kHex = "0123456789abcdef";
   out += "\\u00";

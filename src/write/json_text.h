@@ -1,8 +1,9 @@
 // JsonText: writes JSON text in order, keys and values one after another.
 //
-// Lengths are written as exact decimals of a millimetre, which no JSON library's number type holds
+// Lengths are written as exact decimals of a millimeter, which no JSON library's number type holds
 // as such; that, and writing without building a tree first, is why this is our own.
-//   (1) What is written is valid JSON (RFC 8259) as long as Open/Close pair up and every value in an
+//   (1) What is written is valid JSON (RFC 8259) as long as Open/Close pair up and every value in
+//   an
 //       object follows a Key.
 //   (2) Text that is not UTF-8 is written with U+FFFD in its place.
 #ifndef TILLWRIGHT_WRITE_JSON_TEXT_H_
@@ -28,7 +29,7 @@ class JsonText {
   JsonText& Flag(bool value);
   JsonText& Null();
   JsonText& Millimeters(Length value);
-  JsonText& Decimal(double value);  // to the thousandth
+  JsonText& Decimal(double value);       // to the thousandth
   JsonText& Raw(std::string_view json);  // already JSON
 
   // A key and its value.

@@ -3,17 +3,17 @@
 #include <algorithm>
 
 #include "bank/headings.h"
+#include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
 #include "write/cautions.h"
 #include "write/finding_groups.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
 
-std::string Coloured(Level level) {
+std::string Colored(Level level) {
   return level == Level::kFail ? "\x1b[31m" : level == Level::kWarn ? "\x1b[33m" : "\x1b[36m";
 }
 
@@ -120,7 +120,7 @@ void PageText::Those(const std::vector<Finding>& findings, Level level) {
     std::string head =
         "  " + std::string(ToText(level)) + "  " + std::string(ToText(group.finding->code)) + "  ";
     const std::size_t width = head.size();
-    if (style_.color) head = Coloured(level) + head + "\x1b[0m";
+    if (style_.color) head = Colored(level) + head + "\x1b[0m";
     Wrapped(head, width, group.subjects.ToText() + ": " + Printable(group.finding->message), 8);
   }
 }

@@ -27,8 +27,8 @@ Bands BandsOf(const CutLine& line, PartRole role) {
       return {one, one, one, one};
     }
     case PartRole::kBoxSide:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
     case PartRole::kCaseTop:  // its inside face is seen from below, the front edge above
       return {{}, {}, {}, along};
     case PartRole::kCaseSide:

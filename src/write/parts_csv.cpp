@@ -1,8 +1,8 @@
+#include "text/utf8_width.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/csv.h"
 #include "write/cut_notes.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "bank/id_list.h"
+#include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "write/cut_notes.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

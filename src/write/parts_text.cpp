@@ -1,9 +1,9 @@
+#include "text/utf8_width.h"
 #include "tillwright/words.h"
 #include "tillwright/write.h"
 #include "write/cut_notes.h"
 #include "write/page_text.h"
 #include "write/parts_tables.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

@@ -184,7 +184,7 @@ class ResultWriter {
     json_.Text("unit", measure.unit).Close();
   }
 
-  // Figures of checks are millimetres too.
+  // Figures of checks are millimeters too.
   void Figure(std::string_view key, const std::optional<Length>& figure) {
     json_.Key(key);
     if (figure) {

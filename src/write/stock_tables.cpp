@@ -1,13 +1,13 @@
 #include "write/stock_tables.h"
 
+#include "text/utf8_width.h"
 #include "tillwright/length_text.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
 
-constexpr double kBoardFoot = 25.4 * 304.8 * 304.8;  // in cubic millimetres: 1 in by 1 ft by 1 ft
-constexpr double kCubicMetre = 1e9;
+constexpr double kBoardFoot = 25.4 * 304.8 * 304.8;  // in cubic millimeters: 1 in by 1 ft by 1 ft
+constexpr double kCubicMeter = 1e9;
 
 // A count of 10 to the -`places` as a decimal.
 std::string Decimal(std::int64_t count, std::size_t places) {
@@ -87,7 +87,7 @@ std::vector<std::string> StockTotals(const StockPlan& plan) {
   const auto rounded = [&](double count) { return static_cast<std::int64_t>(count + 0.5); };
   lines.push_back("Solid wood with " + std::to_string(plan.waste_percent) + " % for waste: " +
                   Decimal(rounded(volume / kBoardFoot * 100), 2) + " board feet, " +
-                  Decimal(rounded(volume / kCubicMetre * 1000), 3) + " cubic metres; an estimate.");
+                  Decimal(rounded(volume / kCubicMeter * 1000), 3) + " cubic metres; an estimate.");
   return lines;
 }
 

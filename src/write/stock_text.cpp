@@ -3,13 +3,13 @@
 
 #include "bank/headings.h"
 #include "stock/layout_runs.h"
+#include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "tillwright/parts.h"
 #include "tillwright/write.h"
 #include "write/page_text.h"
 #include "write/stock_tables.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {

@@ -1,9 +1,9 @@
 #include <algorithm>
 #include <set>
 
+#include "text/utf8_width.h"
 #include "tillwright/keys.h"
 #include "tillwright/write.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -43,11 +43,13 @@ class WhyWriter {
     const std::string value = FormatWithUnit(node.value, unit_);
     out_ += Label(node) + " = " + value + "\n";
     switch (node.kind) {
-      case Kind::kTyped: return Typed(node);
+      case Kind::kTyped:
+        return Typed(node);
       case Kind::kDefault:
         out_ += "    default (common practice, no source)\n";
         return;
-      case Kind::kChosen: return Chosen(node);
+      case Kind::kChosen:
+        return Chosen(node);
       case Kind::kAdd:
       case Kind::kSubtract:
       case Kind::kTimes:
@@ -55,7 +57,8 @@ class WhyWriter {
       case Kind::kHalfBelow:
       case Kind::kHalfAbove:
       case Kind::kPartBelow:
-      case Kind::kSame: break;
+      case Kind::kSame:
+        break;
     }
     out_ += "    = " + Formula(node, true) + "\n";
     if (node.kind != Kind::kSame) out_ += "    = " + Formula(node, false) + "\n";
@@ -117,16 +120,19 @@ class WhyWriter {
   static Binding BindingOf(const TraceNode& node) {
     switch (node.kind) {
       case Kind::kAdd:
-      case Kind::kSubtract: return Binding::kSum;
+      case Kind::kSubtract:
+        return Binding::kSum;
       case Kind::kTimes:
-      case Kind::kPartBelow: return Binding::kProduct;
+      case Kind::kPartBelow:
+        return Binding::kProduct;
       case Kind::kTyped:
       case Kind::kDefault:
       case Kind::kChosen:
       case Kind::kFloor:
       case Kind::kHalfBelow:
       case Kind::kHalfAbove:
-      case Kind::kSame: break;
+      case Kind::kSame:
+        break;
     }
     return Binding::kAtom;
   }
@@ -160,12 +166,16 @@ class WhyWriter {
       case Kind::kFloor:
         return "down to " + Term(node.right, names, Binding::kAtom) + " of (" +
                left(Binding::kSum) + ")";
-      case Kind::kHalfBelow: return "half of (" + left(Binding::kSum) + ")";
-      case Kind::kHalfAbove: return "the other half of (" + left(Binding::kSum) + ")";
-      case Kind::kSame: return left(Binding::kAtom);
+      case Kind::kHalfBelow:
+        return "half of (" + left(Binding::kSum) + ")";
+      case Kind::kHalfAbove:
+        return "the other half of (" + left(Binding::kSum) + ")";
+      case Kind::kSame:
+        return left(Binding::kAtom);
       case Kind::kTyped:
       case Kind::kDefault:
-      case Kind::kChosen: break;
+      case Kind::kChosen:
+        break;
     }
     return names ? Label(node) : In(node.value);
   }

@@ -5,7 +5,7 @@ add_executable(tillwright_bench
   tests/bench/solve_bench.cpp)
 target_include_directories(tillwright_bench PRIVATE ${PROJECT_SOURCE_DIR}/src)
 target_link_libraries(tillwright_bench
-  PRIVATE tillwright_cairo benchmark::benchmark_main tillwright_flags)
+  PRIVATE tillwright_core tillwright_render benchmark::benchmark_main tillwright_flags)
 target_compile_definitions(tillwright_bench PRIVATE
   TILLWRIGHT_PROGRAM="$<TARGET_FILE:tillwright_cli>")
 add_dependencies(tillwright_bench tillwright_cli)

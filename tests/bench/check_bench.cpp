@@ -49,7 +49,7 @@ void CheckAThousandInOneStack(benchmark::State& state) {
 }
 BENCHMARK(CheckAThousandInOneStack)->Unit(benchmark::kMillisecond);
 
-// Twelve kinds, some in inches and some in millimetres, and thirty gaps.
+// Twelve kinds, some in inches and some in millimeters, and thirty gaps.
 void ChooseSpacersForThirtyGaps(benchmark::State& state) {
   std::vector<SpacerSpec> spacers;
   const auto add = [&](Length thickness, int count) {

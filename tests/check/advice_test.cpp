@@ -55,7 +55,7 @@ TEST(Advice, OfEveryCodeIsSaidAndWorks) {
       const Case& row : {
           Case{"worst gap too small", R"("fronts": {"style": "inset", "edge": "1/16"})",
                CheckCode::kGapTolerance, "fronts.edge.top: "},
-          Case{"centred gaps", R"("setting": "centred", "fronts": {"gap": "3/64"})",
+          Case{"centred gaps", R"("setting": "centerd", "fronts": {"gap": "3/64"})",
                CheckCode::kGapTolerance, "gap: "},
           Case{"tools too rough", R"("fronts": {"style": "inset"}, "tolerance": {"cut": "1/8"})",
                CheckCode::kGapTolerance, "tolerance.cut: "},
@@ -136,7 +136,7 @@ TEST(Advice, OfRandomTroublesWorks) {
     const auto length = [&](int low, int high) {
       return Entry<Length>(Length::Inches(random.Int(low, high), 128), Place{});
     };
-    spec.setting = Entry<Setting>(random.Chance(50) ? Setting::kSpaced : Setting::kCentred);
+    spec.setting = Entry<Setting>(random.Chance(50) ? Setting::kSpaced : Setting::kCenterd);
     if (random.Chance(50)) spec.tolerance.cut = length(0, 4);
     if (random.Chance(50)) spec.tolerance.place = length(0, 4);
     if (random.Chance(40)) {

@@ -66,7 +66,7 @@ TEST(GivenLayout, OneSizeLeftFreeIsNoGivenLayout) {
   EXPECT_TRUE(c.check.layouts.empty());
 }
 
-// Spread by the reckoned gap the fronts fill the length, to the picometre that a share rounds off.
+// Spread by the reckoned gap the fronts fill the length, to the picometer that a share rounds off.
 TEST(GivenLayout, SpreadGapsFillTheLength) {
   const auto seed = testing::TestSeed();
   SCOPED_TRACE("seed " + std::to_string(seed));

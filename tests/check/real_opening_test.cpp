@@ -16,7 +16,7 @@ using testing::MustSolve;
 using testing::Random;
 using testing::Solved;
 
-// The distance of two points, rounded to a picometre.
+// The distance of two points, rounded to a picometer.
 Length Distance(Length x, Length y) {
   const long double a = static_cast<long double>(x.picometers());
   const long double b = static_cast<long double>(y.picometers());
@@ -38,7 +38,7 @@ TEST(RealOpening, LeanIsWhatTheCornersLean) {
     const Length rising = Distance(left + top, height);
     const Length falling = Distance(bottom - left, height);
     const Length lean = LeanOf(rising, falling, bottom, top);
-    // The mean of both sides; a picometre in a diagonal is as much as d / 2W in the lean.
+    // The mean of both sides; a picometer in a diagonal is as much as d / 2W in the lean.
     const double mean = (ToMillimeters(left) + ToMillimeters(right)) / 2;
     EXPECT_NEAR(ToMillimeters(lean), mean, 1e-7);
   }

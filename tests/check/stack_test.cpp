@@ -60,10 +60,10 @@ std::string Inset(const std::string& keys, int drawers = 3) {
   return text + "]" + (keys.empty() ? "" : ", " + keys) + "}";
 }
 
-// Sizes and places of the fronts of a plain inset list, bottom front first, in picometres; every
+// Sizes and places of the fronts of a plain inset list, bottom front first, in picometers; every
 // one may be off. Gaps are then read off the edges.
 struct LaidOut {
-  std::vector<double> sizes, centres, spacers;
+  std::vector<double> sizes, centers, spacers;
   double opening = 0;
 
   explicit LaidOut(const Bank& bank) : opening(Pm(bank.opening_height)) {
@@ -71,7 +71,7 @@ struct LaidOut {
     for (auto space = bank.spaces.rbegin(); space != bank.spaces.rend(); ++space) {
       const Rect& r = space->front.rect;
       sizes.push_back(Pm(r.height));
-      centres.push_back(Pm(r.y) + Pm(r.height) / 2);
+      centers.push_back(Pm(r.y) + Pm(r.height) / 2);
       spacers.push_back(Pm(r.y) - edge);
       edge = Pm(r.Top());
     }
@@ -84,7 +84,7 @@ struct LaidOut {
     double edge = 0;
     for (std::size_t i = 0; i < sizes.size(); ++i) {
       const double lower =
-          setting == Setting::kSpaced ? edge + spacers[i] : centres[i] - sizes[i] / 2;
+          setting == Setting::kSpaced ? edge + spacers[i] : centers[i] - sizes[i] / 2;
       gaps.push_back(lower - edge);
       edge = lower + sizes[i];
     }
@@ -104,7 +104,7 @@ void Disturb(LaidOut& laid, const Bank& bank, const Contributor& c, std::size_t 
       laid.sizes[front()] += by;
       return;
     case Kind::kPlace:
-      laid.centres[front()] += by;
+      laid.centers[front()] += by;
       return;
     case Kind::kSpacer:
       laid.spacers[gap] += by;
@@ -117,9 +117,9 @@ void Disturb(LaidOut& laid, const Bank& bank, const Contributor& c, std::size_t 
 }
 
 TEST(StackUps, EveryContributorMovesItsGapByItsCoefficient) {
-  for (const Setting setting : {Setting::kSpaced, Setting::kCentred}) {
+  for (const Setting setting : {Setting::kSpaced, Setting::kCenterd}) {
     const Checked c =
-        MustCheck(Inset(setting == Setting::kSpaced ? "" : R"("setting": "centred")", 5));
+        MustCheck(Inset(setting == Setting::kSpaced ? "" : R"("setting": "centerd")", 5));
     const std::vector<double> before = LaidOut(c.bank).Gaps(setting);
     int moved = 0;
     std::size_t gap = 0;
@@ -149,7 +149,7 @@ TEST(StackUps, EveryContributorMovesItsGapByItsCoefficient) {
 
 // Every corner of the tolerances: the list's own sum at each, and the least and greatest of all.
 TEST(StackUps, TheWorstCaseIsTheWorstOfAllCorners) {
-  for (const char* keys : {"", R"("setting": "centred")",
+  for (const char* keys : {"", R"("setting": "centerd")",
                            R"("tolerance": {"cut": "1/512", "place": 0, "opening": "0.7 mm"})"}) {
     const Checked c = MustCheck(Inset(keys));
     for (const StackUp& stack : c.check.stacks) {
@@ -180,7 +180,7 @@ TEST(StackUps, TheListAddsUpToTheSolvedGap) {
     Spec spec =
         MustRead(testing::RandomSpec(static_cast<std::uint32_t>(seed) + i, Unit::kInch).Text());
     if (!SolveBank(spec).ok()) continue;
-    for (const Setting setting : {Setting::kSpaced, Setting::kCentred}) {
+    for (const Setting setting : {Setting::kSpaced, Setting::kCenterd}) {
       spec.setting = Entry<Setting>(setting);
       const Bank bank = SolveBank(spec).value();
       GapCheck check;
@@ -206,16 +206,16 @@ struct Worked {
 
 // Tolerances 1/64 (cut), 1/64 (place), 1/32 (opening) by default.
 TEST(StackUps, SpreadsAreAsWorkedByHand) {
-  const std::string centred = R"("setting": "centred")";
+  const std::string centerd = R"("setting": "centerd")";
   for (const Worked& row : {
            Worked{"", "opening.bottom to D3", 0, 0},
            Worked{"", "D3 to D2", 0, 0},
            Worked{"", "D1 to opening.top", 3 + 2, 3 + 4},  // three fronts and the opening
            Worked{"", "opening.left to D2", .5 + 1, .25 + 1},
            Worked{"", "D2 to opening.right", .5 + 1 + 2, .25 + 1 + 4},
-           Worked{centred.c_str(), "opening.bottom to D3", .5 + 1, .25 + 1},
-           Worked{centred.c_str(), "D3 to D2", 2 * .5 + 2 * 1, 2 * .25 + 2 * 1},
-           Worked{centred.c_str(), "D1 to opening.top", .5 + 1 + 2, .25 + 1 + 4},
+           Worked{centerd.c_str(), "opening.bottom to D3", .5 + 1, .25 + 1},
+           Worked{centerd.c_str(), "D3 to D2", 2 * .5 + 2 * 1, 2 * .25 + 2 * 1},
+           Worked{centerd.c_str(), "D1 to opening.top", .5 + 1 + 2, .25 + 1 + 4},
        }) {
     const Checked c = MustCheck(Inset(row.keys));
     const StackUp& stack = c.Stack(row.subject);
@@ -320,8 +320,8 @@ TEST(MeasuredGaps, FollowTheSameCoefficients) {
   EXPECT_NEAR(ToMillimeters(top), ToMillimeters(L("1/8") + least - L("24") - off), 1e-6);
   EXPECT_EQ(spaced.Stack("D1 to opening.right").measured, HalfLength::Of(L("3/32")));
   EXPECT_EQ(spaced.Stack("opening.left to D2").measured, HalfLength::Of(L("1/8")));
-  const Checked centred = MustCheck(Inset(measured + R"(, "setting": "centred")"));
-  EXPECT_EQ(centred.Stack("D3 to D2").measured.halves,
+  const Checked centerd = MustCheck(Inset(measured + R"(, "setting": "centerd")"));
+  EXPECT_EQ(centerd.Stack("D3 to D2").measured.halves,
             HalfLength::Of(L("1/8")).halves - off.picometers());
 }
 

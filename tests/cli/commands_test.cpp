@@ -297,7 +297,7 @@ TEST_F(Commands, ASpecThatIsTooBigIsRefused) {
   EXPECT_THAT(called.err, HasSubstr("[too-big]"));
 }
 
-// --- Colour -------------------------------------------------------------------------------------
+// --- Color -------------------------------------------------------------------------------------
 
 TEST_F(Commands, ColorFollowsTheTerminalTheEnvironmentAndTheOption) {
   struct Row {
@@ -307,9 +307,13 @@ TEST_F(Commands, ColorFollowsTheTerminalTheEnvironmentAndTheOption) {
     bool colored;
   };
   for (const Row& row : {
-           Row{"", false, false, false}, Row{"", true, false, true}, Row{"", true, true, false},
-           Row{"auto", true, false, true}, Row{"always", false, false, true},
-           Row{"always", true, true, true}, Row{"never", true, false, false},
+           Row{"", false, false, false},
+           Row{"", true, false, true},
+           Row{"", true, true, false},
+           Row{"auto", true, false, true},
+           Row{"always", false, false, true},
+           Row{"always", true, true, true},
+           Row{"never", true, false, false},
        }) {
     Console console;
     console.out_is_terminal = row.terminal;

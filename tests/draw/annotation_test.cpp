@@ -1,12 +1,12 @@
-#include "draw/annotation.h"
+#include "sheet/annotation.h"
 
 #include <gtest/gtest.h>
 
 #include <string>
 #include <vector>
 
-#include "draw/layout_faults.h"
-#include "draw/title_block.h"
+#include "sheet/layout_faults.h"
+#include "sheet/title_block.h"
 
 namespace tillwright {
 namespace {

@@ -5,13 +5,13 @@
 #include <cmath>
 #include <set>
 
-#include "draw/case_joints.h"
-#include "draw/detail_faces.h"
-#include "draw/details.h"
-#include "draw/dimension_paths.h"
-#include "draw/layout_faults.h"
+#include "draw/bank/case_joints.h"
+#include "draw/bank/dimension_paths.h"
+#include "draw/detail/detail_faces.h"
+#include "draw/detail/details.h"
 #include "draw/plan_cases.h"
 #include "draw/view_numbers.h"
+#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
@@ -259,8 +259,8 @@ TEST(ChooseDetailsTest, MarksSitOnWhatTheyEnlarge) {
   const DetailMark mark = MarkOf(*corner, plan);
   const PaperBox box = Bounds(GroupOf(plan, "box"));
   EXPECT_EQ(mark.letter, corner->letter);
-  EXPECT_NEAR(mark.centre.x, box.left + 0.25 * 25.4 / 4, 0.5);
-  EXPECT_NEAR(mark.centre.y, box.bottom - 0.25 * 25.4 / 4, 0.5);
+  EXPECT_NEAR(mark.center.x, box.left + 0.25 * 25.4 / 4, 0.5);
+  EXPECT_NEAR(mark.center.y, box.bottom - 0.25 * 25.4 / 4, 0.5);
   EXPECT_NEAR(mark.radius, std::max(3.0, corner->radius / 4), 1e-9);
 }
 

@@ -1,4 +1,4 @@
-#include "draw/dimension.h"
+#include "sheet/dimension.h"
 
 #include <gtest/gtest.h>
 
@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "draw/layout_faults.h"
-#include "draw/rich_text.h"
+#include "sheet/layout_faults.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {
@@ -91,10 +91,10 @@ TEST_F(DimensionTest, NarrowPairsGetThinTicksAndNoOvershoot) {
 TEST_F(DimensionTest, TextStandsInTheLineWhereItFitsElseInAColumnBeyond) {
   AddDimensionStack(group_, stack_, style_, metrics_);
   const std::vector<Label> labels = All<Label>(group_);
-  const double line = LabelAt(labels, "D1").box.Centre().x;
+  const double line = LabelAt(labels, "D1").box.Center().x;
   EXPECT_NEAR(line, 100 - style_.first_offset, 1e-9);
   EXPECT_LT(LabelAt(labels, "gap.1").box.right, line - 4);
-  EXPECT_NEAR(LabelAt(labels, "gap.1").box.Centre().y, 60.2, 1e-9);
+  EXPECT_NEAR(LabelAt(labels, "gap.1").box.Center().y, 60.2, 1e-9);
   EXPECT_LT(LabelAt(labels, "gap.0").box.bottom, 40) << "beyond the end of the chain";
   EXPECT_GT(LabelAt(labels, "gap.2").box.top, 80.4);
 }
@@ -102,7 +102,7 @@ TEST_F(DimensionTest, TextStandsInTheLineWhereItFitsElseInAColumnBeyond) {
 TEST_F(DimensionTest, TheDimensionLineIsBrokenAtItsText) {
   AddDimensionStack(group_, stack_, style_, metrics_);
   const Label d1 = LabelAt(All<Label>(group_), "D1");
-  const double x = d1.box.Centre().x;
+  const double x = d1.box.Center().x;
   int pieces = 0;
   for (const Polyline& line : All<Polyline>(group_)) {
     if (std::abs(line.points[0].x - x) > 1e-9 || std::abs(line.points[1].x - x) > 1e-9) continue;
@@ -152,7 +152,7 @@ TEST_F(DimensionTest, HorizontalEndTextsStandBeyondTheExtendedLine) {
   const std::vector<Label> labels = All<Label>(group_);
   EXPECT_LT(LabelAt(labels, "gap.0").box.right, 40 - 2);
   EXPECT_GT(LabelAt(labels, "gap.2").box.left, 80.4 + 2);
-  EXPECT_NEAR(LabelAt(labels, "gap.0").box.Centre().y, LabelAt(labels, "D1").box.Centre().y, 1e-9);
+  EXPECT_NEAR(LabelAt(labels, "gap.0").box.Center().y, LabelAt(labels, "D1").box.Center().y, 1e-9);
 }
 
 TEST_F(DimensionTest, AnEmptyStackDrawsNothing) {
@@ -216,7 +216,7 @@ class SingleDimensionTest : public testing::Test {
 
 TEST_F(SingleDimensionTest, WideOnesHoldTextAndArrowsInside) {
   const SheetGroup group = Draw(30);
-  EXPECT_NEAR(All<Label>(group)[0].box.Centre().x, 65, 1e-9);
+  EXPECT_NEAR(All<Label>(group)[0].box.Center().x, 65, 1e-9);
   EXPECT_DOUBLE_EQ(All<Arrowhead>(group)[0].direction, 180);
   EXPECT_DOUBLE_EQ(All<Arrowhead>(group)[1].direction, 0);
 }
@@ -263,8 +263,8 @@ TEST(OrdinateColumn, FansOutPairsSymmetricallyUnderItsHeading) {
   AddOrdinateColumn(group, column, DimensionStyle(), metrics);
   const std::vector<Label> labels = All<Label>(group);
   ASSERT_EQ(labels.size(), 4U);
-  EXPECT_DOUBLE_EQ(labels[0].box.Centre().y, 50);
-  EXPECT_NEAR(80 - labels[1].box.Centre().y, labels[2].box.Centre().y - 80.4, 1e-9);
+  EXPECT_DOUBLE_EQ(labels[0].box.Center().y, 50);
+  EXPECT_NEAR(80 - labels[1].box.Center().y, labels[2].box.Center().y - 80.4, 1e-9);
   EXPECT_EQ(labels[3].plain, "FROM FLOOR");
   EXPECT_LT(labels[3].box.bottom, labels[0].box.top);
   EXPECT_TRUE(FindLayoutFaults(sheet, metrics).empty());

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "draw/layout_faults.h"
+#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "support/gap_checks.h"
 #include "support/random_spec.h"

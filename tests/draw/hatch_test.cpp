@@ -1,4 +1,4 @@
-#include "draw/hatch.h"
+#include "sheet/hatch.h"
 
 #include <gtest/gtest.h>
 
@@ -36,7 +36,7 @@ TEST(HatchAtAngle, CoversTheAreaAtItsSpacing) {
   }
 }
 
-TEST(HatchAtAngle, IsAnchoredToThePaperSoNeighboursLineUp) {
+TEST(HatchAtAngle, IsAnchoredToThePaperSoNeighborsLineUp) {
   const HatchLines whole = HatchAtAngle(AreaOf(kBox), 45, 1.25, Pen::kHatch);
   const HatchLines left = HatchAtAngle(AreaOf(PaperBox{20, 30, 37, 50}), 45, 1.25, Pen::kHatch);
   const HatchLines right = HatchAtAngle(AreaOf(PaperBox{37, 30, 60, 50}), 45, 1.25, Pen::kHatch);

@@ -1,4 +1,4 @@
-#include "draw/layout_faults.h"
+#include "sheet/layout_faults.h"
 
 #include <gtest/gtest.h>
 
@@ -6,7 +6,7 @@
 #include <ostream>
 #include <string>
 
-#include "draw/rich_text.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {

@@ -1,5 +1,5 @@
 // Overviews: clean layout, and the nearer part always over the farther.
-#include "draw/overview.h"
+#include "draw/overview/overview.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +9,9 @@
 #include <limits>
 #include <optional>
 
-#include "draw/axonometric.h"
-#include "draw/overview_parts.h"
+#include "draw/overview/overview_parts.h"
 #include "draw/part_cases.h"
+#include "sheet/axonometric.h"
 #include "support/files.h"
 #include "support/specs.h"
 #include "tillwright/render.h"

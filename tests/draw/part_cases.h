@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "draw/view.h"
 #include "draw/view_cases.h"
+#include "sheet/view.h"
 
 namespace tillwright::testing {
 

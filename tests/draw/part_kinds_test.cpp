@@ -4,10 +4,10 @@
 #include <algorithm>
 #include <map>
 
-#include "draw/dimension_paths.h"
+#include "draw/bank/dimension_paths.h"
+#include "draw/part/part_sheet_notes.h"
+#include "draw/part/part_sheets.h"
 #include "draw/part_cases.h"
-#include "draw/part_sheet_notes.h"
-#include "draw/part_sheets.h"
 #include "stock/part_seats.h"
 #include "stock/part_shape.h"
 #include "support/files.h"

@@ -1,7 +1,7 @@
 # Tests of part sheets, overviews and pulls, measured with the font that is drawn.
 include(${CMAKE_CURRENT_LIST_DIR}/../support/support.cmake)
 tillwright_add_tests(tillwright_part_tests
-  LINK tillwright_cairo tillwright_test_support
+  LINK tillwright_core tillwright_render tillwright_test_support
   SOURCES
     ${CMAKE_CURRENT_LIST_DIR}/overview_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/part_cases.cpp

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include "draw/part/part_sheets.h"
 #include "draw/part_cases.h"
-#include "draw/part_sheets.h"
 #include "stock/part_seats.h"
 #include "support/files.h"
 #include "support/specs.h"

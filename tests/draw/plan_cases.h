@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "draw/plan_faces.h"
-#include "draw/view.h"
+#include "draw/plan/plan_faces.h"
 #include "draw/view_cases.h"
+#include "sheet/view.h"
 
 namespace tillwright::testing {
 

@@ -4,11 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "draw/dimension_paths.h"
-#include "draw/layout_faults.h"
+#include "draw/bank/dimension_paths.h"
+#include "draw/plan/plan_faces.h"
 #include "draw/plan_cases.h"
-#include "draw/plan_faces.h"
 #include "draw/view_numbers.h"
+#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
@@ -211,7 +211,7 @@ TEST(PlanFacesTest, BackStandsInItsRabbetWithPlayAtBothEnds) {
   EXPECT_EQ(back[2].b, L("22"));
 }
 
-TEST(PlanFacesTest, NeighboursAreBrokenOffAndSeenToTheirPartition) {
+TEST(PlanFacesTest, NeighborsAreBrokenOffAndSeenToTheirPartition) {
   const Bank bank = MustSolve(
                         R"({"case": {"width": 40, "height": 8, "depth": 22}, "layout":
           {"columns": [{"drawer": {}}, {"drawer": {}}, {"drawer": {}}]}})")

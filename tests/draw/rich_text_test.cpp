@@ -1,11 +1,11 @@
-#include "draw/rich_text.h"
+#include "sheet/rich_text.h"
 
 #include <gtest/gtest.h>
 
 #include <ostream>
 #include <string>
 
-#include "draw/utf8.h"
+#include "text/utf8.h"
 
 namespace tillwright {
 namespace {
@@ -96,8 +96,8 @@ TEST_F(LabelTest, MeasuresItsBoxFromAnchorAndLevel) {
   const Label right = MakeLabel(metrics_, "124", style_, {50, 60}, "");
   EXPECT_DOUBLE_EQ(right.box.right, 50);
   EXPECT_DOUBLE_EQ(right.box.bottom, 60);
-  style_.anchor = TextAnchor::kCentre;
-  EXPECT_DOUBLE_EQ(MakeLabel(metrics_, "124", style_, {50, 60}, "").box.Centre().x, 50);
+  style_.anchor = TextAnchor::kCenter;
+  EXPECT_DOUBLE_EQ(MakeLabel(metrics_, "124", style_, {50, 60}, "").box.Center().x, 50);
 }
 
 TEST_F(LabelTest, TurnedUpwardHasItsBoxTurned) {
@@ -105,16 +105,16 @@ TEST_F(LabelTest, TurnedUpwardHasItsBoxTurned) {
   const Label label = MakeLabel(metrics_, "124", style_, {50, 60}, "");
   EXPECT_DOUBLE_EQ(label.box.Height(), label.width);
   EXPECT_DOUBLE_EQ(label.box.bottom, 60);
-  EXPECT_DOUBLE_EQ(label.box.Centre().x, 50);
+  EXPECT_DOUBLE_EQ(label.box.Center().x, 50);
 }
 
 TEST_F(LabelTest, AStackedFractionIsAsTallAsStated) {
   const Label label = MakeLabel(metrics_, "5 15/32", style_, {50, 60}, "");
   EXPECT_NEAR(label.box.Height(), 1.72 * 2.5, 1e-12);
-  EXPECT_NEAR(label.box.Centre().y, 60, 1e-12);
+  EXPECT_NEAR(label.box.Center().y, 60, 1e-12);
 }
 
-TEST_F(LabelTest, FractionNumeralsStandCentredOverEachOtherClearOfTheBar) {
+TEST_F(LabelTest, FractionNumeralsStandCenterdOverEachOtherClearOfTheBar) {
   const RichText text = ParseRichText("5 3/16");
   const TextLayout layout = LayoutText(metrics_, text, TextWeight::kRegular, 2.5);
   const PlacedRun& run = layout.runs.at(1);

@@ -1,4 +1,4 @@
-#include "draw/spread.h"
+#include "sheet/spread.h"
 
 #include <gtest/gtest.h>
 
@@ -84,7 +84,7 @@ TEST(Spread, MirrorsWithItsWishes) {
   }
 }
 
-// No single item or run of neighbours can be moved a little, within the bounds, to lower the cost.
+// No single item or run of neighbors can be moved a little, within the bounds, to lower the cost.
 void ExpectLeastMovement(const std::vector<SpreadItem>& items, const std::vector<double>& best,
                          double low, double high) {
   const std::vector<std::size_t> order = Order(items);

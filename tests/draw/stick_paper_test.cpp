@@ -178,7 +178,7 @@ TEST(StickPaperTest, ACorrectionStretchesWhatMustBeTrue) {
   ExpectTrueOnPaper(c, options);
 }
 
-// Grey pixels of a column of a page, from the top.
+// Gray pixels of a column of a page, from the top.
 std::vector<unsigned char> ColumnOf(const std::string& path, std::size_t page, double x,
                                     double height) {
   const auto px = [](double mm) { return std::to_string(static_cast<int>(mm * 600 / 25.4)); };
@@ -224,7 +224,7 @@ TEST(StickPaperTest, EveryMarkIsInItsPlaceAtSixHundredDotsPerInch) {
     const TempFile pdf(".pdf", PdfOf(sheets));
     for (const StickPiece& piece : sheets.pieces) {
       const Stick& stick = sheets.sticks[piece.stick];
-      // Past the hatching, before the end of the hairlines, in a dash of centre lines.
+      // Past the hatching, before the end of the hairlines, in a dash of center lines.
       const std::vector<unsigned char> column =
           ColumnOf(pdf.path(), piece.sheet, piece.zero.x + 9.5, sheets.sheets[piece.sheet].height);
       const double base = DarkNear(column, piece.zero.y / kPixel);
@@ -324,7 +324,7 @@ TEST(StickPaperTest, TilesLaidTogetherAreOneStrip) {
   ExpectUnbroken("mm", 1, "A3");
 }
 
-TEST(StickPaperTest, JointsFallOnWholeInchesOrFiftyMillimetres) {
+TEST(StickPaperTest, JointsFallOnWholeInchesOrFiftyMillimeters) {
   for (const BankCase& c : CuratedBanks()) {
     const Length grid = c.bank.units == Unit::kInch ? Length::Inches(1) : Length::Millimeters(50);
     for (const StickPiece& piece : DrawSticks(c.bank, {}, DrawingFontMetrics()).pieces) {
@@ -344,7 +344,7 @@ TEST(StickPaperTest, EveryPageHasBarsBothWays) {
     const std::vector<DrawnPage> pages = ReadPages(Unpacked(bytes));
     const TempFile pdf(".pdf", bytes);
     for (std::size_t p = 0; p < pages.size(); ++p) {
-      std::set<int> level, upright;  // lengths of long lines, hundredths of a millimetre
+      std::set<int> level, upright;  // lengths of long lines, hundredths of a millimeter
       for (const PaperSegment& s : pages[p].lines) {
         level.insert(static_cast<int>(std::lround(std::abs(s.to.x - s.from.x) * 100)));
         upright.insert(static_cast<int>(std::lround(std::abs(s.to.y - s.from.y) * 100)));

@@ -26,7 +26,7 @@ std::vector<Drawn> TemplatesOf(const Bank& bank, const std::string& kind,
       Drawn& drawn = all.emplace_back();
       for (const Primitive& primitive : group.primitives) {
         if (const Circle* circle = std::get_if<Circle>(&primitive)) {
-          drawn.holes.push_back(circle->centre);
+          drawn.holes.push_back(circle->center);
         }
         const Polyline* line = std::get_if<Polyline>(&primitive);
         if (line != nullptr && line->pen == Pen::kCutLine) {

@@ -2,7 +2,7 @@
 # files by other programs.
 include(${CMAKE_CURRENT_LIST_DIR}/../support/support.cmake)
 tillwright_add_tests(tillwright_stick_tests
-  LINK tillwright_cairo tillwright_test_support PNG::PNG
+  LINK tillwright_core tillwright_render tillwright_test_support PNG::PNG
   SOURCES
     ${CMAKE_CURRENT_LIST_DIR}/part_labels_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/stick_cases.cpp

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <regex>
 
-#include "draw/rich_text.h"
+#include "sheet/rich_text.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright::testing {

@@ -1,16 +1,16 @@
 // The drawings of stock layouts: nothing on top of anything else, no small lettering, every part
-// labelled, every cut numbered, every number the reckoned one; for all specs and random jobs, on
+// labeled, every cut numbered, every number the reckoned one; for all specs and random jobs, on
 // every paper.
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <map>
 
-#include "draw/layout_faults.h"
-#include "draw/sheets.h"
+#include "draw/sheets/sheets.h"
 #include "draw/stock/layout_panels.h"
 #include "draw/stock/stock_labels.h"
 #include "draw/stock/stock_names.h"
+#include "sheet/layout_faults.h"
 #include "stock/layout_runs.h"
 #include "support/files.h"
 #include "support/specs.h"

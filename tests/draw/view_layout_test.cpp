@@ -3,10 +3,10 @@
 
 #include <set>
 
-#include "draw/dimension_paths.h"
-#include "draw/layout_faults.h"
+#include "draw/bank/dimension_paths.h"
 #include "draw/view_cases.h"
 #include "draw/view_numbers.h"
+#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
@@ -129,8 +129,7 @@ TEST(ViewLayoutTest, FindsWrongNumbers) {
   EXPECT_NE(FaultOf(bank, label), "");
   label.path = "";
   label.plain = "D1 14 5/8 \u00d7 -5/8, \u2248 1/64 H";
-  EXPECT_EQ(NumbersIn(label.plain),
-            (std::vector<std::string>{"14 5/8", "-5/8", "\u2248 1/64"}));
+  EXPECT_EQ(NumbersIn(label.plain), (std::vector<std::string>{"14 5/8", "-5/8", "\u2248 1/64"}));
 }
 
 // Numbers without a path stand only where they are no sizes: titles, scale bars, names.

@@ -1,6 +1,6 @@
 #include "draw/view_numbers.h"
 
-#include "draw/dimension_paths.h"
+#include "draw/bank/dimension_paths.h"
 
 namespace tillwright::testing {
 namespace {
@@ -10,9 +10,9 @@ bool IsLetter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') 
 
 // The end of the digits, points and strokes from `at` on.
 std::size_t EndOfRun(std::string_view text, std::size_t at) {
-  while (at < text.size() && (IsDigit(text[at]) ||
-                              ((text[at] == '.' || text[at] == '/') && at + 1 < text.size() &&
-                               IsDigit(text[at + 1])))) {
+  while (at < text.size() &&
+         (IsDigit(text[at]) || ((text[at] == '.' || text[at] == '/') && at + 1 < text.size() &&
+                                IsDigit(text[at + 1])))) {
     ++at;
   }
   return at;
@@ -65,8 +65,8 @@ std::string FaultOf(const Bank& bank, const Label& label) {
   const std::vector<std::string> numbers = NumbersIn(label.plain);
   const std::string about = "\"" + label.plain + "\" = " + label.path + ": ";
   if (numbers.empty() || paths.size() % numbers.size() != 0) {
-    return about + std::to_string(numbers.size()) + " numbers for " +
-           std::to_string(paths.size()) + " paths";
+    return about + std::to_string(numbers.size()) + " numbers for " + std::to_string(paths.size()) +
+           " paths";
   }
   for (std::size_t i = 0; i < paths.size(); ++i) {
     const std::optional<Length> value = DimensionValue(bank, paths[i]);

@@ -1,7 +1,7 @@
 // The paths of labels against the solved bank.
 #include <gtest/gtest.h>
 
-#include "draw/dimension_paths.h"
+#include "draw/bank/dimension_paths.h"
 #include "support/specs.h"
 #include "tillwright/words.h"
 

@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <set>
 
-#include "draw/sheets_pack.h"
-#include "draw/side_plane.h"
+#include "draw/section/side_plane.h"
 #include "draw/view_cases.h"
+#include "sheet/sheet_packer.h"
 #include "support/specs.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"

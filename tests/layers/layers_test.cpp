@@ -1,11 +1,10 @@
 // The one direction of the house: every #include in include/ and src/ against the table of layers.
 //
-//   diag → length → spec → bank → solve → check → stock → draw → render, with read and write for the
-//   formats and cli on top.
+//   diag → length → spec → bank → solve → check → stock → draw, with text and sheet, the kernel of
+//   drawings, beside them for draw and render, read and write for the formats and cli on top.
 //
-// Two things to know of the table: spec.h holds the choices (slide types, joints …) as enumerations,
-// which bank.h and the drawings use, so bank and draw may see spec; and what is known of UTF-8 lives
-// in draw, where text is set, and is used by write.
+// spec.h holds the choices (slide types, joints …) as enumerations, which bank.h and the drawings
+// use, so bank and draw may see spec.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -29,19 +28,22 @@ using Names = std::set<std::string, std::less<>>;
 const std::map<std::string, Names, std::less<>> kMayInclude{
     {"diag", {}},
     {"length", {"diag"}},
+    {"text", {"diag"}},
     {"spec", {"diag", "length"}},
     {"bank", {"diag", "length", "spec"}},
     {"solve", {"diag", "length", "spec", "bank"}},
     {"check", {"diag", "length", "spec", "bank", "solve"}},
     {"nest", {"diag", "length"}},
     {"stock", {"diag", "length", "spec", "bank", "solve", "check", "nest"}},
-    {"draw", {"diag", "length", "spec", "bank", "check", "nest", "stock"}},
-    {"render", {"diag", "length", "draw"}},
+    {"sheet", {"diag", "length", "text"}},
+    {"draw", {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet"}},
+    {"render", {"diag", "length", "text", "sheet"}},
     {"read", {"diag", "length", "spec"}},
-    {"write", {"diag", "length", "spec", "bank", "check", "nest", "stock", "draw", "read"}},
+    {"write",
+     {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet", "draw", "read"}},
     {"cli",
-     {"diag", "length", "spec", "bank", "solve", "check", "nest", "stock", "draw", "render", "read",
-      "write"}},
+     {"diag", "length", "text", "spec", "bank", "solve", "check", "nest", "stock", "sheet", "draw",
+      "render", "read", "write"}},
 };
 
 // Which layer a public header belongs to.
@@ -49,8 +51,8 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"diagnostic", "diag"},    {"length", "length"},     {"length_text", "length"},
     {"rational", "length"},    {"nest", "nest"},    {"spec", "spec"},         {"words", "spec"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
-    {"check", "check"},        {"sheet", "draw"},        {"draw", "draw"},
-    {"stick", "draw"},         {"text_metrics", "draw"},  {"render", "render"},     {"keys", "read"},
+    {"check", "check"},        {"sheet", "sheet"},        {"draw", "draw"},
+    {"stick", "draw"},         {"text_metrics", "sheet"},  {"render", "render"},     {"keys", "read"},
     {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
     {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},

@@ -26,15 +26,25 @@ static_assert(Length::Inches(15 * 8 + 3, 8) == Length::Picometers(390'525'000'00
 static_assert(Length::Inches(1, 512) * 512 == Length::Inches(1));
 
 template <class A, class B>
-concept CanAdd = requires(A a, B b) { a + b; };
+concept CanAdd = requires(A a, B b) {
+  a + b;
+};
 template <class A, class B>
-concept CanMultiply = requires(A a, B b) { a * b; };
+concept CanMultiply = requires(A a, B b) {
+  a* b;
+};
 template <class A, class B>
-concept CanDivide = requires(A a, B b) { a / b; };
+concept CanDivide = requires(A a, B b) {
+  a / b;
+};
 template <class A, class B>
-concept CanRemain = requires(A a, B b) { a % b; };
+concept CanRemain = requires(A a, B b) {
+  a % b;
+};
 template <class A, class B>
-concept CanCompare = requires(A a, B b) { a < b; };
+concept CanCompare = requires(A a, B b) {
+  a < b;
+};
 
 static_assert(CanAdd<Length, Length> && CanMultiply<Length, int> && CanMultiply<long, Length>);
 static_assert(!CanAdd<Length, int>, "a number has no unit");
@@ -63,7 +73,8 @@ class Lengths : public ::testing::Test {
 
   const std::uint32_t seed_ = testing::TestSeed();
   std::mt19937_64 engine_{seed_};
-  ::testing::ScopedTrace trace_{__FILE__, __LINE__, "TILLWRIGHT_TEST_SEED=" + std::to_string(seed_)};
+  ::testing::ScopedTrace trace_{__FILE__, __LINE__,
+                                "TILLWRIGHT_TEST_SEED=" + std::to_string(seed_)};
 };
 
 TEST_F(Lengths, SumsComeApartAgain) {  // (1)
@@ -113,7 +124,7 @@ TEST_F(Lengths, HalvesMakeTheWhole) {  // (3)
   for (int i = 0; i < 20'000; ++i) expect(Any());
 }
 
-TEST_F(Lengths, PartsBelowLeaveLessThanOnePicometreEach) {
+TEST_F(Lengths, PartsBelowLeaveLessThanOnePicometerEach) {
   for (int i = 0; i < 20'000; ++i) {
     const Length v = Any();
     const std::int64_t n = std::uniform_int_distribution<std::int64_t>(1, 1000)(engine_);

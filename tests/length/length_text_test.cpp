@@ -1,6 +1,6 @@
 // The text of lengths: what is accepted, what is refused and where, and how lengths are shown.
 //
-// 1 in = 25.4 mm exactly (NIST SP 811, Appendix B), so the picometres in the tables below are exact
+// 1 in = 25.4 mm exactly (NIST SP 811, Appendix B), so the picometers in the tables below are exact
 // and were worked by hand: 15 3/8 in = 15.375 · 25.4 mm = 390.525 mm.
 #include "tillwright/length_text.h"
 
@@ -96,7 +96,7 @@ const Accepted kAccepted[] = {
     {"15\u20093/8", kIn, kUsual},
     {"390.525\u202fmm", kIn, kUsual},
     {"\t15  3/8\tin ", kIn, kUsual},
-    // Decimals to the picometre and the finest exact inch.
+    // Decimals to the picometer and the finest exact inch.
     {".5", kIn, 12'700'000'000},
     {"0.000000001", kMm, 1},
     {"0.001953125", kIn, 49'609'375},
@@ -191,7 +191,7 @@ const Refused kRefused[] = {
     {"3000000/1000 mm", kSyntax, "3000000", "the fraction is too long"},
     {"1234567890123456789", kSyntax, "1234567890123456789", "too many digits"},
     {"15 3/8 in\x01", kSyntax, "\x01", "unexpected"},
-    // Not a whole count of picometres.
+    // Not a whole count of picometers.
     {"1/3", kInexact, "1/3", "cannot be held exactly"},
     {"2 \u2153", kInexact, "2 \u2153", "cannot be held exactly"},
     {"1/1024", kInexact, "1/1024", "cannot be held exactly"},
@@ -250,7 +250,7 @@ TEST(LengthText, SixtyFourthsComeBackOverTwoHundredInches) {
   EXPECT_EQ(seen, 12'801);
 }
 
-TEST(LengthText, EveryPicometreCountComesBackFromMillimetres) {
+TEST(LengthText, EveryPicometerCountComesBackFromMillimeters) {
   const std::uint32_t seed = testing::TestSeed();
   SCOPED_TRACE("TILLWRIGHT_TEST_SEED=" + std::to_string(seed));
   std::mt19937_64 engine(seed);
@@ -274,7 +274,7 @@ struct Shown {
   const char* millimeters;
 };
 
-TEST(LengthText, ShowsInchesAsFractionsAndMillimetresExactly) {
+TEST(LengthText, ShowsInchesAsFractionsAndMillimetersExactly) {
   for (const Shown& row : {
            Shown{0, "0", "0"},
            Shown{kUsual, "15 3/8", "390.525"},

@@ -12,7 +12,7 @@ namespace tillwright::testing {
 
 enum class Turning { kAsGiven, kNone, kAll };
 
-// A count of the file becomes so many millimetres. `turning` holds for files that name no kerf: the
+// A count of the file becomes so many millimeters. `turning` holds for files that name no kerf: the
 // academic sets, which are run both ways.
 [[nodiscard]] NestJob ReadInstance(std::string_view text, Turning turning);
 

@@ -81,8 +81,8 @@ TEST(Nest, GivesTheSamePlanForTheSameJob) {
   }
 }
 
-// A kerf is needed between neighbours, not at the edges: 3 x 100 + 2 x 3 = 306.
-TEST(Nest, KeepsAKerfBetweenNeighboursOnly) {
+// A kerf is needed between neighbors, not at the edges: 3 x 100 + 2 x 3 = 306.
+TEST(Nest, KeepsAKerfBetweenNeighborsOnly) {
   NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(50), .count = 3}},
               .stock = {{.label = "s", .along = Mm(306), .across = Mm(50)}},
               .kerf = Mm(3)};
@@ -94,7 +94,7 @@ TEST(Nest, KeepsAKerfBetweenNeighboursOnly) {
   EXPECT_THAT(FaultsOf(job, plan), IsEmpty());
 }
 
-// Sizes with no common measure worth counting in: parts in picometres beside inches.
+// Sizes with no common measure worth counting in: parts in picometers beside inches.
 TEST(Nest, TakesSizesOfAnyFineness) {
   NestJob job{.parts = {{.label = "a",
                          .along = Length::Picometers(300'000'000'001),
@@ -211,7 +211,7 @@ TEST(Nest, ListsNoCutThatFreesAnOffcutFromWaste) {
                                                        Rect{Mm(6), Mm(606), Mm(733), Mm(608)}));
 }
 
-// A sheet that is half a millimetre more than its part: the part keeps its size.
+// A sheet that is half a millimeter more than its part: the part keeps its size.
 TEST(Nest, LeavesAPartThatFillsItsSheetItsOwnSize) {
   const NestJob job{.parts = {{.label = "a", .along = Mm(100), .across = Mm(50)}},
                     .stock = {{.label = "s",
@@ -246,8 +246,8 @@ TEST(Nest, SaysInWhichWayALayoutCannotBeBettered) {
             "2 sheets; no layout cut edge to edge can cost less (proved)");
 }
 
-// A sheet of 100 takes one part of 60, and so does the offcut that is there: three of four parts are
-// bought a sheet each, though two sheets and the offcut have area enough.
+// A sheet of 100 takes one part of 60, and so does the offcut that is there: three of four parts
+// are bought a sheet each, though two sheets and the offcut have area enough.
 TEST(Nest, ProvesWhatAnOrderCostsBesideWhatIsOnHand) {
   NestJob job{.parts = {{.label = "a", .along = Mm(60), .across = Mm(100), .count = 4}},
               .stock = {{.label = "s", .along = Mm(100), .across = Mm(100), .price = 1000},

@@ -20,7 +20,7 @@ std::int64_t BestValue(const std::string& file, Turning turning) {
   const NestJob job = ReadInstance(Instance(file), turning);
   const nest::Integers integers = nest::ToIntegers(job);
   nest::Guillotine program(integers.problem);
-  // The problem counts in a unit of its own; areas are taken back to square millimetres.
+  // The problem counts in a unit of its own; areas are taken back to square millimeters.
   const std::int64_t unit = integers.unit.picometers() / Length::kPerMillimeter;
   std::vector<std::int32_t> values;
   for (const nest::Part& part : integers.problem.parts) {

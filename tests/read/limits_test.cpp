@@ -76,7 +76,7 @@ TEST(Limits, SixteenMebibytesPassAndOneByteMoreIsRefused) {
   EXPECT_EQ(read.diagnostics()[0].code, DiagnosticCode::kTooBig);
 }
 
-TEST(Limits, LengthsEndAtAHundredMetres) {
+TEST(Limits, LengthsEndAtAHundredMeters) {
   const auto with = [](const char* width) {
     return R"({"opening": {"width": )" + std::string(width) +
            R"(, "height": 9, "depth": 9}, "drawers": [{}]})";
@@ -122,14 +122,13 @@ TEST(Limits, AMillionBracketsAreRefusedAtOnce) {
 TEST(Limits, FilesMadeToWasteTimeAreRefusedSoon) {
   std::string keys = "{";
   for (int i = 0; i < 300'000; ++i) keys += "\"k" + std::to_string(i) + "\":0,";
-  ExpectRefusedAtOnce(keys + "\"k0\":0}");                        // unknown keys without end
-  ExpectRefusedAtOnce("[" + Repeated("0,", 4'000'000) + "0]");    // values without end
+  ExpectRefusedAtOnce(keys + "\"k0\":0}");                            // unknown keys without end
+  ExpectRefusedAtOnce("[" + Repeated("0,", 4'000'000) + "0]");        // values without end
   ExpectRefusedAtOnce("[1 /*" + std::string(4'000'000, ',') + "*/");  // commas in a comment
   ExpectRefusedAtOnce("[" + Repeated("1,]", 500'000));
   ExpectRefusedAtOnce(std::string(4'000'000, '/'));
   ExpectRefusedAtOnce("\"" + std::string(4'000'000, '\\'));
-  ExpectRefusedAtOnce("{" + kOpening + ", \"drawers\": [" + Repeated("{\"x\":1},", 9'999) +
-                      "{}]}");
+  ExpectRefusedAtOnce("{" + kOpening + ", \"drawers\": [" + Repeated("{\"x\":1},", 9'999) + "{}]}");
   ExpectRefusedAtOnce("{" + kOpening + ", \"drawers\": [{}], \"measured\": {\"width\": [" +
                       Repeated("{},", 200'000) + "{}]}}");
 }

@@ -5,15 +5,15 @@
 #include <utility>
 #include <vector>
 
-#include "draw/annotation.h"
-#include "draw/dimension.h"
-#include "draw/hatch.h"
-#include "draw/rich_text.h"
+#include "sheet/annotation.h"
+#include "sheet/dimension.h"
+#include "sheet/hatch.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {
 
-constexpr double kScale = 25.4 / 8;  // paper millimetres to an inch at 1:8
+constexpr double kScale = 25.4 / 8;  // paper millimeters to an inch at 1:8
 
 struct FrontRow {
   double height;  // inches
@@ -99,13 +99,13 @@ class Demo {
     const std::string number = std::to_string(i + 1);
     SheetGroup& front = AddGroup(sheet_, "front-" + number, "Drawer front " + number, 1);
     front.primitives.emplace_back(InsetOutline(box, Pen::kFront));
-    const PaperPoint centre = box.Centre();
-    AddBalloon(front, {centre.x - 14, centre.y}, 2.5, number, metrics_);
+    const PaperPoint center = box.Center();
+    AddBalloon(front, {center.x - 14, center.y}, 2.5, number, metrics_);
     LabelStyle style;
     front.primitives.emplace_back(MakeLabel(metrics_, "23 3/4 × " + std::string(kFronts[i].text),
-                                            style, {centre.x - 9.5, centre.y},
+                                            style, {center.x - 9.5, center.y},
                                             "D" + number + ".front"));
-    AddGrainArrow(front, {box.right - 7.5, centre.y}, 9, PaperAxis::kHorizontal);
+    AddGrainArrow(front, {box.right - 7.5, center.y}, 9, PaperAxis::kHorizontal);
   }
 
   void ElevationDimensions() {
@@ -186,7 +186,7 @@ class Demo {
     view.primitives.emplace_back(thin);
     LabelStyle style;
     style.cap_height = i == 0 ? 1.8 : 2.2;
-    style.anchor = TextAnchor::kCentre;
+    style.anchor = TextAnchor::kCenter;
     view.primitives.emplace_back(
         MakeLabel(metrics_, "BOX " + std::to_string(i + 1), style,
                   {CaseFront() + 10 * kScale, (top + panel) / 2 + (i == 0 ? 0.4 : 0)}, ""));
@@ -214,7 +214,7 @@ class Demo {
     SheetGroup& view = AddGroup(sheet_, "detail-b", "Detail B: groove and gap", 0);
     const double radius = 19;
     const PaperDisc disc{{space_.right - 27, space_.top + 32}, radius};
-    const PaperPoint c = disc.centre;
+    const PaperPoint c = disc.center;
     const PaperBox side{c.x - 7, c.y - 40, c.x - 7 + 12.7, c.y + 9};
     const PaperBox front{c.x - 7 - 19.05, c.y - 40, c.x - 7, c.y + 12};
     const PaperBox lower{front.left, front.bottom + 3.175, front.right, c.y + 40};
@@ -237,7 +237,7 @@ class Demo {
 
   void DetailSizes(SheetGroup& view, const PaperDisc& disc, const PaperBox& side,
                    const PaperBox& front, const PaperBox& lower, const PaperBox& groove) {
-    const PaperPoint c = disc.centre;
+    const PaperPoint c = disc.center;
     SingleDimension gap{PaperSide::kLeft, front.bottom,   lower.top, c.x - 23, c.x - 15.5,
                         c.x - 15.5,       {"1/8", "gap"}, true,      false};
     AddSingleDimension(view, gap, style_, metrics_);
@@ -270,7 +270,7 @@ class Demo {
     }
   }
 
-  // Solid wood and its two patterns, a hole with its centre lines.
+  // Solid wood and its two patterns, a hole with its center lines.
   void Joint() {
     SheetGroup& view = AddGroup(sheet_, "detail-c", "Detail C: pull and edge", 0);
     const double x = space_.right - 49;
@@ -285,7 +285,7 @@ class Demo {
     view.primitives.emplace_back(HatchLongGrain(along, PaperAxis::kHorizontal, 1.7, Pen::kHatch));
     view.primitives.emplace_back(BoxOutline(rail, Pen::kDetailCut));
     view.primitives.emplace_back(Circle{hole, 2.38, Pen::kDetailCut, Tone::kPaper});
-    AddCentreMark(view, hole, 2.38);
+    AddCenterMark(view, hole, 2.38);
     AddLeaderNote(view,
                   {{hole.x + 1.7, hole.y - 1.7},
                    {x + 37, y - 0.5},

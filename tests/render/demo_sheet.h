@@ -2,7 +2,7 @@
 #ifndef TILLWRIGHT_TESTS_RENDER_DEMO_SHEET_H_
 #define TILLWRIGHT_TESTS_RENDER_DEMO_SHEET_H_
 
-#include "draw/title_block.h"
+#include "sheet/title_block.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 

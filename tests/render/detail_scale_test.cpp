@@ -55,13 +55,13 @@ std::vector<PaperPoint> TicksOfGap(const Sheet& sheet) {
   return ticks;
 }
 
-// Neighbouring ticks of one chain.
+// Neighboring ticks of one chain.
 struct Distance {
   PaperPoint from, to;
 };
 
-std::vector<Distance> Neighbours(std::vector<PaperPoint> ticks, double PaperPoint::*along,
-                                 double PaperPoint::*across) {
+std::vector<Distance> Neighbors(std::vector<PaperPoint> ticks, double PaperPoint::*along,
+                                double PaperPoint::*across) {
   std::ranges::sort(ticks, [&](const PaperPoint& a, const PaperPoint& b) {
     if (std::abs(a.*across - b.*across) > 1e-6) return a.*across < b.*across;
     return a.*along < b.*along;
@@ -81,24 +81,24 @@ std::vector<Distance> Neighbours(std::vector<PaperPoint> ticks, double PaperPoin
 constexpr double kBeside = 2.6;  // mm
 
 // What the picture shows between two ticks of a level chain above the piece.
-double FoundAcross(const GreyPicture& picture, const Distance& d) {
+double FoundAcross(const GrayPicture& picture, const Distance& d) {
   const auto row = static_cast<unsigned>((d.from.y + kBeside) / kPixel);
-  const auto grey = [&](unsigned i) { return picture.At(i, row); };
-  return CentreOfLine(d.to.x, kDpi, picture.width, grey) -
-         CentreOfLine(d.from.x, kDpi, picture.width, grey);
+  const auto gray = [&](unsigned i) { return picture.At(i, row); };
+  return CenterOfLine(d.to.x, kDpi, picture.width, gray) -
+         CenterOfLine(d.from.x, kDpi, picture.width, gray);
 }
 
 // The same of an upright chain; the piece is on its right, or on its left.
-double FoundUpright(const GreyPicture& picture, const Distance& d, bool piece_right) {
+double FoundUpright(const GrayPicture& picture, const Distance& d, bool piece_right) {
   const auto column =
       static_cast<unsigned>((d.from.x + (piece_right ? kBeside : -kBeside)) / kPixel);
-  const auto grey = [&](unsigned i) { return picture.At(column, i); };
-  return CentreOfLine(d.to.y, kDpi, picture.height, grey) -
-         CentreOfLine(d.from.y, kDpi, picture.height, grey);
+  const auto gray = [&](unsigned i) { return picture.At(column, i); };
+  return CenterOfLine(d.to.y, kDpi, picture.height, gray) -
+         CenterOfLine(d.from.y, kDpi, picture.height, gray);
 }
 
 // Holds a picture of the sheet at 600 dpi against what is known of the piece.
-void ExpectTrueDetail(const GreyPicture& picture, const Sheet& sheet) {
+void ExpectTrueDetail(const GrayPicture& picture, const Sheet& sheet) {
   ASSERT_GT(picture.width, 1000U);
   // One level chain, above the piece; all others are upright.
   std::vector<PaperPoint> ticks = TicksOfGap(sheet);
@@ -111,11 +111,11 @@ void ExpectTrueDetail(const GreyPicture& picture, const Sheet& sheet) {
         return a.x < b.x;
       })->x;
   std::vector<double> across;
-  for (const Distance& d : Neighbours({ticks.begin(), others}, &PaperPoint::x, &PaperPoint::y)) {
+  for (const Distance& d : Neighbors({ticks.begin(), others}, &PaperPoint::x, &PaperPoint::y)) {
     across.push_back(FoundAcross(picture, d));
   }
   std::vector<double> upright;
-  for (const Distance& d : Neighbours({others, ticks.end()}, &PaperPoint::y, &PaperPoint::x)) {
+  for (const Distance& d : Neighbors({others, ticks.end()}, &PaperPoint::y, &PaperPoint::x)) {
     upright.push_back(FoundUpright(picture, d, d.from.x < left + 1));
   }
   std::ranges::sort(upright);
@@ -139,7 +139,7 @@ TEST(DetailScale, HoldsForSvgAsDrawnByABrowser) {
       "--window-size=600,600 --user-data-dir=" +
       profile + " --screenshot=" + png.path() + " file://" + svg.path() + "; rm -rf " + profile +
       "; }");
-  const GreyPicture picture = DecodePng(png.Read());
+  const GrayPicture picture = DecodePng(png.Read());
   ASSERT_GT(picture.width, 0U) << run.output;
   ExpectTrueDetail(picture, *view);
 }

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "draw/rich_text.h"
+#include "sheet/rich_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright {

@@ -7,10 +7,10 @@
 #include <string>
 #include <vector>
 
-#include "draw/rich_text.h"
 #include "render/demo_sheet.h"
 #include "render/pdf_catalog.h"
 #include "render/tools.h"
+#include "sheet/rich_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright {

@@ -26,7 +26,7 @@ Sheet Shapes() {
 TEST(RenderPng, LaysShadeAndPaperOverInk) {
   const Rendered png = RenderPng(Shapes(), 100);
   ASSERT_TRUE(png.ok()) << png.fault;
-  const GreyPicture picture = DecodePng(png.bytes);
+  const GrayPicture picture = DecodePng(png.bytes);
   ASSERT_EQ(picture.width, 100U);
   EXPECT_EQ(picture.At(2, 2), 255);
   EXPECT_EQ(picture.At(15, 15), 0);
@@ -35,7 +35,7 @@ TEST(RenderPng, LaysShadeAndPaperOverInk) {
   EXPECT_EQ(picture.At(70, 70), 255);
 }
 
-TEST(RenderPng, IsGreyAndKnowsItsResolution) {
+TEST(RenderPng, IsGrayAndKnowsItsResolution) {
   const std::string bytes = RenderPng(Shapes(), 300).bytes;
   EXPECT_EQ(bytes[24], 8) << "bits a sample";
   EXPECT_EQ(bytes[25], 0) << "grey";
@@ -46,7 +46,7 @@ TEST(RenderPng, IsGreyAndKnowsItsResolution) {
 }
 
 TEST(RenderPng, RoundsPagesUpToWholePixels) {
-  const GreyPicture picture =
+  const GrayPicture picture =
       DecodePng(RenderPng(Sheet{.width = 297, .height = 210, .name = "a4"}, 300).bytes);
   EXPECT_EQ(picture.width, 3508U);
   EXPECT_EQ(picture.height, 2481U);
@@ -58,11 +58,11 @@ TEST(RenderPng, LooksLikeTheSvg) {
   const TempFile svg(".svg", RenderSvg(sheet).bytes);
   const TempFile png(".png", "");
   ASSERT_EQ(RunTool("rsvg-convert -z 3 -b white " + svg.path() + " -o " + png.path()).status, 0);
-  const GreyPicture theirs = DecodePng(png.Read());
-  const GreyPicture ours = DecodePng(RenderPng(sheet, 288).bytes);
+  const GrayPicture theirs = DecodePng(png.Read());
+  const GrayPicture ours = DecodePng(RenderPng(sheet, 288).bytes);
   ASSERT_EQ(theirs.width, ours.width);
   ASSERT_EQ(theirs.height, ours.height);
-  // The two draw edges with greys of their own; not one pixel may be ink here and paper there.
+  // The two draw edges with grays of their own; not one pixel may be ink here and paper there.
   int opposite = 0;
   for (std::size_t i = 0; i < ours.pixels.size(); ++i) {
     if (std::abs(static_cast<int>(ours.pixels[i]) - theirs.pixels[i]) > 160) ++opposite;

@@ -11,5 +11,5 @@ add_executable(tillwright_render_tests
 target_include_directories(tillwright_render_tests PRIVATE
   ${CMAKE_CURRENT_LIST_DIR}/.. ${CMAKE_CURRENT_LIST_DIR}/../../src)
 target_link_libraries(tillwright_render_tests PRIVATE
-  tillwright_cairo tillwright_flags PNG::PNG GTest::gmock_main)
+  tillwright_core tillwright_render tillwright_flags PNG::PNG GTest::gmock_main)
 gtest_discover_tests(tillwright_render_tests DISCOVERY_MODE PRE_TEST TEST_PREFIX render/)

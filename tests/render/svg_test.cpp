@@ -6,10 +6,10 @@
 #include <set>
 #include <string>
 
-#include "draw/layout_faults.h"
-#include "draw/rich_text.h"
 #include "render/demo_sheet.h"
 #include "render/tools.h"
+#include "sheet/layout_faults.h"
+#include "sheet/rich_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -93,8 +93,8 @@ TEST(RenderSvg, DrawsUpwardTextTurned) {
   EXPECT_THAT(svg, HasSubstr("<text transform=\"matrix(0 -1 1 0 50 60)\""));
 }
 
-// The same bytes in whatever order: a picture with turned text leaves the library's face turned, and an
-// outline that is first asked for afterwards must not be.
+// The same bytes in whatever order: a picture with turned text leaves the library's face turned,
+// and an outline that is first asked for afterwards must not be.
 TEST(RenderSvg, OutlinesStandUprightAfterAPictureWithTurnedText) {
   LabelStyle turned;
   turned.turn = TextTurn::kUpward;
@@ -152,7 +152,7 @@ TEST(RenderSvg, UsesEveryGlyphItDefinesAndDefinesEveryGlyphItUses) {
   EXPECT_EQ(used, defined);
 }
 
-TEST(RenderSvg, HasColoursForDarkScreensOnly) {
+TEST(RenderSvg, HasColorsForDarkScreensOnly) {
   const std::string svg = Svg(OnA4({}));
   EXPECT_THAT(svg, HasSubstr("@media screen and (prefers-color-scheme:dark)"));
   EXPECT_THAT(svg, Not(HasSubstr("class=")));

@@ -44,8 +44,8 @@ std::string TempFile::Read() const {
   return bytes.str();
 }
 
-GreyPicture DecodePng(const std::string& bytes) {
-  GreyPicture picture;
+GrayPicture DecodePng(const std::string& bytes) {
+  GrayPicture picture;
   png_image image{};
   image.version = PNG_IMAGE_VERSION;
   if (png_image_begin_read_from_memory(&image, bytes.data(), bytes.size()) == 0) return picture;

@@ -31,8 +31,8 @@ class TempFile {
   std::string path_;
 };
 
-// Grey pixels, row by row from the top; 0 is black.
-struct GreyPicture {
+// Gray pixels, row by row from the top; 0 is black.
+struct GrayPicture {
   unsigned width = 0;
   unsigned height = 0;
   std::vector<unsigned char> pixels;
@@ -40,18 +40,18 @@ struct GreyPicture {
   [[nodiscard]] unsigned char At(unsigned x, unsigned y) const { return pixels[y * width + x]; }
 };
 // Transparent pixels show white. Empty when the bytes are not a PNG.
-[[nodiscard]] GreyPicture DecodePng(const std::string& bytes);
+[[nodiscard]] GrayPicture DecodePng(const std::string& bytes);
 
-// The centre of darkness within 0.9 mm of where a line should be, mm; `grey(i)` is the pixel i of a
+// The center of darkness within 0.9 mm of where a line should be, mm; `gray(i)` is the pixel i of a
 // row or column of `size` pixels.
-template <class Grey>
-[[nodiscard]] double CentreOfLine(double expected, double dpi, unsigned size, const Grey& grey) {
+template <class Gray>
+[[nodiscard]] double CenterOfLine(double expected, double dpi, unsigned size, const Gray& gray) {
   const auto from = static_cast<unsigned>((expected - 0.9) * dpi / 25.4);
   const auto to = static_cast<unsigned>((expected + 0.9) * dpi / 25.4);
   double mass = 0;
   double moment = 0;
   for (unsigned i = from; i <= to && i < size; ++i) {
-    const double dark = 255.0 - grey(i);
+    const double dark = 255.0 - gray(i);
     mass += dark;
     moment += dark * (i + 0.5);
   }

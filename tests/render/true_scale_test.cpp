@@ -1,13 +1,13 @@
-// A millimetre of a sheet is a millimetre of paper, measured on what other programs draw at 600
-// dpi: the centre of mass of a line's darkness repeats to 0.001 mm; 0.02 mm is asked for.
+// A millimeter of a sheet is a millimeter of paper, measured on what other programs draw at 600
+// dpi: the center of mass of a line's darkness repeats to 0.001 mm; 0.02 mm is asked for.
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <string>
 #include <vector>
 
-#include "draw/title_block.h"
 #include "render/tools.h"
+#include "sheet/title_block.h"
 #include "tillwright/render.h"
 
 namespace tillwright {
@@ -30,18 +30,18 @@ Sheet RulerSheet() {
 }
 
 void ExpectTrueScale(const std::string& png) {
-  const GreyPicture picture = DecodePng(png);
+  const GrayPicture picture = DecodePng(png);
   ASSERT_GT(picture.width, 7000U);
   const auto row = static_cast<unsigned>(15 * kDpi / 25.4);
   for (const double x : kPlaces) {
     const double found =
-        CentreOfLine(x, kDpi, picture.width, [&](unsigned i) { return picture.At(i, row); });
+        CenterOfLine(x, kDpi, picture.width, [&](unsigned i) { return picture.At(i, row); });
     EXPECT_NEAR(found, x, kLimit);
   }
   const auto column = static_cast<unsigned>(30 * kDpi / 25.4);
   for (const double y : {4.0, 26.0}) {
     const double found =
-        CentreOfLine(y, kDpi, picture.height, [&](unsigned i) { return picture.At(column, i); });
+        CenterOfLine(y, kDpi, picture.height, [&](unsigned i) { return picture.At(column, i); });
     EXPECT_NEAR(found, y, kLimit);
   }
 }
@@ -86,9 +86,9 @@ TEST(TrueScale, CirclesAreRound) {
       RunTool("pdftocairo -r 600 -gray -png -singlefile " + pdf.path() + " " + png.path()).status,
       0);
   for (const std::string& bytes : {RunTool("cat " + path).output, RenderPng(sheet, 600).bytes}) {
-    const GreyPicture picture = DecodePng(bytes);
+    const GrayPicture picture = DecodePng(bytes);
     double area = 0;
-    for (const unsigned char grey : picture.pixels) area += (255.0 - grey) / 255;
+    for (const unsigned char gray : picture.pixels) area += (255.0 - gray) / 255;
     const double mm2 = area * 25.4 * 25.4 / (kDpi * kDpi);
     EXPECT_NEAR(std::sqrt(mm2 / 3.14159265358979), 25, 0.004);
   }

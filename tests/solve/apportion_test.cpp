@@ -95,64 +95,160 @@ TEST_P(ApportionTable, GivesTheSizesWorkedByHand) {
 
 const std::vector<Case>& Cases() {
   static const std::vector<Case> cases{
-      // 25 3/4 in by three: 824/32 = 3 x 274 + 2; ideals 274 2/3 each, so two get one more, and ties
+      // 25 3/4 in by three: 824/32 = 3 x 274 + 2; ideals 274 2/3 each, so two get one more, and
+      // ties
       // go to the later: 274, 275, 275.
-      {"EqualTiesGoToTheLater", "25 3/4", "1/32", {Free(), Free(), Free()}, Equal(),
-       {"8 9/16", "8 19/32", "8 19/32"}, "0"},
+      {"EqualTiesGoToTheLater",
+       "25 3/4",
+       "1/32",
+       {Free(), Free(), Free()},
+       Equal(),
+       {"8 9/16", "8 19/32", "8 19/32"},
+       "0"},
       // 25 49/64 in = 824 1/2 increments of 1/32: the half increment is the sliver.
-      {"TheSliverIsLessThanAnIncrement", "25 49/64", "1/32", {Free(), Free(), Free()}, Equal(),
-       {"8 9/16", "8 19/32", "8 19/32"}, "1/64"},
+      {"TheSliverIsLessThanAnIncrement",
+       "25 49/64",
+       "1/32",
+       {Free(), Free(), Free()},
+       Equal(),
+       {"8 9/16", "8 19/32", "8 19/32"},
+       "1/64"},
       // Weights 1 : 2 : 3 of 12 in: 2, 4, 6.
-      {"WeightsShareInProportion", "12", "1/32", {Free({1, 1}), Free({2, 1}), Free({3, 1})},
-       Equal(), {"2", "4", "6"}, "0"},
+      {"WeightsShareInProportion",
+       "12",
+       "1/32",
+       {Free({1, 1}), Free({2, 1}), Free({3, 1})},
+       Equal(),
+       {"2", "4", "6"},
+       "0"},
       // 4/3 : 1 of 14 in: 8 and 6.
       {"RationalWeights", "14", "1/32", {Free({4, 3}), Free()}, Equal(), {"8", "6"}, "0"},
       // 3 exact leaves 9 for two: 4 1/2 each.
-      {"ExactIsTakenAsTyped", "12", "1/32", {Free(), Exact("3"), Free()}, Equal(),
-       {"4 1/2", "3", "4 1/2"}, "0"},
+      {"ExactIsTakenAsTyped",
+       "12",
+       "1/32",
+       {Free(), Exact("3"), Free()},
+       Equal(),
+       {"4 1/2", "3", "4 1/2"},
+       "0"},
       // An exact size off the grid leaves a sliver: 12 - 3 1/64 = 8 63/64 = 8 31/32 + 1/64.
-      {"AnExactSizeOffTheGridLeavesASliver", "12", "1/32", {Exact("3 1/64"), Free()}, Equal(),
-       {"3 1/64", "8 31/32"}, "1/64"},
+      {"AnExactSizeOffTheGridLeavesASliver",
+       "12",
+       "1/32",
+       {Exact("3 1/64"), Free()},
+       Equal(),
+       {"3 1/64", "8 31/32"},
+       "1/64"},
       // min 8 of 18: the other two share 10.
-      {"AMinHoldsAndTheOthersShareTheRest", "18", "1/32",
-       {Free(), Free(), Bounded("8", "")}, Equal(), {"5", "5", "8"}, "0"},
+      {"AMinHoldsAndTheOthersShareTheRest",
+       "18",
+       "1/32",
+       {Free(), Free(), Bounded("8", "")},
+       Equal(),
+       {"5", "5", "8"},
+       "0"},
       // max 4 of 18: the other two share 14.
-      {"AMaxHolds", "18", "1/32", {Bounded("", "4"), Free(), Free()}, Equal(), {"4", "7", "7"},
+      {"AMaxHolds",
+       "18",
+       "1/32",
+       {Bounded("", "4"), Free(), Free()},
+       Equal(),
+       {"4", "7", "7"},
        "0"},
       // min 7 1/100 rounds up to 7 1/32, max 4 1/100 down to 4: 18 - 11 1/32 = 6 31/32.
-      {"BoundsAreRoundedInward", "18", "1/32", {Bounded("7.01", ""), Bounded("", "4.01"), Free()},
-       Equal(), {"7 1/32", "4", "6 31/32"}, "0"},
+      {"BoundsAreRoundedInward",
+       "18",
+       "1/32",
+       {Bounded("7.01", ""), Bounded("", "4.01"), Free()},
+       Equal(),
+       {"7 1/32", "4", "6 31/32"},
+       "0"},
       // shares 2, 3, 5 of 20 in; the entry of an exact child is not used.
-      {"SharesList", "20", "1/32", {Free(), Free(), Free()}, Shares({{2, 1}, {3, 1}, {5, 1}}),
-       {"4", "6", "10"}, "0"},
-      {"SharesSkipExactChildren", "24", "1/32", {Free(), Exact("4"), Free()},
-       Shares({{1, 1}, {99, 1}, {3, 1}}), {"5", "4", "15"}, "0"},
+      {"SharesList",
+       "20",
+       "1/32",
+       {Free(), Free(), Free()},
+       Shares({{2, 1}, {3, 1}, {5, 1}}),
+       {"4", "6", "10"},
+       "0"},
+      {"SharesSkipExactChildren",
+       "24",
+       "1/32",
+       {Free(), Exact("4"), Free()},
+       Shares({{1, 1}, {99, 1}, {3, 1}}),
+       {"5", "4", "15"},
+       "0"},
       // 2^0 : 2^1 : 2^2 of 21: 3, 6, 12.
-      {"GeometricByRatio", "21", "1/32", {Free(), Free(), Free()}, Geometric({2, 1}),
-       {"3", "6", "12"}, "0"},
+      {"GeometricByRatio",
+       "21",
+       "1/32",
+       {Free(), Free(), Free()},
+       Geometric({2, 1}),
+       {"3", "6", "12"},
+       "0"},
       // first 3 of 21 in three: 3 (1 + r + r^2) = 21, r^2 + r - 6 = 0, r = 2.
-      {"GeometricFromTheFirst", "21", "1/32", {Free(), Free(), Free()}, GeometricFrom("3"),
-       {"3", "6", "12"}, "0"},
+      {"GeometricFromTheFirst",
+       "21",
+       "1/32",
+       {Free(), Free(), Free()},
+       GeometricFrom("3"),
+       {"3", "6", "12"},
+       "0"},
       // r below one: 12, 6, 3.
-      {"GeometricFromALargeFirst", "21", "1/32", {Free(), Free(), Free()}, GeometricFrom("12"),
-       {"12", "6", "3"}, "0"},
+      {"GeometricFromALargeFirst",
+       "21",
+       "1/32",
+       {Free(), Free(), Free()},
+       GeometricFrom("12"),
+       {"12", "6", "3"},
+       "0"},
       // step 1 of 18 in three: mu = (18 - 3) / 3 = 5: 5, 6, 7.
-      {"ArithmeticByStep", "18", "1/32", {Free(), Free(), Free()}, Arithmetic("1"),
-       {"5", "6", "7"}, "0"},
-      {"ArithmeticByNegativeStep", "18", "1/32", {Free(), Free(), Free()}, Arithmetic("-1"),
-       {"7", "6", "5"}, "0"},
+      {"ArithmeticByStep",
+       "18",
+       "1/32",
+       {Free(), Free(), Free()},
+       Arithmetic("1"),
+       {"5", "6", "7"},
+       "0"},
+      {"ArithmeticByNegativeStep",
+       "18",
+       "1/32",
+       {Free(), Free(), Free()},
+       Arithmetic("-1"),
+       {"7", "6", "5"},
+       "0"},
       // first 4 of 18 in three: s = 2 (18 - 12) / 6 = 2: 4, 6, 8.
-      {"ArithmeticFromTheFirst", "18", "1/32", {Free(), Free(), Free()}, ArithmeticFrom("4"),
-       {"4", "6", "8"}, "0"},
+      {"ArithmeticFromTheFirst",
+       "18",
+       "1/32",
+       {Free(), Free(), Free()},
+       ArithmeticFrom("4"),
+       {"4", "6", "8"},
+       "0"},
       // step 2 of 18, the last held to 7: mu + mu + 2 = 11, mu = 4 1/2: 4 1/2, 6 1/2, 7.
-      {"ArithmeticWithABound", "18", "1/32", {Free(), Free(), Bounded("", "7")}, Arithmetic("2"),
-       {"4 1/2", "6 1/2", "7"}, "0"},
-      {"ALoneFlexibleChildTakesAll", "10", "1/32", {Exact("4"), Free()}, GeometricFrom("3"),
-       {"4", "6"}, "0"},
+      {"ArithmeticWithABound",
+       "18",
+       "1/32",
+       {Free(), Free(), Bounded("", "7")},
+       Arithmetic("2"),
+       {"4 1/2", "6 1/2", "7"},
+       "0"},
+      {"ALoneFlexibleChildTakesAll",
+       "10",
+       "1/32",
+       {Exact("4"), Free()},
+       GeometricFrom("3"),
+       {"4", "6"},
+       "0"},
       {"AllExactLeavesTheRest", "10", "1/32", {Exact("4"), Exact("5")}, Equal(), {"4", "5"}, "1"},
       {"AllExactMayBeTooLong", "10", "1/32", {Exact("6"), Exact("5")}, Equal(), {"6", "5"}, "-1"},
-      // In millimetres: 500.3 by two at 0.5: G = 500, 250 each, sliver 0.3.
-      {"Millimetres", "500.3 mm", "0.5 mm", {Free(), Free()}, Equal(), {"250 mm", "250 mm"},
+      // In millimeters: 500.3 by two at 0.5: G = 500, 250 each, sliver 0.3.
+      {"Millimetres",
+       "500.3 mm",
+       "0.5 mm",
+       {Free(), Free()},
+       Equal(),
+       {"250 mm", "250 mm"},
        "0.3 mm"},
   };
   return cases;
@@ -210,8 +306,8 @@ TEST(Apportion, SaysWhenBoundsMoveTheFirst) {
 }
 
 // Weights of hundreds of bits are exact too. r = 3/2 over 200 children of 100 m at 1 pm: each size
-// is within one increment of its ideal, computed here by an independent recurrence: h[i+1] = 3/2 h[i]
-// up to the two roundings.
+// is within one increment of its ideal, computed here by an independent recurrence: h[i+1] = 3/2
+// h[i] up to the two roundings.
 TEST(Apportion, HandlesWeightsOfAnyLengthExactly) {
   const std::vector<ApportionChild> children(60, Free());
   const Apportioned got = Apportion(L("100 m"), L("0.000000001 mm"), children, Geometric({3, 2}));
@@ -232,7 +328,7 @@ TEST(Apportion, GivesTheSameByBothIntegerPaths) {
   // and scaling the weights by a common factor must change nothing.
   std::vector<ApportionChild> small;
   std::vector<ApportionChild> large;
-  const std::vector<Rational> odd{{999999999989, 1}, {999999999961, 7}, {999999999959, 11},
+  const std::vector<Rational> odd{{999999999989, 1},  {999999999961, 7},  {999999999959, 11},
                                   {999999999937, 13}, {999999999899, 17}, {999999999877, 999983}};
   for (const Rational& weight : odd) large.push_back(Free(weight));
   const Apportioned big = Apportion(L("30"), L("1/32"), large, Equal());

@@ -69,10 +69,18 @@ TEST(BankProperty, FrontsAndGapsCloseExactly) {
     for (const Overlap& overlap : bank.overlaps) {
       const Rect& r = bank.spaces[static_cast<std::size_t>(overlap.space)].front.rect;
       switch (overlap.edge) {
-        case Edge::kTop: EXPECT_EQ(bank.opening_height + overlap.size, r.Top()); break;
-        case Edge::kBottom: EXPECT_EQ(-overlap.size, r.y); break;
-        case Edge::kLeft: EXPECT_EQ(-overlap.size, r.x); break;
-        case Edge::kRight: EXPECT_EQ(bank.opening_width + overlap.size, r.Right()); break;
+        case Edge::kTop:
+          EXPECT_EQ(bank.opening_height + overlap.size, r.Top());
+          break;
+        case Edge::kBottom:
+          EXPECT_EQ(-overlap.size, r.y);
+          break;
+        case Edge::kLeft:
+          EXPECT_EQ(-overlap.size, r.x);
+          break;
+        case Edge::kRight:
+          EXPECT_EQ(bank.opening_width + overlap.size, r.Right());
+          break;
       }
     }
   });
@@ -123,7 +131,7 @@ TEST(BankProperty, CellsNeverOverlapOneAnotherOrAMember) {
   });
 }
 
-TEST(BankProperty, InchesAndMillimetresOfTheSameSpecAgree) {
+TEST(BankProperty, InchesAndMillimetersOfTheSameSpecAgree) {
   std::uint32_t solved = 0;
   for (std::uint32_t seed = kFirstSeed; seed < kFirstSeed + kSeeds; ++seed) {
     const Outcome<Bank> inch = SolveBank(MustRead(RandomSpec(seed, Unit::kInch).Text()));
@@ -167,7 +175,7 @@ TEST(BankProperty, BoxPartsAddUpToTheBox) {
       const bool corners = b.joint == CornerJoint::kButt || b.joint == CornerJoint::kRabbet ||
                            b.joint == CornerJoint::kDado;
       const Length beside = corners ? 2 * (b.side - b.joint_depth) : Length();
-      EXPECT_EQ(parts.at(PartRole::kBoxFrontEnd)->length + beside, box.width);
+      EXPECT_EQ(parts.at(PartRole::kBoxFront)->length + beside, box.width);
       EXPECT_EQ(parts.at(PartRole::kBoxSide)->length + 2 * b.lap, box.depth);
       const Length applied = b.fit == BottomFit::kApplied ? b.bottom : Length();
       EXPECT_EQ(parts.at(PartRole::kBoxSide)->width + applied, box.height);

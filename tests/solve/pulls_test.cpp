@@ -58,7 +58,7 @@ TEST(PullsTest, HolesByHand) {
   }
 }
 
-// Between centers stays as typed where its half is no whole picometre; the left hole gives way.
+// Between centers stays as typed where its half is no whole picometer; the left hole gives way.
 TEST(PullsTest, OddCentersStayWhole) {
   const auto holes = Holes(Spec(R"({"centers": "75.000000001 mm"})"));
   ASSERT_EQ(holes.size(), 2U);
@@ -111,7 +111,7 @@ TEST(PullsTest, BadKeysAreRefused) {
       {R"({"count": 1.5})", DiagnosticCode::kNumberRange},
       {R"({"centers": "-1"})", DiagnosticCode::kLengthRange},
       {R"({"down": 0})", DiagnosticCode::kLengthRange},
-      {R"({"centres": 3})", DiagnosticCode::kUnknownKey},
+      {R"({"centers": 3})", DiagnosticCode::kUnknownKey},
       {R"("nil")", DiagnosticCode::kWrongType}};
   for (const auto& [pull, code] : cases) {
     const Diagnostics found = MustFail(Spec(pull));

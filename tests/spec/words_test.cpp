@@ -30,7 +30,7 @@ TEST(Words, EveryValueHasOne) {
   ExpectWords(CaseJoint::kGroove);
   ExpectWords(CaseFixing::kGlue);
   ExpectWords(BackFit::kNone);
-  ExpectWords(Setting::kCentred);
+  ExpectWords(Setting::kCenterd);
   ExpectWords(SawnCut::kQuarter);
   ExpectWords(Held::kBottom);
   ExpectWords(FrontMatch::kStack);

@@ -40,7 +40,7 @@ const Cut* CutIn(const Part& part, CutKind kind, CutFrom from) {
 
 Size3 BoxOf(const PartsByRole& parts) {
   const Part& side = The(parts, PartRole::kBoxSide);
-  const Part& end = The(parts, PartRole::kBoxFrontEnd);
+  const Part& end = The(parts, PartRole::kBoxFront);
   const Part& bottom = The(parts, PartRole::kBoxBottom);
   Size3 box;
   box.width = end.length;

@@ -110,8 +110,8 @@ bool IsClosed(const Bank& bank) {
   });
 }
 
-// Banks drawn at random: every two neighbours that a maker would match, and no others.
-TEST(FrontRuns, OfRandomBanksHoldAllNeighboursThatMatch) {
+// Banks drawn at random: every two neighbors that a maker would match, and no others.
+TEST(FrontRuns, OfRandomBanksHoldAllNeighborsThatMatch) {
   std::size_t found = 0;
   for (const std::string& text : testing::RandomSpecs(testing::TestSeed(), 150)) {
     const Outcome<Spec> spec = ReadSpec(text);

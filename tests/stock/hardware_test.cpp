@@ -156,13 +156,13 @@ TEST(Hardware, BoxesByTheirJoints) {
   EXPECT_GT(Amount(dovetails, "wood glue"), 0);
 }
 
-TEST(Hardware, BandsInMillimetresWithATenthToSpare) {
+TEST(Hardware, BandsInMillimetersWithATenthToSpare) {
   // Fronts of sheet stock, 1000 x 280 mm less nothing: 2 x (1000 + 280) = 2560, and 256: 2900.
   const auto lines = Of(R"({"units": "mm", "opening": {"width": 968, "height": 248, "depth": 500},
     "fronts": {"material": "birch plywood"}, "edge_band": {"material": "birch tape"},
     "drawers": [{}]})");
   EXPECT_EQ(Amount(lines, "birch tape"), 2900);
-  EXPECT_EQ(Find(lines, "birch tape")->unit, HardwareUnit::kMillimetres);
+  EXPECT_EQ(Find(lines, "birch tape")->unit, HardwareUnit::kMillimeters);
 }
 
 TEST(Hardware, AlwaysNamesTheAnchor) { EXPECT_EQ(Amount(Of(Spec("")), "anti-tip anchor"), 1); }

@@ -137,7 +137,7 @@ TEST(PartsCsv, ASpreadsheetShowsWhatWasWritten) {
   }
 }
 
-TEST(PartsCsv, MillimetresAreMarkedToo) {
+TEST(PartsCsv, MillimetersAreMarkedToo) {
   const Called csv = Parts({"--format", "csv"}, R"({"units": "mm", "drawers": [{}],
     "opening": {"width": 400.5, "height": 300, "depth": 500}})");
   EXPECT_THAT(csv.out, HasSubstr(",12,0.472441,12 mm,"));

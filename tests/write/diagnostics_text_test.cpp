@@ -5,9 +5,9 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
+#include "text/utf8_width.h"
 #include "tillwright/read.h"
 #include "tillwright/write.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -41,7 +41,8 @@ TEST(DiagnosticsText, ColorsOnlyWhenAsked) {
 }
 
 TEST(DiagnosticsText, WorksWithoutATextAFileOrAPlace) {
-  const Diagnostics lone{{DiagnosticCode::kFileRead, Severity::kError, {}, "cannot be read", "why"}};
+  const Diagnostics lone{
+      {DiagnosticCode::kFileRead, Severity::kError, {}, "cannot be read", "why"}};
   EXPECT_EQ(DiagnosticsText(lone, "x.json", "", {}),
             "x.json: error: cannot be read [file-read]\n  why\n");
   EXPECT_EQ(DiagnosticsText(lone, "", "", {}), "error: cannot be read [file-read]\n  why\n");
@@ -78,7 +79,10 @@ TEST(DiagnosticsText, CountsWhatItDoesNotShow) {
 }
 
 TEST(DiagnosticsText, ControlCharactersNeverReachTheOutput) {
-  for (const char* evil : {"\x1b[2J", "\x07", "\xc2\x9b" "31m", "\x9b", "\xe2\x80\xae", "\r", "\x7f"}) {
+  for (const char* evil : {"\x1b[2J", "\x07",
+                           "\xc2\x9b"
+                           "31m",
+                           "\x9b", "\xe2\x80\xae", "\r", "\x7f"}) {
     const std::string raw = std::string("{ \"colour\": 1 } // ") + evil;
     Diagnostics some = ReadSpec(raw).diagnostics();
     some.push_back({DiagnosticCode::kUsage, Severity::kError, {}, evil, evil});

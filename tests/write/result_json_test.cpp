@@ -1,5 +1,5 @@
 // The result as JSON: every key of the contract (specs/README.md), nested as it says, with numbers
-// that equal the bank's picometres exactly.
+// that equal the bank's picometers exactly.
 #include <gtest/gtest.h>
 
 #include <set>
@@ -36,7 +36,7 @@ class Node {
   [[nodiscard]] std::string text() const { return value_->text; }
   [[nodiscard]] bool flag() const { return value_->flag; }
   [[nodiscard]] JsonValue::Kind kind() const { return value_->kind; }
-  // The decimal of millimetres, exactly.
+  // The decimal of millimeters, exactly.
   [[nodiscard]] Length length() const {
     EXPECT_EQ(value_->kind, JsonValue::Kind::kNumber);
     const ParsedLength parsed = ParseLength(value_->text, Unit::kMillimeter);
@@ -222,7 +222,7 @@ void ExpectResult(const Spec& spec, const Bank& bank) {
   ExpectChecks(result, findings);
 }
 
-// Every number of the result is millimetres under a key that says so, but for these.
+// Every number of the result is millimeters under a key that says so, but for these.
 void ExpectKeysSayTheirUnit(const JsonValue& value, const std::string& key) {
   static const std::set<std::string> kOthers{"count", "value", "limit"};
   if (value.kind == JsonValue::Kind::kNumber) {
@@ -301,8 +301,8 @@ Node PieceOf(const Node& casework, std::string_view part) {
 }
 
 // Stiles 1 3/4 before sides 3/4 thick: the left side's outer face is 1 3/4 left of the opening, its
-// inner one 1. The bottom rail 1 1/2 high stands on the case's lower edge, 4 in above the floor. The
-// worktop's underside is 34 1/4 above the floor, so 28 3/4 above the opening's bottom.
+// inner one 1. The bottom rail 1 1/2 high stands on the case's lower edge, 4 in above the floor.
+// The worktop's underside is 34 1/4 above the floor, so 28 3/4 above the opening's bottom.
 TEST(ResultJson, TellsWhereTheWholeCaseStands) {
   const testing::Solved s = testing::MustSolve(R"({"case": {"width": 20,
       "worktop": {"height": 36, "thickness": "1 3/4", "width": 72, "left": 2, "depth": 26},
@@ -314,51 +314,76 @@ TEST(ResultJson, TellsWhereTheWholeCaseStands) {
   Diagnostics none;
   ASSERT_TRUE(ParseJson(ResultJson(s.bank, {}), root, none));
   const Node casework = Node(root)["case"];
-  ExpectSizes(casework, {{"height_mm", "30 1/4"}, {"depth_mm", "25 1/4"}, {"x_mm", "-1 3/4"},
-                         {"y_mm", "-1 1/2"}, {"z_mm", "3/4"}, {"floor_mm", "-5 1/2"}});
+  ExpectSizes(casework, {{"height_mm", "30 1/4"},
+                         {"depth_mm", "25 1/4"},
+                         {"x_mm", "-1 3/4"},
+                         {"y_mm", "-1 1/2"},
+                         {"z_mm", "3/4"},
+                         {"floor_mm", "-5 1/2"}});
   EXPECT_EQ(casework["joint"]["type"].text(), "groove");
   ExpectSizes(casework["joint"], {{"depth_mm", "1/4"}, {"tongue_mm", "3/16"}});
   ExpectSizes(casework["feet"], {{"height_mm", "4"}});
   ExpectSizes(casework["stretchers"], {{"width_mm", "3 1/2"}});
   // 20 wide and 30 1/4 high as the case, its opening 16 1/2 wide.
-  ExpectSizes(casework["face_frame"], {{"x_mm", "-1 3/4"}, {"y_mm", "-1 1/2"}, {"width_mm", "20"},
-                                       {"height_mm", "30 1/4"}, {"thickness_mm", "3/4"},
-                                       {"stile_mm", "1 3/4"}, {"rail_mm", "1 1/2"},
-                                       {"bottom_rail_mm", "1 1/2"}, {"overlap_mm", "0"},
+  ExpectSizes(casework["face_frame"], {{"x_mm", "-1 3/4"},
+                                       {"y_mm", "-1 1/2"},
+                                       {"width_mm", "20"},
+                                       {"height_mm", "30 1/4"},
+                                       {"thickness_mm", "3/4"},
+                                       {"stile_mm", "1 3/4"},
+                                       {"rail_mm", "1 1/2"},
+                                       {"bottom_rail_mm", "1 1/2"},
+                                       {"overlap_mm", "0"},
                                        {"blocking_mm", "3"}});
-  ExpectSizes(casework["worktop"], {{"thickness_mm", "1 3/4"}, {"leg_mm", "34 1/4"},
-                                    {"height_mm", "36"}, {"width_mm", "72"}, {"left_mm", "2"},
-                                    {"right_mm", "50"}, {"depth_mm", "26"}});
-  ExpectSizes(PieceOf(casework, "case.worktop"),
-              {{"x_mm", "-3 3/4"}, {"y_mm", "28 3/4"}, {"z_mm", "0"}, {"width_mm", "72"},
-               {"height_mm", "1 3/4"}, {"depth_mm", "26"}});
+  ExpectSizes(casework["worktop"], {{"thickness_mm", "1 3/4"},
+                                    {"leg_mm", "34 1/4"},
+                                    {"height_mm", "36"},
+                                    {"width_mm", "72"},
+                                    {"left_mm", "2"},
+                                    {"right_mm", "50"},
+                                    {"depth_mm", "26"}});
+  ExpectSizes(PieceOf(casework, "case.worktop"), {{"x_mm", "-3 3/4"},
+                                                  {"y_mm", "28 3/4"},
+                                                  {"z_mm", "0"},
+                                                  {"width_mm", "72"},
+                                                  {"height_mm", "1 3/4"},
+                                                  {"depth_mm", "26"}});
   // Into both sides by 1/4: 18 1/2 and 1/2.
-  ExpectSizes(PieceOf(casework, "case.stretcher"),
-              {{"x_mm", "-1 1/4"}, {"y_mm", "28"}, {"z_mm", "3/4"}, {"width_mm", "19"},
-               {"height_mm", "3/4"}, {"depth_mm", "3 1/2"}});
+  ExpectSizes(PieceOf(casework, "case.stretcher"), {{"x_mm", "-1 1/4"},
+                                                    {"y_mm", "28"},
+                                                    {"z_mm", "3/4"},
+                                                    {"width_mm", "19"},
+                                                    {"height_mm", "3/4"},
+                                                    {"depth_mm", "3 1/2"}});
   // A back 1/4 thick in rabbets 3/8 wide, 1/32 play: 18 1/2 + 3/4 - 1/16 by 30 1/4 - 1/16.
-  ExpectSizes(casework["back"], {{"thickness_mm", "1/4"}, {"width_mm", "19 3/16"},
-                                 {"height_mm", "30 3/16"}, {"z_mm", "25 3/4"},
-                                 {"x_mm", "-1 11/32"}, {"y_mm", "-1 15/32"}});
+  ExpectSizes(casework["back"], {{"thickness_mm", "1/4"},
+                                 {"width_mm", "19 3/16"},
+                                 {"height_mm", "30 3/16"},
+                                 {"z_mm", "25 3/4"},
+                                 {"x_mm", "-1 11/32"},
+                                 {"y_mm", "-1 15/32"}});
   EXPECT_FALSE(casework.Has("toe_kick"));
 }
 
 // The bottom's lower face is 90 mm above the sides' ends; the kick stands 60 behind the front.
 TEST(ResultJson, TellsWhereToeKickAndWebFramesStand) {
-  const testing::Solved s = testing::MustSolve(
-      testing::ReadFile(testing::SourcePath("specs/marbling-chest.json")));
+  const testing::Solved s =
+      testing::MustSolve(testing::ReadFile(testing::SourcePath("specs/marbling-chest.json")));
   JsonValue root;
   Diagnostics none;
   ASSERT_TRUE(ParseJson(ResultJson(s.bank, {}), root, none));
   const Node casework = Node(root)["case"];
-  ExpectSizes(casework, {{"x_mm", "-20 mm"}, {"y_mm", "-110 mm"}, {"z_mm", "0"},
-                         {"floor_mm", "-110 mm"}});
+  ExpectSizes(casework,
+              {{"x_mm", "-20 mm"}, {"y_mm", "-110 mm"}, {"z_mm", "0"}, {"floor_mm", "-110 mm"}});
   ExpectSizes(casework["toe_kick"], {{"height_mm", "90 mm"}, {"setback_mm", "60 mm"}});
   ExpectSizes(casework["web_frame"],
               {{"rail_mm", "70 mm"}, {"runner_mm", "70 mm"}, {"tenon_mm", "12 mm"}});
-  ExpectSizes(PieceOf(casework, "case.toe_kick"),
-              {{"x_mm", "0"}, {"y_mm", "-110 mm"}, {"z_mm", "60 mm"}, {"width_mm", "860 mm"},
-               {"height_mm", "90 mm"}, {"depth_mm", "20 mm"}});
+  ExpectSizes(PieceOf(casework, "case.toe_kick"), {{"x_mm", "0"},
+                                                   {"y_mm", "-110 mm"},
+                                                   {"z_mm", "60 mm"},
+                                                   {"width_mm", "860 mm"},
+                                                   {"height_mm", "90 mm"},
+                                                   {"depth_mm", "20 mm"}});
   // Rails 6 mm into both sides; runners between them, their tenons 12 mm into the rails.
   ExpectSizes(PieceOf(casework, "H1.web_rail"),
               {{"x_mm", "-6 mm"}, {"z_mm", "0"}, {"width_mm", "872 mm"}, {"depth_mm", "70 mm"}});

@@ -6,10 +6,10 @@
 
 #include "support/files.h"
 #include "support/specs.h"
+#include "text/utf8_width.h"
 #include "tillwright/check.h"
 #include "tillwright/write.h"
 #include "write/text_table.h"
-#include "write/utf8_width.h"
 
 namespace tillwright {
 namespace {
@@ -48,13 +48,16 @@ TEST(ResultTables, AreAtMostAHundredColumnsWide) {
 }
 
 TEST(ResultTables, NamesMaterialsAndTitlesOfAnyLengthAndKindFit) {
-  const std::string name = "A very long label \\u001b[2J\\u0007 with \\u009b31m \\u202e and \xe2\x89\x88" +
-                           std::string(300, 'w');
+  const std::string name =
+      "A very long label \\u001b[2J\\u0007 with \\u009b31m \\u202e and \xe2\x89\x88" +
+      std::string(300, 'w');
   const testing::Solved solved = testing::MustSolve(
       R"({"title": ")" + name + R"(", "opening": {"width": 15, "height": 24, "depth": 21},
-          "fronts": {"material": ")" + name + R"("},
-          "box": {"side": {"material": ")" + name + R"("}, "bottom": {"material": ")" + name +
-      R"("}}, "drawers": [{"name": ")" + name + R"("}, {}]})");
+          "fronts": {"material": ")" +
+      name + R"("},
+          "box": {"side": {"material": ")" +
+      name + R"("}, "bottom": {"material": ")" + name + R"("}}, "drawers": [{"name": ")" + name +
+      R"("}, {}]})");
   const std::string tables = TablesOf(solved.spec, solved.bank);
   ExpectNarrow(tables);
   for (const char* evil : {"\x1b", "\x07", "\xc2\x9b", "\xe2\x80\xae"}) {
@@ -64,9 +67,10 @@ TEST(ResultTables, NamesMaterialsAndTitlesOfAnyLengthAndKindFit) {
 
 TEST(ResultTables, HoldTheSizesInTheMakersUnits) {
   const std::string rest = R"(, "drawers": [{"name": "Threads"}, {}]})";
-  const testing::Solved inches = testing::MustSolve(
-      R"({"opening": {"width": "15 3/8", "height": 24, "depth": 21})" + rest);
-  EXPECT_THAT(TablesOf(inches.spec, inches.bank), HasSubstr("Opening  15 3/8 wide, 24 high, 21 deep"));
+  const testing::Solved inches =
+      testing::MustSolve(R"({"opening": {"width": "15 3/8", "height": 24, "depth": 21})" + rest);
+  EXPECT_THAT(TablesOf(inches.spec, inches.bank),
+              HasSubstr("Opening  15 3/8 wide, 24 high, 21 deep"));
   EXPECT_THAT(TablesOf(inches.spec, inches.bank), HasSubstr("Threads"));
   const testing::Solved metric = testing::MustSolve(
       R"({"units": "mm", "opening": {"width": 390.5, "height": 600, "depth": 530})" + rest);
@@ -101,12 +105,10 @@ TEST(TextTable, GoesOnBelowWhenThereIsNoRoomForAllColumns) {
   TextTable table({{"id", false}, {"a"}, {"b"}, {"c"}, {"d"}});
   const auto wide = [](char c) { return std::string(40, c); };
   table.Row({"D1", wide('1'), wide('2'), wide('3'), wide('4')});
-  EXPECT_EQ(table.ToText(),
-            "  id" + std::string(41, ' ') + "a" + std::string(41, ' ') + "b\n" +
-            "  D1  " + wide('1') + "  " + wide('2') + "\n" +
-            "\n" +
-            "  id" + std::string(41, ' ') + "c" + std::string(41, ' ') + "d\n" +
-            "  D1  " + wide('3') + "  " + wide('4') + "\n");
+  EXPECT_EQ(table.ToText(), "  id" + std::string(41, ' ') + "a" + std::string(41, ' ') + "b\n" +
+                                "  D1  " + wide('1') + "  " + wide('2') + "\n" + "\n" + "  id" +
+                                std::string(41, ' ') + "c" + std::string(41, ' ') + "d\n" +
+                                "  D1  " + wide('3') + "  " + wide('4') + "\n");
 }
 
 TEST(Printable, LeavesTextAndTakesControlsAway) {
@@ -120,7 +122,8 @@ TEST(Printable, LeavesTextAndTakesControlsAway) {
 TEST(Width, CountsAndShortensInCharacters) {
   EXPECT_EQ(CharacterCount("\xe2\x89\x88 3"), 3U);
   EXPECT_EQ(Shortened("\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9", 4), "\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9");
-  EXPECT_EQ(Shortened("\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9", 4), "\xc3\xa9\xc3\xa9\xc3\xa9\u2026");
+  EXPECT_EQ(Shortened("\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9\xc3\xa9", 4),
+            "\xc3\xa9\xc3\xa9\xc3\xa9\u2026");
 }
 
 }  // namespace

@@ -84,7 +84,7 @@ const std::vector<std::string> kBroken{
     R"({"opening": {"width": 0, "height": 9, "depth": 9}, "drawers": [{}]})",
     R"({"opening": {"width": -9, "height": 9, "depth": 9}, "drawers": [{}]})",
     R"({"opening": {"width": "", "height": 9, "depth": 9}, "drawers": [{}]})",
-    R"({"opening": OPENING, "drawers": [{}], "colour": 1})",
+    R"({"opening": OPENING, "drawers": [{}], "color": 1})",
     R"({"opening": OPENING, "drawers": [{"heigth": 1}]})",
     R"({"opening": OPENING, "drawers": [{}], "units": "cm"})",
     R"({"opening": OPENING, "drawers": [{}], "units": "IN"})",

@@ -24,7 +24,7 @@ using ::testing::HasSubstr;
 //   atom = length | "(" sum ")" | "half of (" sum ")" | "the other half of (" sum ")"
 //        | "down to" atom "of (" sum ")"
 //
-// Lengths are mixed fractions of an inch or decimals of a millimetre, as the unit says.
+// Lengths are mixed fractions of an inch or decimals of a millimeter, as the unit says.
 class Calculator {
  public:
   Calculator(std::string_view text, Unit unit) : rest_(text), unit_(unit) {}

@@ -4,8 +4,8 @@
 #include <string>
 
 #include "draw/fitting/fitting.h"
-#include "draw/rich_text.h"
-#include "draw/view_tools.h"
+#include "sheet/rich_text.h"
+#include "sheet/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -224,7 +224,7 @@ class EvennessDrawing {
   const TextMetrics& metrics_;
   View view_;
   double left_ = 0, bottom_ = 0, width_ = 1, height_ = 1;  // mm of the piece
-  double small_ = 1;  // paper millimetres a millimetre of the piece
+  double small_ = 1;  // paper millimeters a millimeter of the piece
   double times_ = 1;
   double at_ = 0, down_ = 0;  // where the next panel begins
   int panels_ = 0;

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "draw/view.h"
+#include "sheet/view.h"
 #include "tillwright/gap_check.h"
 
 namespace tillwright {

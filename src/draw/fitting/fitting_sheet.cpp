@@ -3,7 +3,7 @@
 
 #include "bank/headings.h"
 #include "draw/fitting/fitting.h"
-#include "draw/sheets.h"
+#include "draw/sheets/sheets.h"
 #include "tillwright/draw.h"
 
 namespace tillwright {

@@ -3,8 +3,8 @@
 
 #include "check/figures.h"
 #include "draw/fitting/fitting.h"
-#include "draw/rich_text.h"
-#include "draw/view_tools.h"
+#include "sheet/rich_text.h"
+#include "sheet/view_tools.h"
 #include "tillwright/words.h"
 
 namespace tillwright {

@@ -3,14 +3,14 @@
 #include <string>
 
 #include "draw/fitting/fitting.h"
-#include "draw/rich_text.h"
-#include "draw/view_tools.h"
+#include "sheet/rich_text.h"
+#include "sheet/view_tools.h"
 
 namespace tillwright {
 namespace {
 
 constexpr double kBalloon = 2.5;  // mm, radius
-constexpr double kOutside = 4.5;  // mm, from an outer edge to the centre of its balloon
+constexpr double kOutside = 4.5;  // mm, from an outer edge to the center of its balloon
 
 class FittingDrawing {
  public:
@@ -55,20 +55,20 @@ class FittingDrawing {
     for (std::size_t i = 0; i < order.size(); ++i) {
       const Space& space = bank_.spaces[static_cast<std::size_t>(order[i])];
       const PaperBox face = Grow(Map().Box(space.front.rect), -1.2);
-      const PaperPoint centre = Map().Box(space.front.rect).Centre();
+      const PaperPoint center = Map().Box(space.front.rect).Center();
       const LabelStyle big{
-          .cap_height = 2.5, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
-      const LabelStyle small{.cap_height = 1.8, .anchor = TextAnchor::kCentre};
+          .cap_height = 2.5, .weight = TextWeight::kBold, .anchor = TextAnchor::kCenter};
+      const LabelStyle small{.cap_height = 1.8, .anchor = TextAnchor::kCenter};
       const std::string id = ToText(space.id);
       const std::string step = "hang " + std::to_string(i + 1);
-      const Label one = MakePlainLabel(metrics_, id, big, {centre.x, centre.y - 1.9});
-      const Label two = MakePlainLabel(metrics_, step, small, {centre.x, centre.y + 2});
+      const Label one = MakePlainLabel(metrics_, id, big, {center.x, center.y - 1.9});
+      const Label two = MakePlainLabel(metrics_, step, small, {center.x, center.y + 2});
       if (Holds(face, one.box) && Holds(face, two.box)) {
         Put(group, one);
         Put(group, two);
         continue;
       }
-      const Label line = MakePlainLabel(metrics_, std::to_string(i + 1) + ": " + id, small, centre);
+      const Label line = MakePlainLabel(metrics_, std::to_string(i + 1) + ": " + id, small, center);
       if (Holds(face, line.box)) Put(group, line);
     }
   }
@@ -116,7 +116,7 @@ class FittingDrawing {
   // A number in a disc, small enough that even four digits keep clear of its edge.
   void Balloon(SheetGroup& group, PaperPoint at, const std::string& text) const {
     group.primitives.push_back(Circle{at, kBalloon, Pen::kLeader, Tone::kPaper});
-    LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
+    LabelStyle style{.cap_height = 1.8, .weight = TextWeight::kBold, .anchor = TextAnchor::kCenter};
     const double room = 2 * kBalloon - 1.4;
     while (style.cap_height > 1 &&
            std::hypot(MeasureLabel(metrics_, text, style).width, style.cap_height) > room) {

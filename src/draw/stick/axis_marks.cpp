@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "draw/dimension_paths.h"
+#include "draw/bank/dimension_paths.h"
 
 namespace tillwright {
 namespace {

@@ -3,13 +3,13 @@
 #include <optional>
 
 #include "bank/headings.h"
-#include "draw/sheets_pack.h"
 #include "draw/stick/find_parts.h"
 #include "draw/stick/key.h"
 #include "draw/stick/page.h"
 #include "draw/stick/strip.h"
 #include "draw/stick/templates.h"
-#include "draw/title_block.h"
+#include "sheet/sheet_packer.h"
+#include "sheet/title_block.h"
 #include "tillwright/stick.h"
 
 namespace tillwright {

@@ -1,4 +1,4 @@
-#include "draw/case_pieces.h"
+#include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
 
 namespace tillwright {

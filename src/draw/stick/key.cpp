@@ -4,8 +4,8 @@
 #include <array>
 #include <string>
 
-#include "draw/rich_text.h"
 #include "draw/stick/strip_text.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {

@@ -43,7 +43,7 @@ class LineFinder {
   }
 
  private:
-  // Between every two neighbouring ends of spaces, a line in the middle.
+  // Between every two neighboring ends of spaces, a line in the middle.
   std::vector<BankLine> AllLines() const {
     std::set<Length> ends;
     for (const Space& space : bank_.spaces) {
@@ -102,7 +102,7 @@ class LineFinder {
 
   const Bank& bank_;
   Axis along_;
-  std::set<std::pair<int, int>> seen_;  // spaces, and pairs of neighbours
+  std::set<std::pair<int, int>> seen_;  // spaces, and pairs of neighbors
 };
 
 }  // namespace

@@ -14,7 +14,7 @@ struct BankLine {
 };
 
 // Upright lines (`along` kY: for heights) or level ones (kX: for widths), from the left or from the
-// bottom, as few as meet every space and every two neighbours. Never empty.
+// bottom, as few as meet every space and every two neighbors. Never empty.
 [[nodiscard]] std::vector<BankLine> LinesAcross(const Bank& bank, Axis along);
 
 }  // namespace tillwright

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "draw/annotation.h"
-#include "draw/rich_text.h"
 #include "draw/stick/strip_text.h"
+#include "sheet/annotation.h"
+#include "sheet/rich_text.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -28,7 +28,7 @@ constexpr std::string_view kFewWords =
 
 // A pair of bars back to back: how long they are, in mm and in inches.
 struct BarPair {
-  int millimetres = 0;
+  int millimeters = 0;
   int inches = 0;
 };
 
@@ -36,7 +36,7 @@ struct BarPair {
 BarPair PairFor(double room, double stretch) {
   const double true_room = room / stretch;
   BarPair pair{static_cast<int>(true_room / 10) * 10, static_cast<int>(true_room / 25.4)};
-  pair.millimetres = std::min(pair.millimetres, 500);
+  pair.millimeters = std::min(pair.millimeters, 500);
   pair.inches = std::min(pair.inches, 20);
   return pair;
 }
@@ -68,7 +68,7 @@ std::string ScaleWords(const StickPage& page) {
   return words;
 }
 
-// What reading a bar to a quarter of a millimetre leaves open over the longest stick.
+// What reading a bar to a quarter of a millimeter leaves open over the longest stick.
 std::string BudgetWords(const StickPage& page) {
   const Length doubt = PartBelow(page.longest, 600);  // 0.25 mm in 150 mm
   const Length tenth = Length::Picometers(Length::kPerMillimeter / 10);
@@ -121,8 +121,8 @@ class PageMaker {
 
   void Pair(SheetGroup& out, PaperAxis along, PaperPoint at, const BarPair& pair) {
     SheetGroup bars;
-    if (pair.millimetres > 0) {
-      AddCheckBar(bars, {.at = at, .along = along, .length = pair.millimetres, .coarse = true},
+    if (pair.millimeters > 0) {
+      AddCheckBar(bars, {.at = at, .along = along, .length = pair.millimeters, .coarse = true},
                   metrics_);
     }
     if (pair.inches > 0) {
@@ -137,7 +137,7 @@ class PageMaker {
     }
     StretchFrom(bars, at, page_.correction);
     for (Primitive& primitive : bars.primitives) out.primitives.push_back(std::move(primitive));
-    BarLabels(out, along, at, {150, pair.millimetres}, 1, " mm", true);
+    BarLabels(out, along, at, {150, pair.millimeters}, 1, " mm", true);
     BarLabels(out, along, at, {6, pair.inches}, 25.4, " in", false);
   }
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "draw/overview_parts.h"
+#include "draw/overview/overview_parts.h"
 
 namespace tillwright {
 namespace {
@@ -78,8 +78,8 @@ bool IsOf(const Part& part, const CasePiece& piece) {
 StickAxis ThicknessAxis(PartRole role) {
   switch (role) {
     case PartRole::kFront:
-    case PartRole::kBoxFrontEnd:
-    case PartRole::kBoxBackEnd:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
     case PartRole::kCaseBack:
     case PartRole::kToeKick:
     case PartRole::kFrameStile:

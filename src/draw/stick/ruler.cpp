@@ -3,8 +3,8 @@
 #include <array>
 #include <string>
 
-#include "draw/rich_text.h"
 #include "draw/stick/strip_room.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {
@@ -21,9 +21,9 @@ struct Graduations {
 const Graduations& GraduationsOf(Unit unit) {
   static constexpr Graduations kInch{Length::Inches(1, 8),
                                      {{{8, kRulerTick}, {4, 3.5}, {2, 2.4}, {1, 1.5}, {1, 1.5}}}};
-  static constexpr Graduations kMillimetre{
+  static constexpr Graduations kMillimeter{
       Length::Millimeters(1), {{{10, kRulerTick}, {5, 2.6}, {1, 1.5}, {1, 1.5}, {1, 1.5}}}};
-  return unit == Unit::kInch ? kInch : kMillimetre;
+  return unit == Unit::kInch ? kInch : kMillimeter;
 }
 
 double LengthOf(const Graduations& graduations, std::int64_t count) {

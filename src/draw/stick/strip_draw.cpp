@@ -2,14 +2,14 @@
 #include <algorithm>
 #include <optional>
 
-#include "draw/annotation.h"
-#include "draw/hatch.h"
-#include "draw/spread.h"
 #include "draw/stick/ruler.h"
 #include "draw/stick/strip.h"
 #include "draw/stick/strip_map.h"
 #include "draw/stick/strip_room.h"
 #include "draw/stick/strip_text.h"
+#include "sheet/annotation.h"
+#include "sheet/hatch.h"
+#include "sheet/spread.h"
 
 namespace tillwright {
 namespace {
@@ -139,7 +139,7 @@ class PieceDrawer {
     if (s.high - before > room.high - room.low) room = {before, s.high};
     const LabelStyle look{.cap_height = 2.6,
                           .weight = TextWeight::kBold,
-                          .anchor = TextAnchor::kCentre,
+                          .anchor = TextAnchor::kCenter,
                           .turn = TextTurn::kUpward};
     const double middle = (room.low + room.high) / 2;
     Label label = MakeLabel(metrics_, BodyText(span, style_), look, map_.At(kHairline / 2, middle),
@@ -154,7 +154,7 @@ class PieceDrawer {
       if (mark.lane != strip_.lane || (before == mark.at && !mark.is_line)) continue;
       const double v = map_.V(mark.at);
       if (v < 0 || v > high) continue;
-      Line(0, v, kHairline, v, mark.is_line ? Pen::kCentre : Pen::kThin);
+      Line(0, v, kHairline, v, mark.is_line ? Pen::kCenter : Pen::kThin);
       before = mark.at;
     }
     const double datum = map_.V(Length());
@@ -181,7 +181,7 @@ class PieceDrawer {
     Line(kHairline, from, kLeaderTo - 1.2, to, Pen::kLeader);
     Line(kLeaderTo - 1.2, to, kLeaderTo, to, Pen::kLeader);
     const PaperPoint at = map_.At(kLabelsFrom, to);
-    const double dy = at.y - label.box.Centre().y;
+    const double dy = at.y - label.box.Center().y;
     label.at.x += at.x;
     label.at.y += dy;
     label.box = {label.box.left + at.x, label.box.top + dy, label.box.right + at.x,

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "draw/hatch.h"
+#include "sheet/hatch.h"
 #include "tillwright/length.h"
 #include "tillwright/sheet.h"
 

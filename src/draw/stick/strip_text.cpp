@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::size_t kMostIdText = 16;  // bytes of ids in a mark's name: "D1–D3, D5–D7"
 
-// Millimetres as a rule shows them; marked when that is not the whole of it.
+// Millimeters as a rule shows them; marked when that is not the whole of it.
 std::string ShortMillimeters(Length distance) {
   const Length hundredth = Length::Picometers(Length::kPerMillimeter / 100);
   const Length rounded = FloorTo(distance + PartBelow(hundredth, 2), hundredth);
@@ -68,12 +68,12 @@ Unit RulerUnit(const StripStyle& style) {
 
 std::string DistanceText(Length distance, const StripStyle& style) {
   const std::string inches = FormatInches(distance);
-  const std::string millimetres = ShortMillimeters(distance);
+  const std::string millimeters = ShortMillimeters(distance);
   if (style.units != StickUnits::kBoth) {
-    return RulerUnit(style) == Unit::kInch ? inches : millimetres;
+    return RulerUnit(style) == Unit::kInch ? inches : millimeters;
   }
-  return style.unit == Unit::kInch ? inches + " in, " + millimetres + " mm"
-                                   : millimetres + " mm, " + inches + " in";
+  return style.unit == Unit::kInch ? inches + " in, " + millimeters + " mm"
+                                   : millimeters + " mm, " + inches + " in";
 }
 
 std::string DistanceWithUnit(Length distance, const StripStyle& style) {

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "draw/rich_text.h"
 #include "draw/stick/strip.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 

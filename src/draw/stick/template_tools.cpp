@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "draw/annotation.h"
-#include "draw/rich_text.h"
 #include "draw/stick/strip_text.h"
+#include "sheet/annotation.h"
+#include "sheet/rich_text.h"
 
 namespace tillwright {
 namespace {

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "draw/dimension.h"
 #include "draw/stick/templates.h"
+#include "sheet/dimension.h"
 #include "tillwright/length.h"
 
 namespace tillwright {
@@ -23,7 +23,7 @@ class TemplateCanvas {
   [[nodiscard]] const TextMetrics& metrics() const { return metrics_; }
 
   void Line(double x1, double y1, double x2, double y2, Pen pen);
-  // A hole's centre: a cross, and a circle to see it by.
+  // A hole's center: a cross, and a circle to see it by.
   void Hole(double x, double y);
 
   // Sizes in line; each length has its text and its path.

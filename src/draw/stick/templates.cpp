@@ -5,9 +5,9 @@
 #include <tuple>
 
 #include "bank/id_list.h"
-#include "draw/hatch.h"
 #include "draw/stick/axis_marks.h"
 #include "draw/stick/template_tools.h"
+#include "sheet/hatch.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -83,7 +83,7 @@ class TemplateMaker {
     const double right = canvas.X(span()) + 2 * kBeside;
     const double y = from_top ? canvas.Y(down) : kBeside;
     Outline(canvas, right, y + kBeside, from_top ? Pen::kCutLine : Pen::kTrimLine);
-    canvas.Line(0, y, right, y, Pen::kCentre);
+    canvas.Line(0, y, right, y, Pen::kCenter);
     Sizes across;
     for (std::size_t i = 0; i < holes; ++i) {
       canvas.Hole(kBeside + canvas.X(front.pulls[i].x - front.pulls[0].x), y);
@@ -139,7 +139,7 @@ class TemplateMaker {
     const auto x = [&](double from_edge) { return style_.mirror ? right - from_edge : from_edge; };
     Outline(canvas, right, 2 * kHalf, Pen::kTrimLine);
     canvas.Line(x(0), 0, x(0), 2 * kHalf, Pen::kCutLine);
-    canvas.Line(0, kHalf, right, kHalf, Pen::kCentre);
+    canvas.Line(0, kHalf, right, kHalf, Pen::kCenter);
     Sizes sizes{{first, ""}};
     for (Length at = first; at <= last; at += screws_.pitch) {
       canvas.Hole(x(canvas.X(at)), kHalf);

@@ -1,4 +1,4 @@
-#include "draw/case_pieces.h"
+#include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
 #include "tillwright/words.h"
 
@@ -119,9 +119,9 @@ class Widths {
                  "box end");
     }
     if (space.slide.type == SlideType::kCenterMount) {
-      const StickPlace centre = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
-      book_.Line(kBox, centre, id, "guide centre");
-      book_.Line(kCase, centre, id, "guide centre");
+      const StickPlace center = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
+      book_.Line(kBox, center, id, "guide centre");
+      book_.Line(kCase, center, id, "guide centre");
     }
   }
 

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "draw/rich_text.h"
-#include "draw/spread.h"
 #include "draw/stock/stock_labels.h"
+#include "sheet/rich_text.h"
+#include "sheet/spread.h"
 
 namespace tillwright {
 namespace {
@@ -19,7 +19,7 @@ constexpr double kShortRow = 60;    // mm: a row beside a short edge may be as l
 bool IsBeside(PaperSide side) { return side == PaperSide::kLeft || side == PaperSide::kRight; }
 
 LabelStyle TextStyleOf(const EdgeCallout& callout) {
-  LabelStyle style{.cap_height = kStockCapHeight, .anchor = TextAnchor::kCentre};
+  LabelStyle style{.cap_height = kStockCapHeight, .anchor = TextAnchor::kCenter};
   if (callout.number > 0) style.weight = TextWeight::kBold;
   return style;
 }
@@ -116,14 +116,14 @@ void EdgeCallouts::DrawOne(SheetGroup& out, const EdgeCallout& callout, double p
   leader.points = {callout.tip, at(own, kStraight), at(place, kLeader)};
   out.primitives.emplace_back(std::move(leader));
   const double letter_gap = beside && callout.number == 0 ? kLetterGap : 0;
-  const PaperPoint centre =
+  const PaperPoint center =
       at(place, kLeader + letter_gap + (beside ? WidthOf(callout) : CutTag::kHeight) / 2);
   if (callout.number > 0) {
-    CutTag(callout.number, metrics_).Draw(out, centre);
+    CutTag(callout.number, metrics_).Draw(out, center);
     return;
   }
   out.primitives.emplace_back(Circle{callout.tip, kDot, Pen::kNone, Tone::kInk});
-  out.primitives.emplace_back(MakeLabel(metrics_, callout.text, TextStyleOf(callout), centre, {}));
+  out.primitives.emplace_back(MakeLabel(metrics_, callout.text, TextStyleOf(callout), center, {}));
 }
 
 }  // namespace tillwright

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "draw/dimension.h"
+#include "sheet/dimension.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 

@@ -6,8 +6,8 @@
 #include <optional>
 #include <utility>
 
-#include "draw/scale.h"
 #include "draw/stock/stock_view.h"
+#include "sheet/scale.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {

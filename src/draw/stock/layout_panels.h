@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "draw/view.h"
+#include "sheet/view.h"
 #include "tillwright/stock.h"
 
 namespace tillwright {

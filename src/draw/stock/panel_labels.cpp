@@ -12,7 +12,7 @@ constexpr double kIntoStrip = 1.2;  // mm: how far into a strip the dot of its l
 
 // On a box's end at a side, a little inside it.
 PaperPoint TipOf(const PaperBox& box, PaperSide side) {
-  const PaperPoint middle = box.Centre();
+  const PaperPoint middle = box.Center();
   const double x = std::min(kIntoStrip, box.Width() / 2);
   const double y = std::min(kIntoStrip, box.Height() / 2);
   switch (side) {

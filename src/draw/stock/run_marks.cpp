@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-#include "draw/view_tools.h"
+#include "sheet/view_tools.h"
 
 namespace tillwright {
 namespace {
@@ -24,16 +24,16 @@ struct Arrow {
 };
 
 bool IsLevel(const PaperBox& first, const PaperBox& last) {
-  return std::abs(first.Centre().y - last.Centre().y) < 0.01;
+  return std::abs(first.Center().y - last.Center().y) < 0.01;
 }
 
 Arrow ArrowIn(const PaperBox& piece, const PaperBox& first, const PaperBox& last, double lane) {
   if (IsLevel(first, last)) {
     const double y = piece.top + lane * piece.Height();
-    return {{first.Centre().x, y}, {last.Centre().x, y}};
+    return {{first.Center().x, y}, {last.Center().x, y}};
   }
   const double x = piece.right - lane * piece.Width();
-  return {{x, first.Centre().y}, {x, last.Centre().y}};
+  return {{x, first.Center().y}, {x, last.Center().y}};
 }
 
 }  // namespace

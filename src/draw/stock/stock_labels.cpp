@@ -39,7 +39,7 @@ std::optional<Label> Fitted(const std::string& text, const LabelStyle& style, co
   const double y = box.Height() / 2 - height / 2 - kMargin;
   if (x < 0 || y < 0) return std::nullopt;
   for (const PaperPoint& step : StepsOutward()) {
-    const PaperPoint at{box.Centre().x + x * step.x, box.Centre().y + y * step.y};
+    const PaperPoint at{box.Center().x + x * step.x, box.Center().y + y * step.y};
     const PaperBox taken =
         Grow({at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2}, kMargin);
     if (std::ranges::none_of(obstacles, [&](const PaperBox& b) { return Overlaps(b, taken); })) {
@@ -86,28 +86,28 @@ CutTag::CutTag(std::size_t number, const TextMetrics& metrics)
   width_ = std::max(kHeight, MeasureLabel(metrics_, text_, style).width + 2 * kCapsuleEnd);
 }
 
-PaperBox CutTag::At(PaperPoint centre) const {
-  return {centre.x - width_ / 2, centre.y - kHeight / 2, centre.x + width_ / 2,
-          centre.y + kHeight / 2};
+PaperBox CutTag::At(PaperPoint center) const {
+  return {center.x - width_ / 2, center.y - kHeight / 2, center.x + width_ / 2,
+          center.y + kHeight / 2};
 }
 
-void CutTag::Draw(SheetGroup& out, PaperPoint centre) const {
+void CutTag::Draw(SheetGroup& out, PaperPoint center) const {
   constexpr int kChords = 16;  // of half a circle
   constexpr double kRadius = kHeight / 2;
   Polyline capsule{.closed = true, .pen = Pen::kCallout, .fill = Tone::kPaper};
   const double reach = width_ / 2 - kRadius;
   for (int i = 0; i <= kChords; ++i) {
     capsule.points.push_back(
-        OnCircle({centre.x + reach, centre.y}, kRadius, -90 + 180.0 * i / kChords));
+        OnCircle({center.x + reach, center.y}, kRadius, -90 + 180.0 * i / kChords));
   }
   for (int i = 0; i <= kChords; ++i) {
     capsule.points.push_back(
-        OnCircle({centre.x - reach, centre.y}, kRadius, 90 + 180.0 * i / kChords));
+        OnCircle({center.x - reach, center.y}, kRadius, 90 + 180.0 * i / kChords));
   }
   out.primitives.emplace_back(std::move(capsule));
   const LabelStyle style{
-      .cap_height = kStockCapHeight, .weight = TextWeight::kBold, .anchor = TextAnchor::kCentre};
-  out.primitives.emplace_back(MakeLabel(metrics_, text_, style, centre, {}));
+      .cap_height = kStockCapHeight, .weight = TextWeight::kBold, .anchor = TextAnchor::kCenter};
+  out.primitives.emplace_back(MakeLabel(metrics_, text_, style, center, {}));
 }
 
 std::optional<Label> LabelInBox(std::span<const std::string> texts, const PaperBox& box,
@@ -118,7 +118,7 @@ std::optional<Label> LabelInBox(std::span<const std::string> texts, const PaperB
   for (const std::string& text : texts) {
     for (const TextTurn turn : {TextTurn::kLevel, TextTurn::kUpward}) {
       const LabelStyle style{
-          .cap_height = kStockCapHeight, .anchor = TextAnchor::kCentre, .turn = turn};
+          .cap_height = kStockCapHeight, .anchor = TextAnchor::kCenter, .turn = turn};
       if (auto label = Fitted(text, style, box, near, metrics)) return label;
     }
   }

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "draw/rich_text.h"
+#include "sheet/rich_text.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
@@ -25,8 +25,8 @@ class CutTag {
 
   [[nodiscard]] double Width() const { return width_; }
   static constexpr double kHeight = 5.0;  // mm
-  [[nodiscard]] PaperBox At(PaperPoint centre) const;
-  void Draw(SheetGroup& out, PaperPoint centre) const;
+  [[nodiscard]] PaperBox At(PaperPoint center) const;
+  void Draw(SheetGroup& out, PaperPoint center) const;
 
  private:
   std::string text_;

@@ -2,8 +2,8 @@
 #include <array>
 
 #include "bank/headings.h"
-#include "draw/sheets.h"
-#include "draw/sheets_title.h"
+#include "draw/sheets/sheets.h"
+#include "draw/sheets/sheets_title.h"
 #include "draw/stock/layout_panels.h"
 #include "stock/layout_runs.h"
 #include "tillwright/length_text.h"

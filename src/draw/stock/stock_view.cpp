@@ -6,13 +6,13 @@
 #include <set>
 #include <utility>
 
-#include "draw/annotation.h"
-#include "draw/dimension.h"
-#include "draw/hatch.h"
-#include "draw/rich_text.h"
 #include "draw/stock/panel_labels.h"
 #include "draw/stock/run_marks.h"
-#include "draw/view_tools.h"
+#include "sheet/annotation.h"
+#include "sheet/dimension.h"
+#include "sheet/hatch.h"
+#include "sheet/rich_text.h"
+#include "sheet/view_tools.h"
 
 namespace tillwright {
 namespace {

@@ -10,7 +10,7 @@
 
 #include "draw/stock/stock_names.h"
 #include "draw/stock/stock_panel.h"
-#include "draw/view.h"
+#include "sheet/view.h"
 #include "tillwright/stock.h"
 
 namespace tillwright {

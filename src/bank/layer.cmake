@@ -1,0 +1,8 @@
+# The solved job as plain data.
+tillwright_layer(bank
+  USES spec
+  HEADERS bank trace
+  SOURCES
+    bank.cpp
+    id_list.cpp
+    trace.cpp)

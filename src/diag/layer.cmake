@@ -1,0 +1,5 @@
+# What every layer above may say: diagnostics and outcomes.
+tillwright_layer(diag
+  HEADERS diagnostic
+  SOURCES
+    diagnostic.cpp)

@@ -1,0 +1,179 @@
+#include "draw/bank/case_pieces.h"
+
+#include "draw/part/part_sheet_notes.h"
+#include "draw/section/side_cut.h"
+#include "sheet/rich_text.h"
+
+namespace tillwright {
+namespace {
+
+constexpr Length kFootSize = Length::Millimeters(50);  // as drawn: a bought foot's is its maker's
+
+bool IsSeenFromFront(PartRole role) {
+  switch (role) {
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kWorktop:
+      return true;
+    case PartRole::kFront:
+    case PartRole::kBoxSide:
+    case PartRole::kBoxFront:
+    case PartRole::kBoxBack:
+    case PartRole::kBoxBottom:
+    case PartRole::kCaseSide:
+    case PartRole::kCaseBottom:
+    case PartRole::kCaseTop:
+    case PartRole::kCaseBack:
+    case PartRole::kDivider:
+    case PartRole::kPartition:
+    case PartRole::kStretcher:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+      break;
+  }
+  return false;
+}
+
+// The piece's name beside its middle, which the center line runs through, where it fits.
+void AddName(SheetGroup& out, PartRole role, const PaperBox& box, const TextMetrics& metrics) {
+  const LabelStyle style{.cap_height = 1.8, .anchor = TextAnchor::kCenter};
+  const PaperPoint at{box.left + box.Width() / 4, box.Center().y};
+  const Label label = MakePlainLabel(metrics, UpperCase(ToText(role)), style, at);
+  if (2 * label.box.Width() + 4 < box.Width() && label.box.Height() + 1 < box.Height()) {
+    out.primitives.emplace_back(label);
+  }
+}
+
+// Upper and lower edge, and the ends that are seen.
+void AddBrokenOff(SheetGroup& out, const PaperBox& box, const PieceFace& face) {
+  const auto line = [&](PaperPoint from, PaperPoint to) {
+    out.primitives.emplace_back(LineOf(from, to, Pen::kOutline));
+  };
+  line({box.left, box.top}, {box.right, box.top});
+  line({box.left, box.bottom}, {box.right, box.bottom});
+  if (!face.cut_left) line({box.left, box.top}, {box.left, box.bottom});
+  if (!face.cut_right) line({box.right, box.top}, {box.right, box.bottom});
+}
+
+void AddFeet(SheetGroup& out, const CaseBuild& c, Length low, Length high, const PaperMap& map) {
+  for (const Length at : {low, high - kFootSize}) {
+    out.primitives.emplace_back(
+        BoxOutline(map.Box({at, -c.base - c.feet, kFootSize, c.feet}), Pen::kThin));
+  }
+}
+
+CutGrain GrainCut(PartRole role) {
+  return role == PartRole::kFrameStile ? CutGrain::kUpright : CutGrain::kAcross;
+}
+
+}  // namespace
+
+bool IsWebFrame(const Bank& bank, const Divider& member) {
+  return !member.partition && bank.casework && bank.casework->web;
+}
+
+Block SeenBlock(const Bank& bank, const CasePiece& piece) {
+  Block b = piece.block;
+  const CaseBuild& c = *bank.casework;
+  if (piece.role == PartRole::kStretcher) {
+    b.x = -c.side_in;
+    b.width = c.inside_width;
+  }
+  if (piece.role != PartRole::kWebRail && piece.role != PartRole::kWebRunner) return b;
+  const Divider& member = bank.dividers[static_cast<std::size_t>(piece.divider)];
+  const Length left = Max(b.x, member.begin + c.joint_depth);
+  const Length right = Min(b.x + b.width, member.begin + member.length - c.joint_depth);
+  b.x = left;
+  b.width = right - left;
+  if (piece.role == PartRole::kWebRunner) {
+    b.z += c.web->tenon;
+    b.depth -= 2 * c.web->tenon;
+  }
+  return b;
+}
+
+const std::string& PieceMaterial(const Bank& bank, const CasePiece& piece) {
+  for (const Part& part : bank.parts) {
+    if (part.role == piece.role) return part.material;
+  }
+  return bank.casework->material;
+}
+
+PieceFace FrontFaceOf(const Bank& bank, const CasePiece& piece) {
+  constexpr Length kRun = Length::Millimeters(120);
+  const Block& b = piece.block;
+  PieceFace face{{b.x, b.y, b.width, b.height}, false, false};
+  if (piece.role != PartRole::kWorktop) return face;
+  const CaseBuild& c = *bank.casework;
+  const Length left = -c.side_in - c.side;
+  const Length low = Max(b.x, left - kRun);
+  const Length high = Min(b.x + b.width, left + c.width + kRun);
+  face.cut_left = low > b.x;
+  face.cut_right = high < b.x + b.width;
+  face.rect.x = low;
+  face.rect.width = high - low;
+  return face;
+}
+
+void AddPiecesInFront(SheetGroup& out, const Bank& bank, const PaperMap& map,
+                      const TextMetrics& metrics) {
+  const CaseBuild& c = *bank.casework;
+  const Length left = -c.side_in - c.side;
+  if (!c.feet.IsZero()) AddFeet(out, c, left, left + c.width, map);
+  for (const CasePiece& piece : bank.pieces) {
+    if (!IsSeenFromFront(piece.role)) continue;
+    const PieceFace face = FrontFaceOf(bank, piece);
+    const PaperBox box = map.Box(face.rect);
+    const bool inner = piece.role == PartRole::kToeKick;
+    if (!face.cut_left && !face.cut_right) {
+      out.primitives.emplace_back(BoxOutline(box, inner ? Pen::kThin : Pen::kOutline));
+    } else {
+      AddBrokenOff(out, box, face);
+    }
+    const bool plain = piece.role == PartRole::kToeKick || piece.role == PartRole::kWorktop;
+    if (plain) AddName(out, piece.role, box, metrics);
+  }
+}
+
+void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const PaperMap& map) {
+  const CaseBuild& c = *bank.casework;
+  if (!c.feet.IsZero()) {
+    AddFeet(out, c, Max(c.front_in, c.feet_setback), c.front_in + c.depth, map);
+  }
+  for (const CasePiece& piece : bank.pieces) {
+    const Block b = SeenBlock(bank, piece);
+    const PaperBox box = map.Box({b.z, b.y, b.depth, b.height});
+    if (b.x < x && x < b.x + b.width) {
+      AddCut(out, box, {.material = PieceMaterial(bank, piece), .grain = GrainCut(piece.role)});
+    } else if (piece.role == PartRole::kWebRunner && b.x > x) {
+      out.primitives.emplace_back(BoxOutline(box, Pen::kThin));
+    }
+  }
+}
+
+Polyline SideOutline(const Bank& bank, const PaperMap& map) {
+  const CaseBuild& c = *bank.casework;
+  const Length rear = c.front_in + c.depth;
+  const Length low = -c.base;
+  const Length high = low + c.height;
+  Polyline outline{{map.At(c.front_in, high), map.At(rear, high), map.At(rear, low)},
+                   !c.frame,  // behind a frame the front edge is hidden by what is drawn before it
+                   Pen::kOutline,
+                   Tone::kNone};
+  if (c.kick_setback.IsZero()) {
+    outline.points.push_back(map.At(c.front_in, low));
+    return outline;
+  }
+  const Length up = low + c.raise;
+  for (const PaperPoint at :
+       {map.At(c.kick_setback, low), map.At(c.kick_setback, up), map.At(c.front_in, up)}) {
+    outline.points.push_back(at);
+  }
+  return outline;
+}
+
+}  // namespace tillwright

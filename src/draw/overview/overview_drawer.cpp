@@ -1,0 +1,262 @@
+#include <algorithm>
+
+#include "draw/overview/overview.h"
+#include "draw/overview/overview_parts.h"
+#include "sheet/annotation.h"
+#include "sheet/rich_text.h"
+#include "sheet/solid_ink.h"
+#include "sheet/view_tools.h"
+
+namespace tillwright {
+namespace {
+
+// How far parts stand apart.
+struct Spacing {
+  Length across, down, along;
+};
+Spacing SpacingOf(const Box& box) {
+  return {PartBelow(box.width, 6), box.height + PartBelow(box.depth, 4), PartBelow(box.depth, 3)};
+}
+
+// Moves a part out of the drawer, the way it goes in. The front goes twice as far as the front end.
+Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
+  Cuboid box = part.box;
+  switch (part.role) {
+    case PartRole::kFront:
+      box.at.z -= 2 * by.along;
+      break;
+    case PartRole::kBoxFront:
+      box.at.z -= by.along;
+      break;
+    case PartRole::kBoxBack:
+      box.at.z += by.along;
+      break;
+    case PartRole::kBoxSide:
+      box.at.x += (part.right ? 1 : -1) * by.across;
+      break;
+    case PartRole::kBoxBottom:
+      box.at.y -= by.down;
+      break;
+    case PartRole::kCaseSide:
+    case PartRole::kCaseBottom:
+    case PartRole::kCaseTop:
+    case PartRole::kCaseBack:
+    case PartRole::kDivider:
+    case PartRole::kPartition:
+    case PartRole::kStretcher:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
+      break;
+  }
+  return box;
+}
+
+std::string NameOf(const SolidPart& part) {
+  switch (part.role) {
+    case PartRole::kFront:
+      return "Front";
+    case PartRole::kBoxFront:
+      return "Front end";
+    case PartRole::kBoxBack:
+      return "Back end";
+    case PartRole::kBoxSide:
+      return part.right ? "Right side" : "Left side";
+    case PartRole::kBoxBottom:
+      return "Bottom";
+    case PartRole::kCaseSide:
+    case PartRole::kCaseBottom:
+    case PartRole::kCaseTop:
+    case PartRole::kCaseBack:
+    case PartRole::kDivider:
+    case PartRole::kPartition:
+    case PartRole::kStretcher:
+    case PartRole::kToeKick:
+    case PartRole::kFrameStile:
+    case PartRole::kFrameTopRail:
+    case PartRole::kFrameBottomRail:
+    case PartRole::kFrameRail:
+    case PartRole::kBlocking:
+    case PartRole::kWebRail:
+    case PartRole::kWebRunner:
+    case PartRole::kWorktop:
+      break;
+  }
+  return std::string(ToText(part.role));
+}
+
+class ExplodedDrawing {
+ public:
+  ExplodedDrawing(const Bank& bank, std::size_t space, const Scale& scale,
+                  const TextMetrics& metrics)
+      : bank_(bank),
+        index_(space),
+        space_(bank.spaces[space]),
+        scale_(scale),
+        metrics_(metrics),
+        axes_(scale),
+        picture_(axes_),
+        parts_(DrawerSolids(bank, space_)) {}
+
+  View Draw() {
+    view_.scale = scale_;
+    view_.map = {{0, 0}, scale_};
+    const std::string id = ToText(space_.id);
+    view_.name = "drawer-d" + std::to_string(space_.id.number);
+    view_.title = "DRAWER " + id + " TAKEN APART";
+    const Spacing by = SpacingOf(space_.box);
+    std::vector<Cuboid> moved;
+    for (const SolidPart& part : parts_) moved.push_back(MovedOut(part, by));
+    const std::vector<std::size_t> places = picture_.AddLayer(moved);
+    AddPaths(moved);
+    AddParts(places);
+    view_.outline = picture_.Covered();
+    AddNotes(places);
+    AddTitle();
+    view_.box = Bounds(std::span(view_.groups));
+    return std::move(view_);
+  }
+
+ private:
+  SheetGroup& Group(const std::string& id, std::string title, int depth) {
+    return AddViewGroup(view_, id, std::move(title), depth);
+  }
+
+  // The ways the parts go in, below everything: from two corners of each to where they belong.
+  void AddPaths(const std::vector<Cuboid>& moved) {
+    SheetGroup& group = Group("paths", "The ways the parts go in", 0);
+    for (std::size_t i = 0; i < parts_.size(); ++i) {
+      const Cuboid& home = parts_[i].box;
+      for (const bool second : {false, true}) {
+        const Place3 corner = Corner(parts_[i], second);
+        const auto at = [&](const Cuboid& box) {
+          return axes_.At({box.at.x + corner.x, box.at.y + corner.y, box.at.z + corner.z});
+        };
+        group.primitives.emplace_back(LineOf(at(moved[i]), at(home), Pen::kCenter));
+      }
+    }
+  }
+
+  // One of two upper corners of a part, from its own corner: of a side its ends, else left and
+  // right.
+  static Place3 Corner(const SolidPart& part, bool second) {
+    const Cuboid& box = part.box;
+    if (part.role == PartRole::kBoxSide) {
+      return {part.right ? Length() : box.width, box.height, second ? box.depth : Length()};
+    }
+    const bool back = part.role == PartRole::kBoxBack;
+    return {second ? box.width : Length(), box.height, back ? Length() : box.depth};
+  }
+
+  // Each in a group of its own, in the order in which they were placed.
+  void AddParts(const std::vector<std::size_t>& places) {
+    std::vector<std::size_t> order(parts_.size());
+    for (std::size_t i = 0; i < parts_.size(); ++i) order[places[i]] = i;
+    for (const std::size_t i : order) {
+      const Cuboid& box = picture_.boxes()[places[i]];
+      SheetGroup& group = Group("part-" + std::to_string(i + 1), NameOf(parts_[i]), 0);
+      AddCuboid(group, box, axes_, Pen::kFront);
+      AddGrooves(group, parts_[i], box);
+      if (parts_[i].role == PartRole::kFront) AddHoles(group, box);
+    }
+  }
+
+  // The groove or rabbet for the bottom, where the inside face is seen: on the left side's right
+  // face and the back end's front face.
+  void AddGrooves(SheetGroup& group, const SolidPart& part, const Cuboid& box) const {
+    const BoxBuild& build = space_.box.build;
+    const bool side = part.role == PartRole::kBoxSide && !part.right;
+    const bool back = part.role == PartRole::kBoxBack && !build.open_back;
+    if (build.fit == BottomFit::kApplied || !(side || back)) return;
+    for (const Length up : {build.up, build.up + build.bottom}) {
+      if (up <= Length() || up >= box.height) continue;
+      const Length y = box.at.y + up;
+      const Place3 from = side ? Place3{box.Right(), y, box.at.z} : Place3{box.at.x, y, box.at.z};
+      const Place3 to =
+          side ? Place3{box.Right(), y, box.Rear()} : Place3{box.Right(), y, box.at.z};
+      group.primitives.emplace_back(LineOf(axes_.At(from), axes_.At(to), Pen::kThin));
+    }
+  }
+
+  void AddHoles(SheetGroup& group, const Cuboid& box) const {
+    for (const PullHole& hole : space_.front.pulls) {
+      group.primitives.emplace_back(
+          Circle{axes_.At({hole.x, hole.y, box.at.z}), 0.5, Pen::kThin, Tone::kNone});
+    }
+  }
+
+  // The part of the bank that a solid stands for.
+  const Part* PartOf(const SolidPart& solid) const {
+    const auto at = std::ranges::find_if(bank_.parts, [&](const Part& part) {
+      return part.role == solid.role && part.space == static_cast<int>(index_);
+    });
+    return at == bank_.parts.end() ? nullptr : &*at;
+  }
+
+  void AddNotes(const std::vector<std::size_t>& places) {
+    std::vector<PartNote> notes;
+    for (std::size_t i = 0; i < parts_.size(); ++i) {
+      const bool left = IsLeft(parts_[i]);
+      const auto tip = picture_.PointInSight(places[i], left ? 0.08 : 0.8);
+      if (!tip) continue;
+      PartNote note{*tip, NameOf(parts_[i]), "", "", left};
+      if (const Part* part = PartOf(parts_[i])) {
+        const std::string path = "part." + PartId(bank_, *part) + ".";
+        note.sizes = In(part->length) + " × " + In(part->width) + " × " + In(part->thickness);
+        note.path = path + "length " + path + "width " + path + "thickness";
+      }
+      notes.push_back(std::move(note));
+    }
+    AddPartNotes(Group("names", "Names of the parts", 0), notes, view_.outline, metrics_);
+  }
+
+  // The front parts stand to the lower left.
+  static bool IsLeft(const SolidPart& part) {
+    return part.role == PartRole::kFront || part.role == PartRole::kBoxFront ||
+           (part.role == PartRole::kBoxSide && !part.right);
+  }
+
+  std::string In(Length length) const { return FormatLength(length, bank_.units); }
+
+  void AddTitle() {
+    const PaperBox below = Bounds(std::span(view_.groups));
+    SheetGroup& group = Group("title", view_.title, 0);
+    const PaperPoint at{below.left, below.bottom + 9};
+    const std::string scale(scale_.name);
+    const PaperBox head = AddViewTitle(
+        group, {.at = at, .title = view_.title, .caption = "SCALE " + scale + ", DEPTHS HALVED"},
+        metrics_);
+    if (space_.name.empty()) return;
+    LabelStyle style;
+    style.cap_height = 2;
+    style.level = TextLevel::kBaseline;
+    style.max_width = std::max(below.Width(), 60.0);
+    group.primitives.emplace_back(
+        MakePlainLabel(metrics_, space_.name, style, {at.x, head.bottom + 4}));
+  }
+
+  const Bank& bank_;
+  std::size_t index_;
+  const Space& space_;
+  Scale scale_;
+  const TextMetrics& metrics_;
+  Axonometry axes_;
+  SolidPicture picture_;
+  std::vector<SolidPart> parts_;
+  View view_;
+};
+
+}  // namespace
+
+View DrawerExploded(const Bank& bank, std::size_t space, const Scale& scale,
+                    const ViewOptions& /*options*/, const TextMetrics& metrics) {
+  return ExplodedDrawing(bank, space, scale, metrics).Draw();
+}
+
+}  // namespace tillwright

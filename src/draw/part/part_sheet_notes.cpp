@@ -1,0 +1,186 @@
+#include "draw/part/part_sheet_notes.h"
+
+#include <array>
+#include <set>
+
+#include "stock/part_names.h"
+#include "stock/part_seats.h"
+#include "stock/part_shape.h"
+
+namespace tillwright {
+namespace {
+
+const Part& Drawn(const Bank& bank, const PartKind& kind) { return bank.parts[kind.parts.front()]; }
+
+std::string_view JointName(CutKind kind) {
+  switch (kind) {
+    case CutKind::kGroove:
+      return "Groove";
+    case CutKind::kRabbet:
+      return "Rabbet";
+    case CutKind::kDado:
+      return "Dado";
+    case CutKind::kHalfBlindDovetail:
+      return "Half-blind dovetails";
+    case CutKind::kThroughDovetail:
+      return "Through dovetails";
+    case CutKind::kFinger:
+      return "Finger joint";
+    case CutKind::kTenon:
+      return "Tenon";
+  }
+  return "";
+}
+
+std::string_view PlaceName(CutFrom from) {
+  switch (from) {
+    case CutFrom::kLowerEdge:
+      return " along the lower edge";
+    case CutFrom::kFrontEnd:
+      return " at the front end";
+    case CutFrom::kBackEnd:
+      return " at the rear end";
+    case CutFrom::kEachEnd:
+      return " at each end";
+    case CutFrom::kRearEdge:
+      return " along the rear edge";
+    case CutFrom::kUpperFace:
+      return " along the inner edge";
+    case CutFrom::kLeftEdge:
+      return " along it";
+  }
+  return "";
+}
+
+// A rabbet that leaves a tongue.
+bool LeavesTongue(const Cut& cut) {
+  if (cut.from != CutFrom::kEachEnd) return false;
+  return cut.face == CutOn::kOutside || cut.face == CutOn::kUpperFace ||
+         cut.face == CutOn::kRightFace;
+}
+
+// What goes into the cut. A case side's channels across it take the bottom, then the top.
+std::string_view PurposeOf(const Part& part, std::size_t index) {
+  const Cut& cut = part.cuts[index];
+  switch (cut.from) {
+    case CutFrom::kFrontEnd:
+      return ", for the front end";
+    case CutFrom::kBackEnd:
+      return ", for the back end";
+    case CutFrom::kRearEdge:
+      return ", for the back";
+    case CutFrom::kEachEnd:
+      if (cut.face == CutOn::kOutside) return ", on the outside";
+      if (LeavesTongue(cut)) return "";
+      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
+    case CutFrom::kUpperFace:
+      return ", for the runners' tenons";
+    case CutFrom::kLeftEdge:
+      if (cut.face == CutOn::kBothFaces) return ", on both faces, for partitions";
+      return cut.face == CutOn::kLowerFace ? ", on the lower face, for a partition"
+                                           : ", for a partition";
+    case CutFrom::kLowerEdge:
+      break;
+  }
+  if (part.role != PartRole::kCaseSide) return ", for the bottom";
+  return index == 0 ? ", for the case bottom" : ", for the case top";
+}
+
+// Of a cut that the face does not show.
+std::string EdgeCutSize(const Cut& cut, Unit unit) {
+  const auto in = [unit](Length length) { return FormatLength(length, unit); };
+  return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
+         " below the upper face";
+}
+
+}  // namespace
+
+std::string UpperCase(std::string_view text) {
+  std::string out(text);
+  for (char& c : out) {
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  }
+  return out;
+}
+
+std::string PartKindRole(const Bank& bank, const PartKind& kind) {
+  return std::string(ToText(Drawn(bank, kind).role));
+}
+
+std::string PartKindCount(const Bank& bank, const PartKind& kind) {
+  const Part& part = Drawn(bank, kind);
+  std::string out = std::to_string(kind.count) + (kind.count == 1 ? " piece" : " pieces");
+  if (kind.mirrored > 0) {
+    out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
+           std::to_string(kind.mirrored) + " mirrored (right)";
+  } else if (part.count == 2 && ComesInPairs(part.role)) {
+    out += ", left and right alike";
+  } else if (kind.count > 1) {
+    out += " alike";
+  }
+  return out;
+}
+
+std::string PartKindMaterial(const Part& part) {
+  std::string out = part.material;
+  if (part.grain == Grain::kNone) return out;
+  if (!out.empty()) out += ", ";
+  const bool across = part.grain == Grain::kHorizontal;
+  out += out.empty() ? "Grain " : "grain ";
+  out += across ? "left to right" : "upright";
+  return out;
+}
+
+std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
+  std::vector<std::string> lines;
+  for (std::size_t i = 0; i < part.cuts.size(); ++i) {
+    std::string line(JointName(part.cuts[i].kind));
+    const bool top =
+        part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
+    line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
+    line += PurposeOf(part, i);
+    if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
+    if (LeavesTongue(part.cuts[i])) {
+      line += ": leaves a tongue of " + FormatLength(part.thickness - part.cuts[i].depth, unit);
+    }
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
+  const Part& part = Drawn(bank, kind);
+  const std::vector<Seat> seats = SeatsIn(bank, part);
+  if (seats.empty()) return {};
+  std::array<std::set<NumberedId>, 2> ids;  // by face
+  for (const Seat& seat : seats) {
+    const Divider& member = bank.dividers[static_cast<std::size_t>(seat.member)];
+    ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
+  }
+  const bool side = part.role == PartRole::kCaseSide;
+  const std::string dados = std::string(SeatKind(bank)) + "s for ";
+  const auto whom = [&](const std::set<NumberedId>& face) {
+    // Alike parts of different numbers take members of different numbers.
+    if (kind.parts.size() == 1) return RunTogether(face);
+    return std::string(face.begin()->first == 'V' ? "partitions" : "dividers");
+  };
+  std::vector<std::string> lines;
+  if (!ids[0].empty()) {
+    const bool lies = seats[0].upright;
+    lines.push_back(dados + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.back()[0] = static_cast<char>(lines.back()[0] - 'a' + 'A');
+  }
+  // Its inside face, with its left end at the left, is seen from below.
+  if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
+  if (ids[1].empty()) {
+    if (side) lines.emplace_back("None of these in the right side");
+  } else if (!BothFacesAlike(seats)) {
+    lines.push_back((side ? "Right side: " : "Other face: ") + dados + whom(ids[1]) +
+                    (side ? " instead" : "") + ", set out on the case");
+  } else if (!side) {
+    lines.push_back("Other face the same, for " + whom(ids[1]));
+  }
+  return lines;
+}
+
+}  // namespace tillwright

@@ -1,0 +1,182 @@
+#include "draw/plan/plan_box.h"
+
+#include <utility>
+
+#include "spec/box_rules.h"
+
+namespace tillwright {
+namespace {
+
+class PlanBoxRule {
+ public:
+  PlanBoxRule(Faces& faces, const Box& box)
+      : faces_(faces), box_(box), build_(box.build), sum_(2 * box.x + box.width) {}
+
+  void Add() {
+    for (const bool right : {false, true}) AddSide(right);
+    if (HasSetback(build_.joint)) {
+      const Length in = build_.side - build_.joint_depth;
+      AddEnd(RectFace(box_.x + in, Front(), Right() - in, Front() + build_.end));
+      AddEnd(RectFace(box_.x + in, BackEnd(), Right() - in, BackEnd() + build_.end));
+    } else {
+      AddTailedEnds();
+      for (const bool right : {false, true}) AddPins(right);
+    }
+    if (build_.fit != BottomFit::kApplied) AddBottomLines();
+  }
+
+ private:
+  [[nodiscard]] Length Front() const { return box_.z; }
+  [[nodiscard]] Length Rear() const { return box_.z + box_.depth; }
+  [[nodiscard]] Length Right() const { return box_.x + box_.width; }
+  // The front face of the back end.
+  [[nodiscard]] Length BackEnd() const { return Rear() - build_.back_setback - build_.end; }
+
+  [[nodiscard]] FacePoint Mirror(FacePoint p) const { return {sum_ - p.a, p.b}; }
+
+  void AddSide(bool right) {
+    const Length outer = box_.x;
+    const Length inner = box_.x + build_.side;
+    const Length low = Front() + build_.lap;
+    const Length high = low + box_.side_length;
+    std::vector<FacePoint> ring{{outer, low}};
+    if (HasJointDepth(build_.joint)) {
+      AddNotchedFace(ring, inner, low, high);
+    } else {
+      ring.insert(ring.end(), {{inner, low}, {inner, high}});
+    }
+    ring.push_back({outer, high});
+    if (right) {
+      for (FacePoint& p : ring) p = Mirror(p);
+    }
+    faces_.cut.push_back({FaceOwner::kBox,
+                          LookOf(build_.side_material, FaceLook::kGrainB, FaceAxis::kA), right,
+                          std::move(ring), 0});
+  }
+
+  // The inner face from front to rear, with the rabbets or dados that take the ends.
+  void AddNotchedFace(std::vector<FacePoint>& ring, Length inner, Length low, Length high) const {
+    const Length deep = inner - build_.joint_depth;
+    const Length back = BackEnd();
+    ring.insert(ring.end(), {{deep, low}, {deep, low + build_.end}, {inner, low + build_.end}});
+    ring.insert(ring.end(), {{inner, back}, {deep, back}, {deep, back + build_.end}});
+    if (!build_.back_setback.IsZero()) {
+      ring.insert(ring.end(), {{inner, back + build_.end}, {inner, high}});
+    }
+  }
+
+  void AddEnd(std::vector<FacePoint> ring) {
+    faces_.cut.push_back({FaceOwner::kBox,
+                          LookOf(build_.end_material, FaceLook::kGrainA, FaceAxis::kB), false,
+                          std::move(ring), 0});
+  }
+
+  // Ends between the tails; a lap runs across in front of them.
+  void AddTailedEnds() {
+    const Length l = box_.x + build_.side;
+    const Length r = Right() - build_.side;
+    const Length front = Front();
+    const Length rear = Rear();
+    if (build_.lap.IsZero()) {
+      AddEnd(RectFace(l, front, r, front + build_.end));
+      AddEnd(RectFace(l, rear - build_.end, r, rear));
+      return;
+    }
+    const Length lap = front + build_.lap;
+    const Length far = rear - build_.lap;
+    AddEnd({{box_.x, front},
+            {Right(), front},
+            {Right(), lap},
+            {r, lap},
+            {r, front + build_.end},
+            {l, front + build_.end},
+            {l, lap},
+            {box_.x, lap}});
+    AddEnd({{box_.x, rear},
+            {box_.x, far},
+            {l, far},
+            {l, rear - build_.end},
+            {r, rear - build_.end},
+            {r, far},
+            {Right(), far},
+            {Right(), rear}});
+  }
+
+  // Below the tail: the pins of both ends, as deep as the ends are thick.
+  void AddPins(bool right) {
+    for (const Length at : {Front() + build_.end, Rear() - build_.end}) {
+      const FacePoint outer{box_.x, at};
+      const FacePoint inner{box_.x + build_.side, at};
+      AddLine(faces_, FaceOwner::kBox, right ? Mirror(inner) : outer, right ? Mirror(outer) : inner,
+              Pen::kHidden);
+    }
+  }
+
+  // The bottom of the groove (or rabbet): where the panel reaches to, but for its play. Under an
+  // open back it has no rear edge of its own.
+  void AddBottomLines() {
+    const Length left = box_.x + build_.side - build_.groove;
+    const Length low = Front() + build_.end - build_.groove;
+    const Length high = BackEnd() + (build_.open_back ? build_.end : build_.groove);
+    const std::vector<FacePoint> ring = RectFace(left, low, sum_ - left, high);
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      if (i == 2 && build_.open_back) continue;
+      AddLine(faces_, FaceOwner::kBox, ring[i], ring[(i + 1) % ring.size()], Pen::kHidden);
+    }
+  }
+
+  Faces& faces_;
+  const Box& box_;
+  const BoxBuild& build_;
+  Length sum_;  // a and sum - a are mirror images
+};
+
+void AddOutline(Faces& faces, Length left, Length low, Length right, Length high, Pen pen) {
+  const std::vector<FacePoint> ring = RectFace(left, low, right, high);
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    AddLine(faces, FaceOwner::kSlide, ring[i], ring[(i + 1) % ring.size()], pen);
+  }
+}
+
+}  // namespace
+
+void AddPlanBox(Faces& faces, const Box& box) { PlanBoxRule(faces, box).Add(); }
+
+Length RunnerReach(const Box& box) {
+  return Min(Length::Millimeters(14), PartBelow(box.inside_width, 3));
+}
+
+Length CenterHalf(const Box& box) {
+  return Min(Length::Millimeters(15), PartBelow(box.inside_width, 4));
+}
+
+void AddPlanSlides(Faces& faces, const Space& space) {
+  const Box& box = space.box;
+  const Length low = box.z;
+  const Length high = box.z + space.slide.length;
+  const Length right = box.x + box.width;
+  const Length under = box.build.side + RunnerReach(box);
+  switch (space.slide.type) {
+    case SlideType::kSideMount:
+      for (const auto& [from, to] :
+           {std::pair(space.cell.x, box.x), std::pair(right, space.cell.Right())}) {
+        AddOutline(faces, from, low, to, high, Pen::kThin);
+        const Length middle = from + HalfBelow(to - from);  // its two members
+        AddLine(faces, FaceOwner::kSlide, {middle, low}, {middle, high}, Pen::kThin);
+      }
+      return;
+    case SlideType::kUndermount:
+    case SlideType::kWoodRunner:
+      AddOutline(faces, space.cell.x, low, box.x + under, high, Pen::kHidden);
+      AddOutline(faces, right - under, low, space.cell.Right(), high, Pen::kHidden);
+      return;
+    case SlideType::kCenterMount:
+      break;
+  }
+  const Length center = box.x + HalfBelow(box.width);
+  const Length half = CenterHalf(box);
+  AddOutline(faces, center - half, low, center + half, high, Pen::kHidden);
+  AddLine(faces, FaceOwner::kSlide, {center, low}, {center, high}, Pen::kCenter);
+}
+
+}  // namespace tillwright

@@ -1,0 +1,25 @@
+# The kernel of drawings: knows paper, no furniture.
+tillwright_layer(sheet
+  USES length text
+  HEADERS sheet text_metrics
+  SOURCES
+    annotation.cpp
+    axonometric.cpp
+    dimension.cpp
+    dimension_frame.cpp
+    dimension_stack.cpp
+    hatch.cpp
+    hatch_clip.cpp
+    layout_faults.cpp
+    rich_text.cpp
+    rich_text_reader.cpp
+    scale.cpp
+    sheet.cpp
+    sheet_packer.cpp
+    single_dimension.cpp
+    solid_ink.cpp
+    spread.cpp
+    text_metrics.cpp
+    title_block.cpp
+    view.cpp
+    view_tools.cpp)

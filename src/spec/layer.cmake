@@ -1,0 +1,10 @@
+# The maker's spec as plain data; the tables of kinds.
+tillwright_layer(spec
+  USES length
+  HEADERS spec words
+  SOURCES
+    box_rules.cpp
+    mass.cpp
+    materials.cpp
+    species.cpp
+    words.cpp)
