@@ -144,8 +144,8 @@ TEST(Reference, TellsTheDefaultsOfTheTableOfKeys) {
     for (const std::string& line : LinesOf(Section("### " + std::string(object.name)))) {
       for (const KeyRow& key : object.keys) {
         if (!line.starts_with("| `" + std::string(key.key) + "` |")) continue;
-        EXPECT_TRUE(line.ends_with("| " + std::string(key.fallback) +
-                                   (key.fallback.empty() ? "|" : " |")))
+        const std::string fallback = key.fallback.Text();
+        EXPECT_TRUE(line.ends_with("| " + fallback + (fallback.empty() ? "|" : " |")))
             << object.name << ": " << line;
       }
     }
