@@ -6,8 +6,8 @@
 #include <set>
 #include <tuple>
 
-#include "draw/bank/dimension_paths.h"
 #include "sheet/layout_faults.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/length_text.h"
 #include "tillwright/render.h"
 
