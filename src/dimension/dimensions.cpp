@@ -1,6 +1,7 @@
 #include "tillwright/dimensions.h"
 
 #include <algorithm>
+#include <charconv>
 
 #include "dimension/fields.h"
 #include "dimension/formula.h"
@@ -21,27 +22,36 @@ struct Thing {
   Fields fields;
 };
 
-Thing OfSpace(const Space& space) {
-  Thing thing{ToText(space.id), ToText(space.id) + ".", {}};
+// `path` is the one that is sought in it, or empty: all.
+Thing NewThing(std::string owner, std::string head, std::string_view path) {
+  Thing thing{std::move(owner), std::move(head), {}};
+  if (!path.empty()) thing.fields.wanted = path.substr(thing.head.size());
+  return thing;
+}
+
+Thing OfSpace(const Space& space, std::string_view path = {}) {
+  const std::string id = ToText(space.id);
+  Thing thing = NewThing(id, id + ".", path);
   AddSpaceFields(space, thing.fields);
   return thing;
 }
 
-Thing OfMember(const Divider& member) {
-  Thing thing{ToText(member), ToText(member) + ".", {}};
+Thing OfMember(const Divider& member, std::string_view path = {}) {
+  const std::string id = ToText(member);
+  Thing thing = NewThing(id, id + ".", path);
   AddMemberFields(member, thing.fields);
   return thing;
 }
 
 Thing OfPart(const Bank& bank, const Part& part) {
-  Thing thing{PartFor(bank, part), "part." + PartId(bank, part) + ".", {}};
+  Thing thing = NewThing(PartFor(bank, part), "part." + PartId(bank, part) + ".", {});
   AddPartFields(bank, part, thing.fields);
   return thing;
 }
 
 Thing OfPiece(const Bank& bank, std::size_t index) {
   const CasePiece& piece = bank.pieces[index];
-  Thing thing{{}, "piece." + std::to_string(index + 1) + ".", {}};
+  Thing thing = NewThing({}, "piece." + std::to_string(index + 1) + ".", {});
   if (piece.space >= 0) {
     thing.owner = ToText(bank.spaces[static_cast<std::size_t>(piece.space)].id);
   } else if (piece.divider >= 0) {
@@ -72,7 +82,7 @@ class Registry {
     if (TakePrefix(rest, "part.")) return InPart(rest);
     if (path.starts_with("piece.")) return InPiece(path);
     if (std::optional<Found> found = Numbered(path)) return found;
-    Thing thing;
+    Thing thing = NewThing({}, {}, path);
     AddBankFields(bank_, thing.fields);
     if (std::optional<Found> found = In(thing, path)) return found;
     return InPart(path);
@@ -118,16 +128,19 @@ class Registry {
 
   // D1, B1, O1, H1, V1 and what follows.
   std::optional<Found> Numbered(std::string_view path) const {
-    const std::string_view id = path.substr(0, path.find('.'));
-    if (id.size() < 2 || id[1] < '1' || id[1] > '9') return std::nullopt;
+    int number = 0;
+    const std::size_t dot = path.find('.');
+    if (dot == std::string_view::npos || dot < 2) return std::nullopt;
+    const std::string_view id = path.substr(0, dot);
+    std::from_chars(path.data() + 1, path.data() + dot, number);
     for (const Space& space : bank_.spaces) {
-      if (ToText(space.id) != id) continue;
-      Thing thing = OfSpace(space);
+      if (space.id.number != number || ToText(space.id) != id) continue;
+      Thing thing = OfSpace(space, path);
       return In(thing, path);
     }
     for (const Divider& member : bank_.dividers) {
-      if (ToText(member) != id) continue;
-      Thing thing = OfMember(member);
+      if (member.number != number || ToText(member) != id) continue;
+      Thing thing = OfMember(member, path);
       return In(thing, path);
     }
     return std::nullopt;
@@ -158,7 +171,10 @@ class Registry {
   const Bank& bank_;
 };
 
-bool IsSum(std::string_view path) { return path.find(' ') != std::string_view::npos; }
+// As marks carry them; the datum's is "0".
+bool IsSum(std::string_view path) {
+  return path == "0" || path.find(' ') != std::string_view::npos;
+}
 
 template <class T, class Look>
 auto Work(T& tracer, std::string_view formula, std::string_view owner, Look look) {

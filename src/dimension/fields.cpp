@@ -18,7 +18,7 @@ template <class Thing, std::size_t N>
 void AddSolved(const Solved<Thing> (&rows)[N], const Thing& thing, std::string_view head,
                Fields& out) {
   for (const Solved<Thing>& row : rows) {
-    if (row.when != nullptr && !row.when(thing)) continue;
+    if (!out.Want(head, row.name) || (row.when != nullptr && !row.when(thing))) continue;
     out.push_back({std::string(head) += row.name, thing.*row.value, {}});
   }
 }
@@ -32,7 +32,9 @@ struct Made {
 template <std::size_t N>
 void AddMade(const Made (&rows)[N], Fields& out) {
   for (const Made& row : rows) {
-    out.push_back({std::string(row.name), {}, std::string(row.formula)});
+    if (out.Want("", row.name)) {
+      out.push_back({std::string(row.name), {}, std::string(row.formula)});
+    }
   }
 }
 

@@ -17,7 +17,14 @@ struct Field {
   std::optional<Length> value;  // as solved
   std::string formula;          // empty: the trace names it
 };
-using Fields = std::vector<Field>;
+struct Fields : std::vector<Field> {
+  std::string_view wanted{};  // the one name that is sought; empty: all
+
+  [[nodiscard]] bool Want(std::string_view head, std::string_view name) const {
+    return wanted.empty() || (wanted.size() == head.size() + name.size() &&
+                              wanted.starts_with(head) && wanted.ends_with(name));
+  }
+};
 
 // Those of the opening and of the case; their names are whole paths.
 void AddBankFields(const Bank& bank, Fields& out);

@@ -15,7 +15,7 @@ class EditCounter {
     for (std::vector<std::size_t>& row : rows_) row.resize(b.size() + 1);
     for (std::size_t j = 0; j <= b.size(); ++j) rows_[2][j] = j;
     for (std::size_t i = 1; i <= a.size(); ++i) {
-      std::ranges::rotate(rows_, rows_.begin() + 1);  // two before, before, this
+      std::rotate(rows_.begin(), rows_.begin() + 1, rows_.end());  // two before, before, this
       Row(a, b, i);
     }
     return rows_[2][b.size()];
