@@ -8,6 +8,5 @@ tillwright_layer(solve
     gaps.cpp
     layout_errors.cpp
     parts.cpp
-    pulls.cpp
     solve.cpp)
 target_link_libraries(tillwright_solve PRIVATE $<BUILD_INTERFACE:Boost::headers>)

@@ -12,7 +12,7 @@
 #include "solve/case_rule.h"
 #include "solve/context.h"
 #include "solve/layout_errors.h"
-#include "solve/pulls.h"
+#include "solve/pull_rule.h"
 
 namespace tillwright {
 
@@ -122,16 +122,12 @@ class LayoutRule {
                        "make the opening taller");
     }
     const Cell<N> cell = CellOf(space, x.clear, y.clear);
-    if (space.HasFront()) Face(space, leaf);
+    if (space.HasFront()) Face(space, leaf, {left, lower, width, height});
     if (space.HasBox()) Box(space, leaf, node.place, cell);
   }
 
   N NameOf(SpaceId id, const char* prefix, const char* suffix, const N& number) {
-    if constexpr (T::kTracing) {
-      return t_.Named(ToText(id) + "." + prefix + suffix, number);
-    } else {
-      return number;
-    }
+    return t_.Name(id, T::kTracing ? std::string(prefix) + suffix : std::string(), number);
   }
 
   Cell<N> CellOf(Space& space, const Clear<N>& x, const Clear<N>& y) {
@@ -142,14 +138,15 @@ class LayoutRule {
     return cell;
   }
 
-  void Face(Space& space, const LeafSpec& leaf) {
+  void Face(Space& space, const LeafSpec& leaf, const Cell<N>& face) {
     const FrontsSpec& bank = spec_.fronts;
     const FrontSpec& own = leaf.front;
     space.front.rect = space.region;
     space.front.material = own.material.typed ? own.material.value : bank.material.value;
     space.front.grain = own.grain.typed ? own.grain.value : bank.grain.value;
-    space.front.thickness = Value(FrontThickness(leaf));
-    AddPulls(spec_, leaf, space, context_.diagnostics);
+    space.front.thickness = Value(t_.Name(space.id, "front.thickness", FrontThickness(leaf)));
+    const PullSpec pull = MergedPull(bank.pull, own.pull);
+    if (pull.typed) PullRule<T>(context_, pull, space).Run(face);
   }
 
   N FrontThickness(const LeafSpec& leaf) {
@@ -277,11 +274,13 @@ class LayoutRule {
   }
   using Share_ = tillwright::Share;
 
-  static std::string ShareWords(const LayoutNode& node, const Share_& share) {
+  std::string ShareWords(const LayoutNode& node, const Share_& share) const {
+    const Unit unit = context_.unit();
     char ideal[48];
-    std::snprintf(ideal, sizeof ideal, "%.4f", share.ideal_mm);
+    std::snprintf(ideal, sizeof ideal, "%.4f",
+                  unit == Unit::kInch ? share.ideal_mm / 25.4 : share.ideal_mm);
     return "whole increments in its " + std::string(Word(node.graduate.scheme.value)) +
-           " share, ideally " + ideal + " mm";
+           " share, ideally " + ideal + (unit == Unit::kInch ? " in" : " mm");
   }
 
   void NoteSplit(const LayoutNode& node, const Apportioned& sizes) {
@@ -364,14 +363,14 @@ class LayoutRule {
       const Clear<N>& lower = rows ? children[i + 1].clear : children[i].clear;
       const Clear<N>& upper = rows ? children[i].clear : children[i + 1].clear;
       const N run = across.clear.high - across.clear.low;
-      const Length low = Value(lower.high);
-      const Length thick = Value(upper.low) - low;
-      const Length begin = Value(across.clear.low);
-      member.rect =
-          rows ? Rect{begin, low, Value(run), thick} : Rect{low, begin, thick, Value(run)};
-      const N length = MemberLength(member, rows, across.clear, run);
-      member.length = Value(length);
-      if constexpr (T::kTracing) t_.Named(ToText(member) + ".length", length);
+      const N thick = upper.low - lower.high;
+      const N& begin = across.clear.low;
+      Rect& r = member.rect;
+      r.x = Value(t_.Name(member, "x", rows ? begin : lower.high));
+      r.y = Value(t_.Name(member, "y", rows ? lower.high : begin));
+      r.width = Value(t_.Name(member, "width", rows ? run : thick));
+      r.height = Value(t_.Name(member, "height", rows ? thick : run));
+      SizeMember(member, rows, across.clear, run);
       if (Value(run) <= Length()) {
         context_.HasRoom(run, "the length of " + ToText(member), node.place, "widen the opening");
       }
@@ -379,22 +378,21 @@ class LayoutRule {
   }
 
   // With what enters the neighbors, and, behind a face frame, what goes on to the case's own parts.
-  N MemberLength(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
-    const CaseBuild* build = context_.bank.casework ? &*context_.bank.casework : nullptr;
-    member.depth = build != nullptr ? build->inside_depth : Value(opening_.depth);
+  void SizeMember(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
     const N& whole = rows ? opening_.width : opening_.height;
     N length = run + 2 * opening_.member_entry;
-    member.begin = Value(clear.low) - Value(opening_.member_entry);
-    if (!opening_.framed) return length;
-    if (Value(clear.low).IsZero()) {
+    N begin = clear.low - opening_.member_entry;
+    if (opening_.framed && Value(clear.low).IsZero()) {
       const N& more = rows ? opening_.side_in : opening_.low_in;
       length = length + more;
-      member.begin -= Value(more);
+      begin = begin - more;
     }
-    if (Value(clear.high) == Value(whole)) {
+    if (opening_.framed && Value(clear.high) == Value(whole)) {
       length = length + (rows ? opening_.side_in : opening_.high_in);
     }
-    return length;
+    member.depth = Value(t_.Name(member, "depth", opening_.inside_depth));
+    member.length = Value(t_.Name(member, "length", length));
+    member.begin = Value(t_.Name(member, "begin", begin));
   }
 
   Context<T>& context_;

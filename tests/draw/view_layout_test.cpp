@@ -3,11 +3,11 @@
 
 #include <set>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/view_cases.h"
 #include "draw/view_numbers.h"
 #include "sheet/layout_faults.h"
 #include "support/files.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
 #include "tillwright/words.h"

@@ -35,15 +35,19 @@ const std::map<std::string, Names, std::less<>> kMayInclude{
     {"check", {"diag", "length", "spec", "bank", "solve"}},
     {"nest", {"diag", "length"}},
     {"stock", {"diag", "length", "spec", "bank", "solve", "check", "nest"}},
+    {"dimension",
+     {"diag", "length", "spec", "bank", "solve", "check", "nest", "stock"}},
     {"sheet", {"diag", "length", "text"}},
-    {"draw", {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet"}},
+    {"draw",
+     {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "dimension", "sheet"}},
     {"render", {"diag", "length", "text", "sheet"}},
     {"read", {"diag", "length", "spec"}},
     {"write",
-     {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet", "draw", "read"}},
+     {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "dimension", "sheet",
+      "draw", "read"}},
     {"cli",
-     {"diag", "length", "text", "spec", "bank", "solve", "check", "nest", "stock", "sheet", "draw",
-      "render", "read", "write"}},
+     {"diag", "length", "text", "spec", "bank", "solve", "check", "nest", "stock", "dimension",
+      "sheet", "draw", "render", "read", "write"}},
 };
 
 // Which layer a public header belongs to.
@@ -55,6 +59,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"stick", "draw"},         {"text_metrics", "sheet"},  {"render", "render"},     {"keys", "read"},
     {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
+    {"dimensions", "dimension"},
     {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},
 };
 

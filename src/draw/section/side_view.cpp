@@ -286,12 +286,12 @@ class SideDrawing {
       const CaseBuild& c = *bank_.casework;
       const Length edge = c.EdgeAt(Edge::kBottom);
       chain.Add(-c.base, -edge, "case.raise");
-      chain.Add(-edge, Length(), c.frame ? "case.frame.bottom_rail" : "case.bottom");
+      chain.Add(-edge, Length(), c.frame ? "case.face_frame.bottom_rail" : "case.bottom");
     }
     chain.Add(Length(), high, "opening.height");
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      chain.Add(high, high + c.EdgeAt(Edge::kTop), c.frame ? "case.frame.rail" : "case.top");
+      chain.Add(high, high + c.EdgeAt(Edge::kTop), c.frame ? "case.face_frame.rail" : "case.top");
     }
     return chain;
   }
@@ -312,7 +312,7 @@ class SideDrawing {
       chains[0].Add(rear, bank_.opening_depth, id + ".clear.behind");
       if (bank_.casework && rear <= bank_.opening_depth) {
         chains[0].Add(bank_.opening_depth, bank_.opening_depth + bank_.casework->back_allowance,
-                      "case.back.allowance");
+                      "case.back_allowance");
       }
     }
     chains[1].Add(Length(), bank_.opening_depth, "opening.depth");

@@ -5,8 +5,8 @@
 #include <functional>
 #include <map>
 
-#include "draw/bank/dimension_paths.h"
 #include "sheet/rich_text.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
 namespace tillwright {

@@ -62,7 +62,7 @@ class Widths {
                                       : LeftFace().Minus(c.back_depth, "case.back.depth"))
                                   .Plus(c.back_play, "case.back.play");
       book_.Edge(kCase, edge, "", "case back left");
-      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "case back right");
+      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.width"), "", "case back right");
     }
   }
 
