@@ -6,7 +6,9 @@
 #include <set>
 #include <tuple>
 
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
+#include "tillwright/dimensions.h"
+#include "tillwright/length_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {

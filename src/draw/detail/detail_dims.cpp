@@ -10,6 +10,7 @@
 #include "draw/plan/plan_dims.h"
 #include "draw/plan/plan_faces.h"
 #include "draw/section/side_plane.h"
+#include "sheet/size_chain.h"
 #include "spec/kinds.h"
 #include "tillwright/dimensions.h"
 
@@ -99,7 +100,7 @@ class DetailDimensions {
 
   // Adds a tier; stops outside the circle are left out with what they bound.
   void Add(PaperSide side, const std::vector<Stop>& stops) {
-    std::vector<DimensionStop> shown;
+    std::vector<SizeStop> shown;
     for (const Stop& stop : stops) {
       if (!IsShown(side, stop.at)) {
         if (!shown.empty()) shown.back().path.clear();
@@ -111,7 +112,7 @@ class DetailDimensions {
     }
     if (shown.empty()) return;
     shown.back().path.clear();
-    AddTier(Stack(side), ChainOf(bank_, map_, side, std::move(shown)));
+    AddTier(Stack(side), SizeChain::Through(std::move(shown)), map_, bank_.units);
   }
 
   // --- Fronts: side section, a is z and b is y --------------------------------------------------
