@@ -24,6 +24,7 @@ enum class CheckCode : std::uint8_t {
   kGap,             // every gap within its least and greatest
   kOverlay,         // an overlay no larger than the case edge it covers
   kMeet,            // neighbors sharing an edge do not meet
+  kBare,            // no slot into the case beside a front
   kOutOfLine,       // outer edges of fronts above one another in line
   kGraduation,      // the graduation came out as asked
   kSupport,         // drawers have something to hang on or stand on
@@ -48,6 +49,7 @@ enum class CheckCode : std::uint8_t {
   kSlideLoad,       // slides rated for what they carry (an estimate)
   kBottomMoves,     // a solid bottom is free to move (an estimate)
   kFrontMoves,      // a solid front is free to move (an estimate)
+  kBoxMoves,        // solid sides and fronts have room to swell in height (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
   kFitHeight,       // case and feet as high as the worktop's own legs
   kFitDepth,        // fronts flush with the worktop's edge

@@ -206,6 +206,8 @@ std::string ToText(const Bank& bank, const GapEnd& end) {
     case GapEnd::Kind::kOpening:
       break;
   }
+  // Overlay fronts end beyond the opening's edges; only a worktop is over them.
+  if (bank.style == FrontStyle::kOverlay) return "worktop";
   return "opening." + std::string(Word(static_cast<Edge>(end.index)));
 }
 
@@ -218,6 +220,7 @@ std::string PartFor(const Bank& bank, const Part& part) {
 std::string PartId(const Bank& bank, const Part& part) {
   std::string id = PartFor(bank, part);
   id += PartSuffix(part.role);
+  if (part.ahead) id += "_front";
   if (part.takes >= 0) id += "_" + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
   return id;
 }

@@ -66,7 +66,7 @@ class Adviser {
     if (stack.is_overlap) return Uncovered(stack) > 0;
     const Envelope e = EnvelopeOf(now_.check, stack);
     return e.tolerance || e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
-           stack.nominal > now_.check.greatest;
+           (stack.greatest && stack.nominal > *stack.greatest);
   }
 
   // By how much an overlap comes short of covering the edge, at the likely worst; zero or less:
@@ -189,11 +189,13 @@ class Adviser {
   void Take(const StackUp& stack, Group& group) const {
     const Envelope e = EnvelopeOf(now_.check, stack);
     const double least = ToMillimeters(now_.check.least);
-    const double greatest = ToMillimeters(now_.check.greatest);
     group.least = std::max(group.least, least - e.low);
-    group.most = std::min(group.most, greatest - e.high);
+    if (stack.greatest) {
+      const double greatest = ToMillimeters(*stack.greatest);
+      group.most = std::min(group.most, greatest - e.high);
+      group.likely_most = std::min(group.likely_most, greatest - e.likely_high);
+    }
     group.likely_least = std::max(group.likely_least, least - e.likely_low);
-    group.likely_most = std::min(group.likely_most, greatest - e.likely_high);
     group.fails = group.fails || Fails(stack);
     if (e.likely_high - e.likely_low > group.width) {
       group.width = e.likely_high - e.likely_low;
@@ -215,7 +217,7 @@ class Adviser {
     change.key = control.key;
     change.node = control.node;
     change.edge = control.edge;
-    change.to = to;
+    change.to = control.key == Key::kOverlay ? -to : to;
     return Put(std::move(change));
   }
 
@@ -238,6 +240,7 @@ class Adviser {
   Length ValueOf(const Control& control) const {
     const FrontsSpec& fronts = now_.spec.fronts;
     const auto edge = static_cast<std::size_t>(control.edge);
+    if (control.key == Key::kOverlay) return -now_.bank.overlay[edge];  // under a worktop
     const auto or_default = [&](const Entry<Length>& entry, const Default& fallback) {
       return LengthOr(entry, fallback, bank_.units);
     };
@@ -337,7 +340,8 @@ void Advise(const Spec& spec, const Bank& bank, GapCheck& check) {
       std::ranges::any_of(check.stacks,
                           [&](const StackUp& stack) {
                             return !stack.is_overlap &&
-                                   (stack.nominal < check.least || stack.nominal > check.greatest);
+                                   (stack.nominal < check.least ||
+                                    (stack.greatest && stack.nominal > *stack.greatest));
                           }) ||
       std::ranges::any_of(check.layouts,
                           [](const GivenLayout& layout) { return !layout.left_over.IsZero(); });

@@ -77,7 +77,7 @@ class Balance {
       if (width <= Length()) return;
     }
     const double mass = Meters(width) * Meters(b.height) * Meters(b.depth) *
-                        StuffOf(PieceMaterial(c_, piece.role)).density;
+                        StuffOf(PieceMaterial(c_, piece)).density;
     Turn(mass, Meters(b.z) + Meters(b.depth) / 2);
   }
 

@@ -65,7 +65,13 @@ inline constexpr std::array kWebFrameKeys{
     KeyRow{"runner", "length", "Width of the runners.", "as the rails"},
     KeyRow{"tenon", "length", "Length of the runners' tenons, which sit in the rails' grooves.",
            "3/8 in, or 10 mm"},
+    KeyRow{"free", "length-or-zero", "Room behind the runners' rear tenons, which are not glued.",
+           "what solid sides shrink from made to dry, up to the shop increment; else 0"},
+    KeyRow{"rails", "choice:open-rails",
+           "Rails and no runners, for drawers on slides: at the front, or at front and rear.",
+           kNone},
     KeyRow{"material", "text", "What it is made of.", "as the case"},
+    KeyRow{"front", "text", "What its front rail is made of.", "as the others"},
 };
 
 inline constexpr std::array kWorktopKeys{

@@ -152,7 +152,17 @@ class CaseReader {
       frame.LengthOf("rail", Sign::kPositive, out_.web_frame.rail);
       frame.LengthOf("runner", Sign::kPositive, out_.web_frame.runner);
       frame.LengthOf("tenon", Sign::kPositive, out_.web_frame.tenon);
+      frame.LengthOf("free", Sign::kZeroOrMore, out_.web_frame.free);
+      frame.Choice("rails", out_.web_frame.rails);
       frame.Text("material", out_.web_frame.material);
+      frame.Text("front", out_.web_frame.front);
+      if (!out_.web_frame.rails.typed) return;
+      for (const std::string_view key : {"runner", "tenon", "free"}) {
+        if (!frame.Has(key)) continue;
+        ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, frame.KeyPlace(key),
+                    "\"" + std::string(key) + "\" belongs to web frames with runners",
+                    "take \"rails\" out, or this");
+      }
     });
   }
 

@@ -35,6 +35,7 @@ struct ApportionScheme {
   Length first;                     // arithmetic and geometric with `first`
   Length step;                      // arithmetic with `step`
   Rational ratio;                   // geometric with `ratio`
+  bool alike = false;               // equal: all of one size, what is over goes to the sliver
 };
 
 struct Share {

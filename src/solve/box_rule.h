@@ -13,6 +13,8 @@ namespace tillwright {
 template <class N>
 struct Cell {
   N x, y, width, height;
+  // Of boxes that are to be alike: the smallest length of ends, the smallest height.
+  std::optional<Length> ends = {}, box_height = {};
 };
 
 template <class T>
@@ -88,8 +90,7 @@ class BoxRule {
     if (rules_->series != nullptr) {
       for (const Entry<Length>& length : *rules_->series) consider(length.value);
     } else {
-      const defaults::Series& series = context_.unit() == Unit::kInch ? defaults::kInchSeries
-                                                                      : defaults::kMetricSeries;
+      const defaults::Series& series = defaults::SeriesOf(rules_->slide, context_.unit());
       for (int i = 0; i < series.count; ++i) consider(series.first + i * series.step);
     }
     if (best.IsZero()) return std::nullopt;
@@ -136,6 +137,12 @@ class BoxRule {
     return 2 * (side_ - joint_depth_);
   }
 
+  // A size that follows the smallest of the boxes that are to be alike.
+  N Alike(const N& own, const std::optional<Length>& smallest) {
+    if (!smallest || *smallest >= Value(own)) return own;
+    return t_.Chosen("the smallest of the boxes that are alike", *smallest, own, own);
+  }
+
   bool Across(const Cell<N>& cell) {
     const bool under = rules_->slide == SlideType::kUndermount;
     const N target = Name(
@@ -147,10 +154,10 @@ class BoxRule {
     N width = target;
     if (rules_->joint == CornerJoint::kButt || HasJointDepth(rules_->joint)) {
       const N beside = Beside();
-      ends = Name("front_end.length", FloorTo(target - beside, context_.round));
+      ends = Name("front_end.length", Alike(FloorTo(target - beside, context_.round), cell.ends));
       width = ends + beside;
     } else {
-      ends = Name("front_end.length", FloorTo(target, context_.round));
+      ends = Name("front_end.length", Alike(FloorTo(target, context_.round), cell.ends));
       width = ends;
     }
     width = Name("box.width", width);
@@ -173,7 +180,7 @@ class BoxRule {
     box.build.clear_above = Value(above);
     const std::optional<N> found = HeightIn(cell.height - below - above);
     if (!found) return false;
-    height_ = Name("box.height", *found);
+    height_ = Name("box.height", Alike(*found, cell.box_height));
     box.height = Value(height_);
     const N lower = Name("box.y", cell.y + below);
     box.y = Value(lower);

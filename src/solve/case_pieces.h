@@ -13,8 +13,8 @@ namespace tillwright {
 // Fills Bank::pieces; reports those that have no room. The layout must have been laid.
 void AddCasePieces(const Spec& spec, Bank& bank, Diagnostics& diagnostics);
 
-// What a piece of this role is made of. REQUIRES: the case has such pieces.
-[[nodiscard]] const std::string& PieceMaterial(const CaseBuild& build, PartRole role);
+// What a piece is made of. REQUIRES: it is one of the case's.
+[[nodiscard]] const std::string& PieceMaterial(const CaseBuild& build, const CasePiece& piece);
 
 }  // namespace tillwright
 

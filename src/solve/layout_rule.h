@@ -6,7 +6,9 @@
 #define TILLWRIGHT_SOLVE_LAYOUT_RULE_H_
 
 #include <cstdio>
+#include <optional>
 
+#include "solve/alike.h"
 #include "solve/apportion.h"
 #include "solve/box_rule.h"
 #include "solve/case_rule.h"
@@ -32,6 +34,8 @@ struct Along {
   Stretch<N> front;
   Clear<N> clear;
   bool split = false;
+  std::optional<Length> box =
+      {};  // of a drawer whose box is to be alike with others along the axis
 };
 
 template <class T>
@@ -121,7 +125,9 @@ class LayoutRule {
       context_.HasRoom(height, "the height of " + ToText(space.id), node.place,
                        "make the opening taller");
     }
-    const Cell<N> cell = CellOf(space, x.clear, y.clear);
+    Cell<N> cell = CellOf(space, x.clear, y.clear);
+    cell.ends = x.box;
+    cell.box_height = y.box;
     if (space.HasFront()) Face(space, leaf);
     if (space.HasBox()) Box(space, leaf, node.place, cell);
   }
@@ -204,10 +210,11 @@ class LayoutRule {
       ReportApportion(spec_, node, sizes, context_.unit(), context_.diagnostics);
       return;
     }
-    NoteSplit(node, sizes);
-    const std::vector<Along<N>> children =
+    NoteSplit(node, sizes, grid);
+    std::vector<Along<N>> children =
         Place_(node, along, between, sizes, SizesOf(node, sizes, grid, shared, between.gap), grid);
     AddMembers(node, slot, rows, children, rows ? x : y, between);
+    if (node.graduate.alike.value) AlikeBoxes(node, rows, rows ? x : y, children);
     const int first = static_cast<int>(context_.laid.size());
     context_.laid[static_cast<std::size_t>(slot)].first_child = first;
     context_.laid[static_cast<std::size_t>(slot)].child_count = static_cast<int>(n);
@@ -250,6 +257,7 @@ class LayoutRule {
     for (const LayoutNode& child : node.children) children.push_back(ChildOf(child.size, pitch));
     ApportionScheme scheme = SchemeOf(node.graduate);
     scheme.first += pitch;
+    scheme.alike = node.graduate.alike.value;
     return Apportion(shared + n * pitch, grid ? spec_.grid.value : Value(context_.round), children,
                      scheme);
   }
@@ -284,7 +292,8 @@ class LayoutRule {
            " share, ideally " + ideal + " mm";
   }
 
-  void NoteSplit(const LayoutNode& node, const Apportioned& sizes) {
+  void NoteSplit(const LayoutNode& node, const Apportioned& sizes, bool grid) {
+    NoteTwoSizes(node, sizes, grid ? spec_.grid.value : Value(context_.round));
     if (sizes.all_exact && !sizes.sliver.IsZero()) {
       context_.bank.notes.push_back(
           {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver, node.place});
@@ -292,6 +301,40 @@ class LayoutRule {
     if (sizes.first_moved) {
       context_.bank.notes.push_back(
           {SolveNote::Kind::kFirstMoved, LabelOf(spec_, node), sizes.shares.front().size});
+    }
+  }
+
+  // Equal sizes that differ by an increment, where `alike` could make them one.
+  void NoteTwoSizes(const LayoutNode& node, const Apportioned& sizes, Length step) {
+    if (node.graduate.scheme.value != Graduation::kEqual) return;
+    Length remainder = sizes.sliver;
+    for (std::size_t i = 0; i < node.children.size(); ++i) {
+      const SizeSpec& typed = node.children[i].size;
+      if (typed.min.typed || typed.max.typed || typed.weight.typed) return;
+      if (sizes.shares[i].extra) remainder += step;
+    }
+    if (remainder == sizes.sliver) return;
+    context_.bank.notes.push_back(
+        {SolveNote::Kind::kTwoSizes, LabelOf(spec_, node), remainder, node.place});
+  }
+
+  // Gives the flexible drawers of a node the one size that their boxes are made to along the split.
+  void AlikeBoxes(const LayoutNode& node, bool rows, const Along<N>& across,
+                  std::vector<Along<N>>& children) {
+    std::vector<AlikeDrawer> drawers;
+    for (std::size_t i = 0; i < children.size(); ++i) {
+      const LayoutNode& child = node.children[i];
+      if (child.kind != NodeKind::kDrawer || child.size.exact.typed) continue;
+      const Clear<N>& x = rows ? across.clear : children[i].clear;
+      const Clear<N>& y = rows ? children[i].clear : across.clear;
+      drawers.push_back(
+          {&child,
+           {Value(x.low), Value(y.low), Value(x.high) - Value(x.low), Value(y.high) - Value(y.low)},
+           i});
+    }
+    for (const AlikeSize& size :
+         AlikeSizes(spec_, Value(context_.round), Value(opening_.depth), rows, drawers)) {
+      children[size.child].box = size.size;
     }
   }
 

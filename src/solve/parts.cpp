@@ -187,10 +187,11 @@ class PartRule {
         continue;
       }
       Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role),
-                       PieceMaterial(*bank_.casework, piece.role));
+                       PieceMaterial(*bank_.casework, piece));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       part.cuts = piece.cuts;
       AddPieceCuts(part);
     }
@@ -198,7 +199,7 @@ class PartRule {
 
   static bool IsAnother(const Part& part, const CasePiece& piece) {
     if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider ||
-        part.takes != piece.takes) {
+        part.takes != piece.takes || part.ahead != piece.ahead) {
       return false;
     }
     Part other;
@@ -256,8 +257,10 @@ class PartRule {
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back(
-          {CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon, CutOn::kInnerEdge});
+      if (!web.open) {
+        part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                             CutOn::kInnerEdge});
+      }
       AddTongue(part, CutOn::kUpperFace);
     } else {
       part.cuts.push_back(

@@ -40,6 +40,9 @@ struct BoxRules {
 // A drawer's rules. The result points into `spec` and `own`.
 [[nodiscard]] BoxRules DrawerRules(const Spec& spec, const OverrideSpec& own);
 
+// Whether two drawers ask for the same sizes of slide and box, typed or not.
+[[nodiscard]] bool SameSizes(const BoxRules& a, const BoxRules& b);
+
 // Reports keys that their own choice does not have, over the bank and every drawer of its own.
 void CheckApplicable(const Spec& spec, Diagnostics& out);
 

@@ -6,5 +6,6 @@ tillwright_layer(spec
     box_rules.cpp
     mass.cpp
     materials.cpp
+    moisture.cpp
     species.cpp
     words.cpp)

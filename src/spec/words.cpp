@@ -21,6 +21,7 @@ constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
 constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "groove"sv};
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
+constexpr std::array kOpenRails{"front"sv, "both"sv};
 constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};
 constexpr std::array kSawnCut{"flat"sv, "quarter"sv};
@@ -65,6 +66,10 @@ std::span<const std::string_view> Words<CaseJoint>() {
 template <>
 std::span<const std::string_view> Words<CaseFixing>() {
   return kCaseFixing;
+}
+template <>
+std::span<const std::string_view> Words<OpenRails>() {
+  return kOpenRails;
 }
 template <>
 std::span<const std::string_view> Words<BackFit>() {

@@ -68,6 +68,33 @@ const std::vector<Case>& Cases() {
        Level::kPass, "D2 to D1", "1/4", "within"},
       {"FrontsMeet", R"("limits": {"least": 0}, "gap": 0, "drawers": [{}, {}])", kMeet,
        Level::kFail, "D2 to D1", "0", "meet"},
+      // A face frame's or a case's rail in sight between fronts is a style, not a gap too wide.
+      {"AMemberShowsInTheGap", R"("gap": "1/2", "divider": "3/4", "drawers": [{}, {}])", kGap,
+       Level::kPass, "D2 to D1", "1/2", "not under the least"},
+      {"AMemberFillsTheGap", R"("gap": "3/4", "divider": "3/4", "drawers": [{}, {}])", kBare,
+       Level::kPass, "D2 to D1", "3/4", "nothing but the edge"},
+      // 1 1/4 over 3/4: 1/4 above and below it.
+      {"SlotsBesideAMember", R"("gap": "1 1/4", "divider": "3/4", "drawers": [{}, {}])", kBare,
+       Level::kFail, "D2 to D1", "1 1/4",
+       "slots of 1/4 in into the case stand open above and below H1"},
+      {"SlotsBesideAPartition",
+       R"("layout": {"columns": [{"drawer": {}}, {"drawer": {}}], "gap": 1, "divider": "1/2"})",
+       kBare, Level::kFail, "D1 to D2", "1", "left and right of V1"},
+      {"AMemberIsNoExcuseForTooSmallAGap",
+       R"("gap": "1/64", "divider": "3/4", "drawers": [{}, {}])", kGap, Level::kFail, "D2 to D1",
+       "1/64", "1/64 in under"},
+      {"AFrontShortOfTheEdge", R"("fronts": {"overlay": {"left": "-1/16"}}, "drawers": [{}])",
+       kBare, Level::kFail, "D1 left", "-1/16", "at least 1/16 in more"},
+      {"TheGapUnderAWorktop",
+       R"("case": {"width": 20, "height": 30, "depth": 24, "top": "none"}, "drawers": [{}])", kGap,
+       Level::kPass, "D1 to worktop", "1/8", "within"},
+      {"NothingLeftUnderAWorktop",
+       R"("case": {"width": 20, "height": 30, "depth": 24, "top": "none"}, "limits": {"least": 0},
+        "fronts": {"overlay": "flush"}, "drawers": [{}])",
+       kGap, Level::kFail, "D1 to worktop", "0", "under the least"},
+      {"TwoSizesOfEqualFronts", R"("drawers": [{}, {}, {}, {}, {}])", kGraduation, Level::kNote,
+       // 20 3/4 = 664/32 for five: 132 each and 4/32 left over.
+       "the bank", "1/8", "\"alike\""},
       {"OverlayWithin", R"("case": {"width": 20, "height": 30, "depth": 24}, "drawers": [{}])",
        kOverlay, Level::kPass, "D1 left", "5/8", "within"},
       {"OverlayFlushIsWithin",
@@ -92,10 +119,12 @@ const std::vector<Case>& Cases() {
        kLeastHeight, Level::kFail, "D1", "1 1/4", "1/4 in taller"},
       {"SlideTooLong", R"("slides": {"length": 22}, "drawers": [{}])", kSlideDepth, Level::kFail,
        "D1", "22 1/2", "by 1/2 in"},
-      {"SlideLongerThanTheBox", R"("box": {"depth": 18}, "slides": {"length": 20}, "drawers": [{}])",
-       kSlideBox, Level::kFail, "D1", "20", "by 2 in"},
+      {"SlideLongerThanTheBox",
+       R"("box": {"depth": 18}, "slides": {"length": 20}, "drawers": [{}])", kSlideBox,
+       Level::kFail, "D1", "20", "by 2 in"},
       {"SlideHasItsSpace", kPlain, kSlideClearance, Level::kPass, "D1", "1/2", "space"},
-      // Ends down to 1/8 of 20.1 - 2 = 18.1: 18; box 19; 1.1 in for both: 0.05 each over, more than 1/32.
+      // Ends down to 1/8 of 20.1 - 2 = 18.1: 18; box 19; 1.1 in for both: 0.05 each over, more than
+      // 1/32.
       {"SlideHasTooMuchSpace",
        R"("round": "1/8", "opening": {"width": "20.1", "height": 20, "depth": 22}, "drawers": [{}])",
        kSlideClearance, Level::kFail, "D1", "0.55", "pack the slides out"},
@@ -114,8 +143,8 @@ const std::vector<Case>& Cases() {
        kGrooveDepth, Level::kWarn, "D1", "1/4", "1/16 in shallower"},
       {"GrooveThrough", R"("box": {"side": {"thickness": "1/4"}}, "drawers": [{}])", kGrooveDepth,
        Level::kFail, "D1", "1/4", "shallower"},
-      {"LittleUnderTheGroove", R"("box": {"bottom": {"up": "1/8"}}, "drawers": [{}])",
-       kGrooveUnder, Level::kWarn, "D1", "1/8", "1/8 in more"},
+      {"LittleUnderTheGroove", R"("box": {"bottom": {"up": "1/8"}}, "drawers": [{}])", kGrooveUnder,
+       Level::kWarn, "D1", "1/8", "1/8 in more"},
       {"NothingUnderTheGroove", R"("box": {"bottom": {"up": 0}}, "drawers": [{}])", kGrooveUnder,
        Level::kFail, "D1", "0", "1/4 in more"},
       {"GrooveShowsInFingers", R"("box": {"corner": {"joint": "finger"}}, "drawers": [{}])",
@@ -158,7 +187,8 @@ const std::vector<Case>& Cases() {
       {"CaseDadoTooDeep",
        R"("case": {"width": 20, "height": 30, "depth": 24, "joint": {"type": "dado", "depth": "1/2"}}, "drawers": [{}])",
        kGrooveDepth, Level::kWarn, "case", "1/2", "1/8 in shallower"},
-      // Tongues of 1/8 in hold: common practice, no source; and with 1/4 of depth as much wood is to
+      // Tongues of 1/8 in hold: common practice, no source; and with 1/4 of depth as much wood is
+      // to
       // stand beyond the grooves.
       {"TongueBreaksOff", R"("case": {"width": 20, "height": 30, "depth": 24,
          "joint": {"type": "groove", "tongue": "1/16"}}, "drawers": [{}])",

@@ -156,21 +156,26 @@ def back_panel(case, increment):
     return floor_to(width, increment), floor_to(height, increment)
 
 
-def read_overlay(fronts, case):
-    """Overlay of each edge, from one length for all or an object of edges."""
+def under_worktop(case):
+    """Whether a worktop closes the case, so that the fronts have a gap over them, not an edge."""
+    return case is not None and case.top == 0
+
+
+def read_overlay(fronts, case, gap):
+    """Overlay of each edge, from one length for all or an object of edges; `gap` lies between fronts."""
     default = default_length(fronts.unit, 5 / 8, 16)
-    topless = case is not None and case.top == 0
+    topless = under_worktop(case)
     value = fronts.value.get("overlay", {})
     if is_edge_object(value):
         keys = Keys(value, f"{fronts.path}/overlay", fronts.unit, EDGES)
-        unset = {edge: 0 if topless and edge == "top" else default for edge in EDGES}
+        unset = {edge: -gap if topless and edge == "top" else default for edge in EDGES}
         return {
             edge: read_overlay_edge(keys.value[edge], edge, case, fronts) if edge in keys else unset[edge]
             for edge in EDGES
         }
     every = {edge: read_overlay_edge(value, edge, case, fronts) for edge in EDGES}
     if topless and isinstance(value, str) and value != "flush":
-        every["top"] = 0  # no case edge is there to cover
+        every["top"] = -gap  # a length for the case's edges, and there is none
     return every
 
 

@@ -327,7 +327,7 @@ def check_of(spec, bank, gaps, overlaps):
     found = {}
     for g in gaps:
         lower, upper = lists.fronts.get(g["from"]), lists.fronts.get(g["to"])
-        parts = lists.between(lower, upper, g["axis"], g["to"].startswith("opening."))
+        parts = lists.between(lower, upper, g["axis"], g["to"].startswith("opening.") or g["to"] == "worktop")
         name = f"gap {g['axis']} {g['from']} > {g['to']}"
         found |= {f"{name} {key}": v for key, v in figures(g["size_mm"], parts, inputs, 1).items()}
     for o in overlaps:

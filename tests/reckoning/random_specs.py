@@ -324,7 +324,7 @@ def join(maker, kind, children):
 def add_sizes(maker, branch, along):
     """Gives the children size keys and the node a way to graduate."""
     n = len(branch.children)
-    scheme = maker.pick(("equal", "equal", "shares", "arithmetic", "geometric"))
+    scheme = maker.pick(("equal", "equal", "alike", "shares", "arithmetic", "geometric"))
     average = sum(getattr(child, along) for child in branch.children) / n
     all_exact = maker.chance(0.04)
     exacts = 0
@@ -333,7 +333,7 @@ def add_sizes(maker, branch, along):
         if all_exact or (maker.chance(0.08) and exacts < n - 1):
             exacts += 1
             size["exact"] = maker.say(maker.size(wish * 0.9, wish))
-        else:
+        elif scheme != "alike":
             maker.maybe(size, "min", 0.12, lambda: maker.say(maker.size(average * 0.3, average * 0.9)))
             maker.maybe(size, "max", 0.12, lambda: maker.say(maker.size(average * 1.1, average * SCALE_UP)))
             if scheme == "equal":
@@ -358,6 +358,8 @@ def place_sizes(maker, child, size):
 
 
 def make_graduate(maker, scheme, n, free, average):
+    if scheme == "alike":
+        return {"alike": True, **({"scheme": "equal"} if maker.chance(0.3) else {})}
     if scheme == "equal":
         return {"scheme": "equal"} if maker.chance(0.2) else ({} if maker.chance(0.02) else None)
     if scheme == "shares":
@@ -578,6 +580,10 @@ def mistakes(maker, spec, root):
         lambda: node.update(graduate={"scheme": "arithmetic", "step": "5 mm", "first": "100 mm"}),
         lambda: node.update(graduate={"scheme": "geometric", "ratio": Raw("1.1"), "first": "100 mm"}),
         lambda: node.update(graduate={"scheme": "shares", "shares": [Raw("1"), Raw("2")]}),
+        lambda: node.update(graduate={"scheme": "arithmetic", "step": "5 mm", "alike": True}),
+        lambda: (node.update(graduate={"alike": True}), drawer.update(min=maker.say(maker.size(50, 90)))),
+        lambda: (node.update(graduate={"alike": True}), drawer.update(weight=Raw("2"))),
+        lambda: node.update(graduate={"alike": maker.pick(("yes", Raw("1"), False))}),
         lambda: node.update(graduate={"scheme": maker.pick(("geometric", "arithmetic", "shares", "equals"))}),
         lambda: node.update(graduate={"scheme": "arithmetic", "step": maker.say(maker.size(50, 400))}),
         lambda: node.update(graduate={"scheme": "geometric", "first": maker.say(maker.size(50, 1500))}),

@@ -12,6 +12,7 @@ import sys
 from dataclasses import dataclass
 
 from box import solve_box
+from likeness import with_likeness
 from case import (
     CASE_KEYS,
     EDGES,
@@ -21,6 +22,7 @@ from case import (
     read_opening,
     read_overlay,
     tongue_of,
+    under_worktop,
 )
 from layout import Rect, Rules, all_nodes, divider_thickness, number, place, read_tree, touching
 from lengths import Refused, mm_text
@@ -77,8 +79,8 @@ def solve(value):
     place(root, front, clear, rules, grid=rules.grid)
     number(root)
     boxes = {
-        leaf.id: solve_box(leaf.settings, leaf.clear, opening.depth, inset, increment)
-        for leaf in root.leaves()
+        leaf.id: solve_box(leaf.settings, leaf.clear, opening.depth, inset, increment, alike)
+        for leaf, alike in with_likeness(root, increment, units)
         if leaf.kind == "drawer"
     }
     tongue = 0
@@ -108,7 +110,8 @@ def rules_and_front(spec, fronts, inset, case, opening, increment):
     if inset and "overlay" in fronts or not inset and "edge" in fronts:
         raise Refused("'overlay' goes with overlay fronts and 'edge' with inset ones")
     edge = read_edge_gaps(fronts) if inset else None
-    grow = {e: -edge[e] for e in EDGES} if inset else read_overlay(fronts, case)
+    gap = fronts.length("gap", default_length(spec.unit, 1 / 8, 3), zero=True)
+    grow = {e: -edge[e] for e in EDGES} if inset else read_overlay(fronts, case, gap)
     member = case.side if case else default_length(spec.unit, 3 / 4, 18)
     front = Rect(
         {"x": -grow["left"], "y": -grow["bottom"]},
@@ -200,6 +203,9 @@ def gaps_of(bank):
             found += gaps_of_node(node, bank.inset)
     if bank.inset:
         found += gaps_to_opening(bank)
+    elif under_worktop(bank.case):
+        for leaf in with_fronts(touching(bank.root, "top")):
+            found.append(gap("y", leaf.id, "worktop", -beyond_edge(leaf.front, "top", bank.opening)))
     return found
 
 
@@ -264,6 +270,7 @@ def overlaps_of(bank):
     return [
         {"drawer": leaf.id, "edge": edge, "size_mm": beyond_edge(leaf.front, edge, bank.opening)}
         for edge in EDGES
+        if edge != "top" or not under_worktop(bank.case)
         for leaf in with_fronts(touching(bank.root, edge))
     ]
 
