@@ -15,7 +15,6 @@ function(tillwright_add_tests name)
   cmake_parse_arguments(PARSE_ARGV 1 arg "" "" "LINK;SOURCES")
   add_executable(${name} ${arg_SOURCES})
   target_include_directories(${name} PRIVATE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/tests)
-  target_compile_definitions(${name} PRIVATE TILLWRIGHT_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
   target_link_libraries(${name} PRIVATE ${arg_LINK} GTest::gmock_main tillwright_flags)
   gtest_discover_tests(${name} DISCOVERY_MODE PRE_TEST TEST_PREFIX "${name}/"
     DISCOVERY_TIMEOUT 60 PROPERTIES TIMEOUT 600)

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "sheet/view.h"
+#include "tillwright/bank.h"
 #include "tillwright/gap_check.h"
 
 namespace tillwright {

@@ -7,6 +7,7 @@
 
 #include "sheet/view.h"
 #include "sheet/view_tools.h"
+#include "tillwright/bank.h"
 
 namespace tillwright {
 

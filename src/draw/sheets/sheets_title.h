@@ -5,6 +5,7 @@
 #include <string>
 
 #include "draw/sheets/sheets.h"
+#include "tillwright/bank.h"
 
 namespace tillwright {
 
