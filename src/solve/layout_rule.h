@@ -53,6 +53,7 @@ class LayoutRule {
         zero_(t_.Zero()) {}
 
   void Run() {
+    if (spec_.grid.typed && !IsSplit(spec_.layout.kind)) return RefuseGrid();
     context_.laid.emplace_back();
     Lay(spec_.layout, 0, RootAlong(Edge::kLeft, Edge::kRight, opening_.width),
         RootAlong(Edge::kBottom, Edge::kTop, opening_.height));
@@ -196,12 +197,7 @@ class LayoutRule {
     const Along<N>& along = rows ? y : x;
     const Between between = BetweenOf(node, rows);
     const bool grid = &node == &spec_.layout && spec_.grid.typed;
-    if (grid && (!rows || between.member)) {
-      ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
-                  "\"grid\" needs a bank of rows without dividers",
-                  "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
-      return;
-    }
+    if (grid && (!rows || between.member)) return RefuseGrid();
     const auto n = static_cast<std::int64_t>(node.children.size());
     const N taken = (n - 1) * between.total;
     const N shared = along.front.size - taken;
@@ -223,6 +219,12 @@ class LayoutRule {
       Lay(node.children[i], first + static_cast<int>(i), rows ? x : children[i],
           rows ? children[i] : y);
     }
+  }
+
+  void RefuseGrid() {
+    ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
+                "\"grid\" needs a bank of rows without dividers",
+                "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
   }
 
   Between BetweenOf(const LayoutNode& node, bool rows) {

@@ -7,9 +7,10 @@ from settings import default_length
 from spec_text import Keys, check_length
 
 EDGES = ("top", "bottom", "left", "right")
-CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material")
+CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material", "web_frame")
 CASE_JOINTS = ("butt", "dado", "rabbet", "groove")
 JOINT_KEYS = ("type", "depth", "tongue", "fixing")
+WEB_KEYS = ("rail", "runner", "tenon", "free", "rails", "material", "front")
 BACK_KEYS = ("thickness", "fit", "lap", "inset", "depth", "play", "material")
 BACK_ONLY = {"lap": ("rabbet",), "inset": ("groove",), "depth": ("groove",), "play": ("rabbet", "groove")}
 
@@ -44,6 +45,8 @@ class Case:
     joint: str
     tongue: int  # of a groove joint as typed; None: a third of the thinnest member
     back: Back
+    material: str = ""
+    web: dict = None  # of web frames: rail, runner, tenon, free (None: by the season), rails, front
     opening: Opening = None
 
     def thickness_at(self, edge):
@@ -85,6 +88,8 @@ def read_case(keys, increment):
         joint=joint_keys.choice("type", CASE_JOINTS, "butt"),
         tongue=joint_keys.length("tongue"),
         back=read_back(keys, side),
+        material=keys.text("material") or "",
+        web=read_web_frame(keys) if "web_frame" in keys else None,
     )
     case.opening = Opening(
         positive(width - 2 * side, "the opening's width"),
@@ -92,6 +97,22 @@ def read_case(keys, increment):
         positive(depth - back_allowance(case.back), "the opening's depth"),
     )
     return case
+
+
+def read_web_frame(case_keys):
+    keys = case_keys.child("web_frame", WEB_KEYS)
+    rail = keys.length("rail", default_length(keys.unit, 5 / 2, 60))
+    rails = keys.choice("rails", ("front", "both"))
+    if rails and any(key in keys for key in ("runner", "tenon", "free")):
+        raise Refused(f"{keys.path}: open rails have no runners")
+    return {
+        "rail": rail,
+        "runner": keys.length("runner", rail),
+        "tenon": keys.length("tenon", default_length(keys.unit, 3 / 8, 10)),
+        "free": keys.length("free", zero=True),
+        "rails": rails,
+        "front": keys.text("front"),
+    }
 
 
 def read_joint_reach(keys, side, increment):

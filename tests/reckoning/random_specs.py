@@ -413,6 +413,23 @@ def make_case(maker, width, height):
     return case
 
 
+def add_web_frames(maker, spec):
+    case = spec["case"]
+    maker.maybe(case, "material", 0.7, lambda: maker.pick(("cherry", "white oak", "birch plywood", "beech")))
+    web = case["web_frame"] = {}
+    maker.maybe(web, "rail", 0.4, lambda: maker.say(maker.size(30, 80)))
+    maker.maybe(web, "front", 0.3, lambda: "black walnut")
+    if maker.chance(0.3):
+        web["rails"] = maker.pick(("front", "both"))
+        maker.maybe(web, "tenon", 0.05, lambda: maker.say(maker.size(8, 12)))
+    else:
+        for key, least, most in (("runner", 20, 70), ("tenon", 5, 15), ("free", 0.5, 9)):
+            maker.maybe(web, key, 0.3, lambda: maker.say(maker.size(least, most)))
+    if maker.chance(0.5):
+        spec["season"] = {key: Raw(str(maker.pick((5, 6, 7.5, 9, 11)))) for key in ("made", "dry") if maker.chance(0.7)}
+    maker.maybe(spec, "divider", 0.6, lambda: maker.say(maker.size(12, 25)))
+
+
 def make_case_joint(maker):
     joint = {"type": maker.pick(("butt", "dado", "rabbet", "groove"))}
     if joint["type"] != "butt":
@@ -492,6 +509,8 @@ def make_spec(maker):
     spec["case" if has_case else "opening"] = place(maker, root.width, root.height)
     maker.maybe(spec, "fronts", 0.85, lambda: make_fronts(maker, has_case))
     maker.maybe(spec, "screws", 0.1, lambda: {"front": maker.say(maker.size(20, 40))})
+    if has_case and plain and maker.chance(0.4):
+        add_web_frames(maker, spec)
     spec["slides"], spec["box"] = make_bank_keys(maker, bank)
     add_tree(maker, spec, root, plain)
     if root.kind == "rows" and maker.chance(0.12):

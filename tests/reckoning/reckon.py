@@ -28,6 +28,7 @@ from layout import Rect, Rules, all_nodes, divider_thickness, number, place, rea
 from lengths import Refused, mm_text
 from settings import FRONT_KEYS, check_own, choices, default_length, merge, read_own, resolve
 from spec_text import Keys, read_json
+from web_frame import frame_parts, free_behind
 
 TOP_KEYS = (
     "title units round opening case fronts slides box graduate drawers layout divider gap grid "
@@ -48,6 +49,7 @@ class Bank:
     root: object
     boxes: dict  # drawer id -> Box
     tongue: int  # of the case's grooves; 0 with another joint
+    free: int  # behind the runners of web frames
 
 
 def reckon_text(text):
@@ -87,7 +89,8 @@ def solve(value):
     if case and case.joint == "groove":
         members = [d.thickness for node in all_nodes(root) for d in node.dividers]
         tongue = tongue_of(case, members, increment, units)
-    return Bank(units, increment, inset, opening, case, root, boxes, tongue)
+    free = free_behind(case, value, increment) if case and case.web else 0
+    return Bank(units, increment, inset, opening, case, root, boxes, tongue, free)
 
 
 def check_screws(keys):
@@ -313,6 +316,14 @@ def parts_of(bank):
             if divider.rect.size[along] <= 0:
                 raise Refused(f"{divider.id}: no room for the part")
             length = divider.rect.size[along] + 2 * reach
+            if bank.case and bank.case.web and divider.kind == "divider":
+                parts += [
+                    part(f"{divider.id}.{suffix}", role, long, wide, divider.thickness, count)
+                    for role, suffix, count, long, wide in frame_parts(
+                        divider, length, bank.opening.depth, bank.case, bank.free
+                    )
+                ]
+                continue
             parts.append(part(divider.id, divider.kind, length, bank.opening.depth, divider.thickness))
     if bank.case:
         parts += case_parts(bank.case, bank.increment)

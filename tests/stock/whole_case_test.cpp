@@ -16,6 +16,7 @@ namespace {
 
 using ::testing::HasSubstr;
 using testing::L;
+using testing::MustFail;
 using testing::MustSolve;
 using testing::Solved;
 
@@ -228,6 +229,50 @@ TEST(WholeCase, WebFramesTakeTheDividersPlace) {
   const Cut groove = PartNamed(bank, "H1.web_rail").cuts.at(0);
   EXPECT_EQ(groove, (Cut{CutKind::kGroove, CutFrom::kUpperFace, L("1/4"), L("1/4"), L("3/8"),
                          CutOn::kInnerEdge}));
+}
+
+// Sides 24 in deep of white oak (0.00365 per %, Wood Handbook, table 13-5), made at 8 and dry at 6 %:
+// 0.1752 in, up to 3/16.
+TEST(WholeCase, RunnersLeaveTheirRearTenonsRoomBetweenSolidSides) {
+  const auto runner = [](const std::string& frame, const std::string& material = "white oak") {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": ")" + material +
+                                         R"(", "web_frame": )" + frame,
+                                     R"(, "slides": {"type": "wood-runner"})"))
+                          .bank;
+    return PartNamed(bank, "H1.web_runner").length;
+  };
+  EXPECT_EQ(runner("{}"), L("19 1/2") - L("3/16"));
+  EXPECT_EQ(runner("{}", "birch plywood"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": 0})"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": "1/4"})"), L("19 1/4"));
+}
+
+TEST(WholeCase, TheFrontRailMayBeOfAWoodOfItsOwn) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": "poplar",
+    "web_frame": {"front": "cherry"})",
+                                   R"(, "slides": {"type": "wood-runner"})"))
+                        .bank;
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").material, "cherry");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").material, "poplar");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_runner").material, "poplar");
+}
+
+TEST(WholeCase, OpenRailsHaveNoRunners) {
+  for (const auto& [rails, count] : {std::pair{"front", 1}, std::pair{"both", 2}}) {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "web_frame": {"rails": ")" + rails +
+                                         "\"}",
+                                     R"(, "divider": "3/4")"))
+                          .bank;
+    ExpectSize(PartNamed(bank, "H1.web_rail"), "18 1/2", "2 1/2", "3/4", count);
+    EXPECT_TRUE(PartNamed(bank, "H1.web_rail").cuts.empty());
+    for (const Part& part : bank.parts) EXPECT_NE(part.role, PartRole::kWebRunner);
+  }
+  const Diagnostics d = MustFail(Case(std::string(kSizes) + R"(, "web_frame": {"rails": "both",
+    "tenon": "1/2"})"));
+  ASSERT_EQ(d.size(), 1U);
+  EXPECT_EQ(d[0].code, DiagnosticCode::kNotApplicable);
 }
 
 TEST(WholeCase, ARunnerUnderEachPartition) {
