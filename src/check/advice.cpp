@@ -20,6 +20,8 @@ using Key = SpecChange::Key;
 
 constexpr int kRounds = 20;  // each changes one kind of thing, solves and looks again
 constexpr Default kStep{Length::Inches(1, 64), defaults::TenthMm(1)};
+// As truly as parts are cut and set by hand (common practice): finer is no advice.
+constexpr Default kFinest{Length::Inches(1, 128), defaults::TenthMm(1)};
 constexpr Default kRoomBetweenLimits{Length::Inches(1, 16), Length::Millimeters(2)};
 
 // One attempt: the changed spec, solved and reckoned.
@@ -65,7 +67,7 @@ class Adviser {
   bool Fails(const StackUp& stack) const {
     if (stack.is_overlap) return Uncovered(stack) > 0;
     const Envelope e = EnvelopeOf(now_.check, stack);
-    return e.tolerance || e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
+    return e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
            (stack.greatest && stack.nominal > *stack.greatest);
   }
 
@@ -175,7 +177,7 @@ class Adviser {
       if (stack.is_overlap) {
         if (const double by = Uncovered(stack); by > 0) Cover(stack, by);
       } else {
-        Take(stack, groups[ControlOf(index_, now_.bank, stack)]);
+        Take(stack, groups[Shared(ControlOf(index_, now_.bank, stack))]);
       }
     }
     bool changed = covered_;
@@ -184,6 +186,12 @@ class Adviser {
       if (group.fails) changed = Move(control, group) || changed;
     }
     return changed;
+  }
+
+  // The edges left and right of inset fronts are moved together, so that they stay in the middle.
+  static Control Shared(Control control) {
+    if (control.key == Key::kEdge && control.edge == Edge::kRight) control.edge = Edge::kLeft;
+    return control;
   }
 
   void Take(const StackUp& stack, Group& group) const {
@@ -218,6 +226,12 @@ class Adviser {
     change.node = control.node;
     change.edge = control.edge;
     change.to = control.key == Key::kOverlay ? -to : to;
+    if (change.key == Key::kEdge && change.edge == Edge::kLeft) {
+      SpecChange other = change;
+      other.edge = Edge::kRight;
+      other.to = ValueOf({Key::kEdge, {}, Edge::kRight}) + (to - now);
+      if (other.to >= Length()) Put(std::move(other));
+    }
     return Put(std::move(change));
   }
 
@@ -309,10 +323,8 @@ class Adviser {
   bool Tighten() {
     ++tightened_;
     const auto halve = [&](Key key, Length now) {
-      const Length finer =
-          FloorTo(HalfBelow(now), step_ == Length::Inches(1, 64) ? Length::Inches(1, 512)
-                                                                 : Length::Picometers(10'000'000));
-      Change(key, finer);
+      const Length finer = FloorTo(HalfBelow(now), kFinest.In(bank_.units));
+      if (finer > Length()) Change(key, finer);
     };
     halve(Key::kCut, now_.check.cut);
     halve(Key::kPlace, now_.check.place);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "check/chance.h"
 #include "check/figures.h"
 #include "spec/defaults.h"
 #include "spec/species.h"
@@ -122,15 +123,32 @@ class Finder {
     Level level = Level::kPass;
     std::string message = "the gap keeps its limits with every tolerance at its worst";
     if (envelope.tolerance_worst) {
-      level = envelope.tolerance ? Level::kFail : Level::kWarn;
+      level = Level::kWarn;
       message = "at worst the gap goes from " + About(nominal - spread) + " to " +
                 About(nominal + spread) + ", " +
-                Outside(stack, nominal - spread, nominal + spread) +
-                (envelope.tolerance ? ", and it is likely to" : ", though that is not likely");
+                Outside(stack, nominal - spread, nominal + spread) + "; it keeps them in " +
+                ChanceText(stack) + " of cases" + PlanedToFit(stack);
     }
     Raise(stack, level);
     Add(CheckCode::kGapTolerance, level, subject, std::move(message), Rounded(figure), limit,
         kStack);
+  }
+
+  // By itself, each tolerance three standard deviations.
+  std::string ChanceText(const StackUp& stack) const {
+    const double most =
+        stack.greatest ? ToMillimeters(*stack.greatest) : std::numeric_limits<double>::infinity();
+    const double chance = ChanceWithin(ToMillimeters(stack.nominal), stack.rss_mm / 3,
+                                       ToMillimeters(check_.least), most);
+    return PercentText(std::min(100 * chance, 99.9));
+  }
+
+  std::string PlanedToFit(const StackUp& stack) const {
+    if (bank_.style != FrontStyle::kInset) return {};
+    const Gap& gap = bank_.gaps[static_cast<std::size_t>(stack.index)];
+    const bool between =
+        gap.from.kind == GapEnd::Kind::kSpace && gap.to.kind == GapEnd::Kind::kSpace;
+    return between ? "" : "; an inset front is planed to fit when it is hung";
   }
 
   void Season(StackUp& stack, const Envelope& envelope, const std::string& subject) {
@@ -300,7 +318,7 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   const HalfLength high = HalfLength::Of(stack.nominal) + stack.spread;
   out.tolerance_worst = low < HalfLength::Of(check.least) ||
                         (stack.greatest && high > HalfLength::Of(*stack.greatest));
-  out.tolerance = take(nominal - stack.rss_mm, nominal + stack.rss_mm);
+  take(nominal - stack.rss_mm, nominal + stack.rss_mm);
   if (check.has_season) {
     out.season =
         take(std::min(stack.dry_mm, stack.humid_mm), std::max(stack.dry_mm, stack.humid_mm));

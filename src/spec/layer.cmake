@@ -8,4 +8,5 @@ tillwright_layer(spec
     materials.cpp
     moisture.cpp
     species.cpp
+    trade_sizes.cpp
     words.cpp)
