@@ -43,6 +43,7 @@ class BankChecks {
     Gaps();
     Overlays();
     Bare();
+    if (bank_.casework && bank_.casework->web && bank_.casework->web->open) OpenRails();
     Notes();
   }
 
@@ -138,6 +139,21 @@ class BankChecks {
                   name + "; make \"gap\" " + list_.In(thick) + " or less, or \"divider\" " +
                   list_.In(gap.size) + " or more",
               gap.size, thick, kGeometry);
+  }
+
+  // Rails without runners carry nothing: drawers over them must hang on their slides.
+  void OpenRails() {
+    for (const Space& space : bank_.spaces) {
+      const bool over_rails = space.HasBox() && space.cell.y > Length();
+      if (!over_rails || space.slide.type == SlideType::kSideMount ||
+          space.slide.type == SlideType::kUndermount) {
+        continue;
+      }
+      list_.Add(CheckCode::kSupport, Level::kWarn, ToText(space.id),
+                "open rails leave the drawer nothing to stand on: take \"rails\" out of "
+                "\"web_frame\", or choose slides that hang on the sides",
+                std::nullopt, std::nullopt, kCommon);
+    }
   }
 
   std::string SubjectOf(const Overlap& overlap) const {

@@ -106,6 +106,10 @@ const std::vector<Case>& Cases() {
       {"SupportTakenAway",
        R"("slides": {"type": "wood-runner"}, "divider": "none", "drawers": [{}, {}])", kSupport,
        Level::kWarn, "the bank", "", "nothing to hang on or stand on"},
+      {"RunnersOverOpenRails",
+       R"("case": {"width": 20, "height": 30, "depth": 24, "web_frame": {"rails": "both"}},
+        "slides": {"type": "wood-runner"}, "drawers": [{}, {}])",
+       kSupport, Level::kWarn, "D1", "", "nothing to stand on"},
       {"BoxTooTall", R"("box": {"height": 12}, "drawers": [{}, {}])", kBoxHeight, Level::kFail,
        // D1's cell is 9 15/16 - ... high; the box stands 1/4 above it.
        "D1", "", "by that much"},

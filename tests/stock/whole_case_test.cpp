@@ -465,6 +465,12 @@ TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
   EXPECT_EQ(frames->level, Level::kNote);
   EXPECT_EQ(frames->value, L("11.1 mm"));
   EXPECT_FALSE(find(webs + R"("birch plywood")", "web frames").has_value());
+  // From 8 to 11 % the sides swell 6.64 mm; with 3 mm that stay in the groove 9.64, up to 1/2: 10.
+  const auto shallow = find(R"("web_frame": {"tenon": 9}, "material": "northern red oak")",
+                            "web frames");
+  ASSERT_TRUE(shallow.has_value());
+  EXPECT_EQ(shallow->level, Level::kWarn);
+  EXPECT_THAT(shallow->message, HasSubstr("make \"tenon\" 10 mm"));
 }
 
 // 26 1/4 rough of boards 5 1/2 with 1/16 a joint: 5 boards and 4 joints, 26 1/2 together; a fifth
