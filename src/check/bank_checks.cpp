@@ -86,8 +86,10 @@ class BankChecks {
   void Within(const Gap& gap, const std::string& subject) {
     const std::string_view source =
         spec_.limits.least.typed || spec_.limits.greatest.typed ? kSpecSource : kCommon;
-    if (gap.size < least_ || gap.size <= Length()) {
-      const Length wanted = Max(least_, Length::Picometers(1));
+    const bool worktop =
+        bank_.style == FrontStyle::kOverlay && gap.to.kind == GapEnd::Kind::kOpening;
+    if (gap.size < least_ || (worktop && gap.size <= Length())) {
+      const Length wanted = least_.IsZero() ? defaults::kGap.In(list_.unit()) : least_;
       list_.Add(CheckCode::kGap, Level::kFail, subject,
                 "the gap of " + list_.In(gap.size) + " is " + list_.In(wanted - gap.size) +
                     " under the least: widen it by that much",
@@ -126,17 +128,17 @@ class BankChecks {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(gap.behind)];
     const Length thick = member.partition ? member.rect.width : member.rect.height;
     const std::string subject = ToText(bank_, gap.from) + " to " + ToText(bank_, gap.to);
-    const std::string name = ToText(member);
     if (gap.size <= thick) {
       return list_.Pass(CheckCode::kBare, subject, "the gap shows nothing but the edge behind it",
                         gap.size, thick, kGeometry);
     }
-    const char* sides = member.partition ? " left and right of " : " above and below ";
+    const char* what = member.partition ? "partition" : "divider";
+    const char* sides = member.partition ? " left and right of it" : " above and below it";
     list_.Add(CheckCode::kBare, Level::kFail, subject,
-              "the gap of " + list_.In(gap.size) + " is wider than the edge of " + name +
-                  " behind it, " + list_.In(thick) + ": slots of " +
-                  list_.In(HalfAbove(gap.size - thick)) + " into the case stand open" + sides +
-                  name + "; make \"gap\" " + list_.In(thick) + " or less, or \"divider\" " +
+              "the gap of " + list_.In(gap.size) + " is wider than the " + what +
+                  " behind it is thick, " + list_.In(thick) + ", and leaves slots of " +
+                  list_.In(HalfAbove(gap.size - thick)) + " into the case" + sides +
+                  ": make \"gap\" " + list_.In(thick) + " or less, or \"divider\" " +
                   list_.In(gap.size) + " or more",
               gap.size, thick, kGeometry);
   }

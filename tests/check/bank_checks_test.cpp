@@ -76,10 +76,10 @@ const std::vector<Case>& Cases() {
       // 1 1/4 over 3/4: 1/4 above and below it.
       {"SlotsBesideAMember", R"("gap": "1 1/4", "divider": "3/4", "drawers": [{}, {}])", kBare,
        Level::kFail, "D2 to D1", "1 1/4",
-       "slots of 1/4 in into the case stand open above and below H1"},
+       "leaves slots of 1/4 in into the case above and below it"},
       {"SlotsBesideAPartition",
        R"("layout": {"columns": [{"drawer": {}}, {"drawer": {}}], "gap": 1, "divider": "1/2"})",
-       kBare, Level::kFail, "D1 to D2", "1", "left and right of V1"},
+       kBare, Level::kFail, "D1 to D2", "1", "left and right of it"},
       {"AMemberIsNoExcuseForTooSmallAGap",
        R"("gap": "1/64", "divider": "3/4", "drawers": [{}, {}])", kGap, Level::kFail, "D2 to D1",
        "1/64", "1/64 in under"},

@@ -315,7 +315,7 @@ def join(maker, kind, children):
     sizes = {along: length, across: max(getattr(child, across) for child in children)}
     node = {kind: None}
     maker.maybe(node, "divider", 0.25, lambda: "none" if maker.chance(0.4) else maker.say(maker.size(6, 25)))
-    maker.maybe(node, "gap", 0.2, lambda: maker.say(maker.size(0.5, 8)))
+    maker.maybe(node, "gap", 0.2, lambda: maker.say(maker.size(*maker.pick(((0.5, 8), (0.5, 8), (10, 30))))))
     branch = Branch(kind, node, sizes["width"], sizes["height"], children)
     add_sizes(maker, branch, along)
     return branch
@@ -508,6 +508,8 @@ def make_spec(maker):
     place = make_case if has_case else make_opening
     spec["case" if has_case else "opening"] = place(maker, root.width, root.height)
     maker.maybe(spec, "fronts", 0.85, lambda: make_fronts(maker, has_case))
+    if maker.chance(0.15):
+        spec["limits"] = {"least": maker.pick((Raw("0"), maker.say(maker.size(0.5, 2)))), "greatest": maker.say(maker.size(3, 9))}
     maker.maybe(spec, "screws", 0.1, lambda: {"front": maker.say(maker.size(20, 40))})
     if has_case and plain and maker.chance(0.4):
         add_web_frames(maker, spec)

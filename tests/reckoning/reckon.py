@@ -50,6 +50,7 @@ class Bank:
     boxes: dict  # drawer id -> Box
     tongue: int  # of the case's grooves; 0 with another joint
     free: int  # behind the runners of web frames
+    limits: tuple  # the least and the greatest a gap may be
 
 
 def reckon_text(text):
@@ -90,7 +91,10 @@ def solve(value):
         members = [d.thickness for node in all_nodes(root) for d in node.dividers]
         tongue = tongue_of(case, members, increment, units)
     free = free_behind(case, value, increment) if case and case.web else 0
-    return Bank(units, increment, inset, opening, case, root, boxes, tongue, free)
+    limits = spec.child("limits", ("least", "greatest"))
+    least = limits.length("least", default_length(units, 1 / 32, 0.8), zero=True)
+    most = limits.length("greatest", default_length(units, 3 / 16, 4.8))
+    return Bank(units, increment, inset, opening, case, root, boxes, tongue, free, (least, most))
 
 
 def check_screws(keys):
@@ -155,7 +159,24 @@ def result_of(bank):
         "overlaps": overlaps_of(bank),
         "parts": parts_of(bank),
     }
+    result["checks"] = list(gap_checks(bank, result["gaps"], result["overlaps"]))
     return result
+
+
+def gap_checks(bank, gaps, overlaps):
+    """What the limits of a gap, and slots into the case, come to: code, subject, level."""
+    least, most = bank.limits
+    for one in gaps:
+        size, behind = one["size_mm"], one["behind"]
+        subject = f"{one['from']} to {one['to']}"
+        wide = size > most and behind is None
+        nothing = one["to"] == "worktop" and size <= 0
+        yield {"code": "gap", "subject": subject, "level": "fail" if size < least or nothing or wide else "pass"}
+        if behind is not None:
+            yield {"code": "bare", "subject": subject, "level": "fail" if size > behind else "pass"}
+    for one in overlaps:
+        if one["size_mm"] < 0:
+            yield {"code": "bare", "subject": f"{one['drawer']} {one['edge']}", "level": "fail"}
 
 
 def rect_result(rect):
@@ -195,8 +216,9 @@ def drawer_result(leaf, box):
     }
 
 
-def gap(axis, lower, upper, size):
-    return {"axis": axis, "from": lower, "to": upper, "size_mm": size}
+def gap(axis, lower, upper, size, behind=None):
+    """`behind` is the thickness of a member whose edge stands behind an overlay gap."""
+    return {"axis": axis, "from": lower, "to": upper, "size_mm": size, "behind": behind}
 
 
 def gaps_of(bank):
@@ -229,7 +251,7 @@ def gaps_of_node(node, inset):
             continue
         other = "x" if axis == "y" else "y"
         found += [
-            gap(axis, a.id, b.id, b.front.start(axis) - a.front.end(axis))
+            gap(axis, a.id, b.id, b.front.start(axis) - a.front.end(axis), divider and divider.thickness)
             for a in lows
             for b in highs
             if facing(a.front, b.front, other)
