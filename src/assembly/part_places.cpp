@@ -1,5 +1,7 @@
 #include "assembly/part_places.h"
 
+#include "spec/kinds.h"
+
 namespace tillwright {
 namespace {
 
@@ -27,7 +29,7 @@ Block BoxEndAt(const Box& box, Length wood_y, bool back) {
 
 Block BoxBottomAt(const Box& box) {
   const BoxBuild& build = box.build;
-  if (build.fit == BottomFit::kApplied) {
+  if (!Facts(build.fit).cut) {
     return {box.x, box.y, box.z, box.panel_width, build.bottom, box.panel_depth};
   }
   const Length x = box.x + Centered(box.width, box.panel_width);
@@ -45,7 +47,7 @@ Block SpacePart(const Bank& bank, const Part& part, bool right) {
     return {r.x, r.y, z, r.width, r.height, space.front.thickness};
   }
   const Box& box = space.box;
-  const bool applied = box.build.fit == BottomFit::kApplied;
+  const bool applied = !Facts(box.build.fit).cut;
   const Length wood_y = applied ? box.y + box.build.bottom : box.y;
   if (part.role == PartRole::kBoxSide) return BoxSideAt(box, wood_y, right);
   if (part.role == PartRole::kBoxBottom) return BoxBottomAt(box);
@@ -60,7 +62,7 @@ Block MemberAt(const Bank& bank, const Divider& member) {
 }
 
 Block CaseBackAt(const Bank& bank, const CaseBuild& c) {
-  const bool applied = c.back == BackFit::kApplied;
+  const bool applied = Facts(c.back).behind;
   return {Centered(bank.opening_width, c.panel_width),
           applied ? -c.base : c.raise + c.back_play - c.base,
           c.front_in + (applied ? c.depth : c.inside_depth),

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "dimension/fields.h"
+#include "spec/kinds.h"
 #include "stock/part_seats.h"
 
 namespace tillwright {
@@ -18,7 +19,7 @@ std::string MemberId(const Bank& bank, int index) {
 
 // The channel that takes a member so thick.
 std::string SeatWidth(const Bank& bank, std::string thickness) {
-  return bank.casework->joint == CaseJoint::kGroove ? "case.joint.tongue" : std::move(thickness);
+  return Facts(bank.casework->joint).tongue ? "case.joint.tongue" : std::move(thickness);
 }
 
 // --- Pieces -------------------------------------------------------------------------------------
@@ -130,7 +131,7 @@ class PieceSums {
 
   // At both ends of the rails, their tongues left out, and under partitions.
   std::string RunnerAt() const {
-    const bool tongues = bank_.casework->joint == CaseJoint::kGroove;
+    const bool tongues = Facts(bank_.casework->joint).tongue;
     if (order_ == 0) return tongues ? ".begin + case.joint.depth" : ".begin";
     if (order_ == 1) {
       return std::string(".begin + .length") + (tongues ? " - case.joint.depth" : "") +

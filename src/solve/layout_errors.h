@@ -11,7 +11,8 @@
 namespace tillwright {
 
 // Whether a split has members between its children when the spec does not say: columns when any
-// drawer in them hangs on their sides, rows when a child is columns or a drawer stands on something.
+// drawer in them hangs on their sides, rows when a child is columns or a drawer stands on
+// something.
 [[nodiscard]] bool WantsMember(const Spec& spec, const LayoutNode& node);
 
 // A child's bounds and weight; with a grid everything grows by the gap, `pitch`.

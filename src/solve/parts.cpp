@@ -173,10 +173,11 @@ class PartRule {
         continue;
       }
       Part& part = Add(piece.role, piece.space, 1, Facts(piece.role).grain,
-                       CaseMaterial(*bank_.casework, piece.role));
+                       CaseMaterial(*bank_.casework, piece));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       part.cuts = piece.cuts;
       AddPieceCuts(part);
     }
@@ -184,7 +185,7 @@ class PartRule {
 
   static bool IsAnother(const Part& part, const CasePiece& piece) {
     if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider ||
-        part.takes != piece.takes) {
+        part.takes != piece.takes || part.ahead != piece.ahead) {
       return false;
     }
     Part other;
@@ -214,8 +215,10 @@ class PartRule {
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
-                           CutOn::kInnerEdge, CutPurpose::kWebRunner});
+      if (!web.open) {
+        part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                             CutOn::kInnerEdge, CutPurpose::kWebRunner});
+      }
       AddTongue(part, CutOn::kUpperFace);
     } else {
       part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,

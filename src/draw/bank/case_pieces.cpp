@@ -111,7 +111,7 @@ void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const Paper
     if (b.x < x && x < b.x + b.width) {
       const bool upright = Facts(piece.role).grain == Grain::kVertical;
       AddCut(out, box,
-             {.material = CaseMaterial(c, piece.role),
+             {.material = CaseMaterial(c, piece),
               .grain = upright ? CutGrain::kUpright : CutGrain::kAcross});
     } else if (piece.role == PartRole::kWebRunner && b.x > x) {
       out.primitives.emplace_back(BoxOutline(box, Pen::kThin));
