@@ -20,7 +20,7 @@ constexpr Default kLeastForGlue{Length::Inches(1, 2), Length::Millimeters(12)};
 // Thin sides are for low drawers: one tail half as wide again as they are thick, or glue as high as
 // they are thick, is enough there (common practice).
 Length LeastAbove(const BoxBuild& build, Unit unit) {
-  if (HasSetback(build.joint)) return Min(kLeastForGlue.In(unit), build.side);
+  if (!Facts(build.joint).tailed) return Min(kLeastForGlue.In(unit), build.side);
   return Min(kLeastForTails.In(unit), build.side + HalfBelow(build.side));
 }
 

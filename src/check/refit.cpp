@@ -99,7 +99,7 @@ class Alike {
     const Length smallest = low->box_width;
     if (high->box_width - smallest > defaults::kAlikeWithin.In(bank_.units)) return;
     for (MeasuredCell* cell : kin) {
-      if (IsFixedToTheSides(At(cell->space).slide.type)) {
+      if (Facts(At(cell->space).slide.type).screwed) {
         Pack(cell->shim_left + cell->shim_right + cell->box_width - smallest, *cell);
       }
       cell->box_width = smallest;

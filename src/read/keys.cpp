@@ -244,7 +244,7 @@ constexpr std::array kGraduateKeys{
     KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
     KeyRow{"alike", "flag",
            "Equal: fronts all of one size, and boxes too; the remainder is left at the ends.",
-           "false"},
+           "false", kInto<&GraduateSpec::alike>},
 };
 
 constexpr std::array kSizeKeys{

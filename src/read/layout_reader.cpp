@@ -228,7 +228,6 @@ class LayoutReader {
     OnlyIn(object, "step", arithmetic, "arithmetic");
     OnlyIn(object, "first", arithmetic || geometric, "arithmetic or geometric");
     OnlyIn(object, "ratio", geometric, "geometric");
-    object.Flag("alike", out.alike);
     OnlyIn(object, "shares", scheme == Graduation::kShares, "shares");
     if (out.alike.value && scheme != Graduation::kEqual) {
       ReportError(

@@ -189,7 +189,7 @@ void WalkJob(Walk& walk, bool draw, Count& count) {
     DrawOptions options;
     options.hidden_boxes = true;
     WalkSheets(walk, DrawBank(bank, options, DrawingFontMetrics()).views);
-    const GapCheck check = CheckGaps(walk.spec(), bank);
+    const GapCheck check = CheckGaps(walk.spec(), bank).value();
     WalkSheets(walk, DrawFittingSheet(walk.spec(), bank, check, DrawingFontMetrics()));
     WalkSticks(walk);
   }
