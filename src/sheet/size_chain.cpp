@@ -43,23 +43,25 @@ bool HasRoomFor(const DimensionChain& tier, PaperSide side, double spare,
 
 }  // namespace
 
-void SizeChain::Add(Length from, Length to, std::string path) {
+void SizeChain::Add(Length from, Length to, std::string path, bool runs_against) {
   if (to <= from || (!places.empty() && from < places.back())) return;
   if (places.empty()) {
     places.push_back(from);
   } else if (from > places.back()) {
     places.push_back(from);
     paths.emplace_back();
+    against.push_back(false);
   }
   places.push_back(to);
   paths.push_back(std::move(path));
+  against.push_back(runs_against);
 }
 
 SizeChain SizeChain::Through(std::vector<SizeStop> stops) {
   for (std::size_t i = 1; i < stops.size(); ++i) stops[i].at = Max(stops[i].at, stops[i - 1].at);
   SizeChain chain;
   for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-    chain.Add(stops[i].at, stops[i + 1].at, std::move(stops[i].path));
+    chain.Add(stops[i].at, stops[i + 1].at, std::move(stops[i].path), stops[i].against);
   }
   return chain;
 }
@@ -72,9 +74,10 @@ DimensionChain TierOf(const SizeChain& chain, const std::function<double(Length)
   for (const Length place : chain.places) tier.stations.push_back(paper(place));
   for (std::size_t i = 0; i < chain.paths.size(); ++i) {
     const Length size = chain.places[i + 1] - chain.places[i];
-    tier.texts.push_back(chain.paths[i].empty()
-                             ? DimensionText{}
-                             : DimensionText{FormatLength(size, unit), chain.paths[i]});
+    tier.texts.push_back(
+        chain.paths[i].empty()
+            ? DimensionText{}
+            : DimensionText{FormatLength(chain.against[i] ? -size : size, unit), chain.paths[i]});
   }
   if (!tier.stations.empty() && tier.stations.front() > tier.stations.back()) {
     std::ranges::reverse(tier.stations);

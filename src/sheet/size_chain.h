@@ -19,6 +19,7 @@ namespace tillwright {
 struct SizeStop {
   Length at;
   std::string path{};
+  bool against = false;  // it runs the other way: shown with a minus
 };
 
 // Sizes in line, exact: places along an axis, ascending, and the paths of the dimensions between
@@ -26,12 +27,13 @@ struct SizeStop {
 struct SizeChain {
   std::vector<Length> places;
   std::vector<std::string> paths;  // one less than places
+  std::vector<bool> against;       // of each path: shown with a minus
 
   [[nodiscard]] bool empty() const { return paths.empty(); }
   // Adds the stretch from `from` to `to`. What lies between the last place and `from` is left
   // without a dimension. Stretches of nothing, and those that begin before the last place, are left
   // out: their dimensions stand elsewhere.
-  void Add(Length from, Length to, std::string path);
+  void Add(Length from, Length to, std::string path, bool runs_against = false);
 
   // Stops in ascending order. Stretches without length lose their dimension, and stops out of order
   // (a front that stops short of an edge) end the chain's neighborhood there.

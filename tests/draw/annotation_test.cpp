@@ -47,7 +47,7 @@ constexpr Orientation kWays[] = {Orientation::kLandscape, Orientation::kPortrait
 
 TEST(TitleBlock, HasNoFaultsOnAnyPaper) {
   const FixedTextMetrics metrics;
-  for (const Paper paper : Every<Paper>()) {
+  for (const Paper paper : testing::Every<Paper>()) {
     for (const Orientation way : kWays) {
       Sheet sheet = MakeSheet(paper, way, "s", "S");
       const PaperBox space =

@@ -67,6 +67,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"trace", "bank"},
     {"solve", "solve"},
     {"check", "check"},
+    {"paper", "sheet"},
     {"sheet", "sheet"},
     {"draw", "draw"},
     {"stick", "draw"},

@@ -33,7 +33,7 @@ void PutOverviews(Composer& composer, std::size_t from, double least) {
 void PlaceOverviews(Composer& composer) {
   const double modest = ModestScale(composer.bank().units).paper_per_mm;
   std::vector<SheetPlan>& plans = composer.plans();
-  const std::vector<std::string> details{std::string(RowOf(ViewKind::kDetails).caption)};
+  const std::vector<std::string> details{std::string(Facts(ViewKind::kDetails).caption)};
   if (!plans.empty() && plans.back().captions() == details) {
     const std::size_t last = plans.size() - 1;
     SheetPlan before = plans.back();

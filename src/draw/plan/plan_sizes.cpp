@@ -73,7 +73,7 @@ class PlanSizes {
       stops.push_back({own.x, left.path});
       stops.push_back({left.at});
     } else {
-      stops.push_back({left.at, left.path});
+      stops.push_back({left.at, left.path, short_left});
       stops.push_back({own.x});
     }
     if (right.path.empty()) {
@@ -82,7 +82,7 @@ class PlanSizes {
       stops.push_back({right.at, right.path});
       stops.push_back({own.Right()});
     } else {
-      stops.push_back({own.Right(), right.path});
+      stops.push_back({own.Right(), right.path, short_right});
       stops.push_back({right.at});
     }
     if (!IsFull()) stops.clear();

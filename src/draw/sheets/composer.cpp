@@ -36,7 +36,7 @@ Composer::Composer(const Bank& bank, const DrawOptions& options, const TextMetri
 Drawings Composer::Draw() {
   for (std::size_t i = 0; i < Words<ViewKind>().size(); ++i) {
     const auto kind = static_cast<ViewKind>(i);
-    if (Wants(kind) && fault_.empty()) RowOf(kind).place(*this);
+    if (Wants(kind) && fault_.empty()) Facts(kind).place(*this);
   }
   Drawings out;
   out.fault = fault_;

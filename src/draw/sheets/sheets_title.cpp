@@ -20,7 +20,7 @@ std::string Joined(const std::vector<std::string>& words) {
 // "Elevation, section A-A"; the table is not named where there is much else.
 std::string ViewsOn(const SheetPlan& plan) {
   std::vector<std::string> captions = plan.captions();
-  if (captions.size() > 2) std::erase(captions, RowOf(ViewKind::kSizes).caption);
+  if (captions.size() > 2) std::erase(captions, Facts(ViewKind::kSizes).caption);
   std::string text = Joined(captions);
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;

@@ -11,14 +11,15 @@ namespace tillwright {
 
 class Composer;
 
-struct ViewRow {
+struct ViewFacts {
+  ViewKind kind;
   std::string_view word;     // that asks for it
   std::string_view caption;  // in title blocks
   bool on_page;              // whether the page of a shop packet shows it
   // Builds it and lays it on sheets. Called in the order of the rows, of those that are wanted.
   void (*place)(Composer&);
 };
-[[nodiscard]] const ViewRow& RowOf(ViewKind kind);
+[[nodiscard]] const ViewFacts& Facts(ViewKind kind);
 
 // The view, called and shown as its kind is.
 [[nodiscard]] View As(ViewKind kind, View view);
