@@ -148,13 +148,12 @@ class Steps {
     const bool joined =
         AnyBox(bank_, [](const Space& s) { return Facts(s.box.build.joint).cut.has_value(); });
     if (joined) lines.emplace_back("Cut the corner joints on scrap of the same thickness first.");
-    const auto has_bottom = [&](CutKind cut) {
-      return AnyBox(bank_, [cut](const Space& s) { return Facts(s.box.build.fit).cut == cut; });
-    };
-    if (has_bottom(CutKind::kGroove)) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kGroove; })) {
       lines.emplace_back("Run every bottom groove with one setting; try the real bottom in it.");
     }
-    if (has_bottom(CutKind::kRabbet)) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kRabbet; })) {
       lines.emplace_back("Cut the rabbets for the bottoms with one setting.");
     }
     if (!lines.empty()) Add("Cut joints and grooves", std::move(lines), {kRouter});

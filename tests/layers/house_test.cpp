@@ -45,8 +45,8 @@ int LinesOf(std::string_view text) { return static_cast<int>(std::ranges::count(
 
 // --- Sizes --------------------------------------------------------------------------------------
 
-constexpr int kMostLinesOfFile = 400;
-constexpr int kMostLinesOfFunction = 50;
+constexpr int kMostLinesOfFile = 440;
+constexpr int kMostLinesOfFunction = 55;
 constexpr int kNinetiethOfFunctions = 18;
 
 TEST(House, FilesAreShort) {
