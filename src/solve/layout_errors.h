@@ -26,6 +26,11 @@ namespace tillwright {
 void ReportApportion(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Unit unit,
                      Diagnostics& out);
 
+// Notes what a split had to move, sizes that do not close, and equal ones that come out in two
+// sizes `step` apart, which `alike` would make one.
+void NoteSplit(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Length step,
+               Bank& bank);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_SOLVE_LAYOUT_ERRORS_H_

@@ -203,7 +203,7 @@ class LayoutRule {
       ReportApportion(spec_, node, sizes, context_.unit(), context_.diagnostics);
       return;
     }
-    NoteSplit(node, sizes, grid);
+    NoteSplit(spec_, node, sizes, grid ? spec_.grid.value : Value(context_.round), context_.bank);
     std::vector<Along<N>> children =
         Place_(node, along, between, sizes, SizesOf(node, sizes, grid, shared, between.gap), grid);
     AddMembers(node, slot, rows, children, rows ? x : y, between);
@@ -291,32 +291,6 @@ class LayoutRule {
                   unit == Unit::kInch ? share.ideal_mm / 25.4 : share.ideal_mm);
     return "whole increments in its " + std::string(Word(node.graduate.scheme.value)) +
            " share, ideally " + ideal + (unit == Unit::kInch ? " in" : " mm");
-  }
-
-  void NoteSplit(const LayoutNode& node, const Apportioned& sizes, bool grid) {
-    NoteTwoSizes(node, sizes, grid ? spec_.grid.value : Value(context_.round));
-    if (sizes.all_exact && !sizes.sliver.IsZero()) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver, node.place});
-    }
-    if (sizes.first_moved) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kFirstMoved, LabelOf(spec_, node), sizes.shares.front().size});
-    }
-  }
-
-  // Equal sizes that differ by an increment, where `alike` could make them one.
-  void NoteTwoSizes(const LayoutNode& node, const Apportioned& sizes, Length step) {
-    if (node.graduate.scheme.value != Graduation::kEqual) return;
-    Length remainder = sizes.sliver;
-    for (std::size_t i = 0; i < node.children.size(); ++i) {
-      const SizeSpec& typed = node.children[i].size;
-      if (typed.min.typed || typed.max.typed || typed.weight.typed) return;
-      if (sizes.shares[i].extra) remainder += step;
-    }
-    if (remainder == sizes.sliver) return;
-    context_.bank.notes.push_back(
-        {SolveNote::Kind::kTwoSizes, LabelOf(spec_, node), remainder, node.place});
   }
 
   // Gives the flexible drawers of a node the one size that their boxes are made to along the split.
