@@ -44,49 +44,32 @@ class PieceSums {
   }
 
   BlockSums Find() const {
-    const char* frame = "case.face_frame.thickness";
     switch (piece_.role) {
       case PartRole::kStretcher:
-        return {"half of (opening.width - case.member_length)",
-                "opening.height + case.high_in?",
-                Behind(order_ == 0, "case.inside_depth - case.stretchers.width"),
-                "case.member_length",
-                "case.top",
-                "case.stretchers.width"};
+        return Stretcher();
       case PartRole::kToeKick:
         return {"0 - case.side_in?", "0 - case.base", "case.toe_kick.setback",
                 "case.inside_width", "case.raise",    "case.side"};
       case PartRole::kFrameStile:
-        if (piece_.divider >= 0) return {".x", ".y", "0", ".width", ".height", frame};
-        return {order_ == 0 ? "0 - case.face_frame.stile" : "opening.width",
-                "case.face_frame.y",
-                "0",
-                "case.face_frame.stile",
-                "case.face_frame.height",
-                frame};
+        return piece_.divider >= 0 ? AtMember() : OuterStile();
       case PartRole::kFrameRail:
-        return {".x", ".y", "0", ".width", ".height", frame};
+        return AtMember();
       case PartRole::kFrameTopRail:
-        return {"0", "opening.height", "0", "opening.width", "case.face_frame.rail", frame};
+        return {"0", "opening.height", "0", "opening.width", "case.face_frame.rail", kFrame};
       case PartRole::kFrameBottomRail:
         return {"0",
                 "0 - case.face_frame.bottom_rail",
                 "0",
                 "opening.width",
                 "case.face_frame.bottom_rail",
-                frame};
+                kFrame};
       case PartRole::kBlocking:
         return Blocking();
       case PartRole::kWebRail:
         return {".begin",  ".y",      Behind(order_ == 0, ".depth - case.web_frame.rail"),
                 ".length", ".height", "case.web_frame.rail"};
       case PartRole::kWebRunner:
-        return {RunnerAt(),
-                ".y",
-                Behind(false, "case.web_frame.rail - case.web_frame.tenon"),
-                "case.web_frame.runner",
-                ".height",
-                ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon"};
+        return WebRunner();
       case PartRole::kWorktop:
         return {"0 - case.side_in? - case.side - case.worktop.left",
                 "case.height - case.base",
@@ -111,6 +94,38 @@ class PieceSums {
   }
 
  private:
+  static constexpr const char* kFrame = "case.face_frame.thickness";
+
+  [[nodiscard]] BlockSums Stretcher() const {
+    return {"half of (opening.width - case.member_length)",
+            "opening.height + case.high_in?",
+            Behind(order_ == 0, "case.inside_depth - case.stretchers.width"),
+            "case.member_length",
+            "case.top",
+            "case.stretchers.width"};
+  }
+
+  // A stile or rail before a member of the bank.
+  static BlockSums AtMember() { return {".x", ".y", "0", ".width", ".height", kFrame}; }
+
+  [[nodiscard]] BlockSums OuterStile() const {
+    return {order_ == 0 ? "0 - case.face_frame.stile" : "opening.width",
+            "case.face_frame.y",
+            "0",
+            "case.face_frame.stile",
+            "case.face_frame.height",
+            kFrame};
+  }
+
+  [[nodiscard]] BlockSums WebRunner() const {
+    return {RunnerAt(),
+            ".y",
+            Behind(false, "case.web_frame.rail - case.web_frame.tenon"),
+            "case.web_frame.runner",
+            ".height",
+            ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon - case.web_frame.free"};
+  }
+
   // At the case's own front edge, or that far behind it.
   static std::string Behind(bool front, std::string_view more) {
     std::string text(kFrameFront);
