@@ -205,6 +205,13 @@ typename T::Number FreeBehind(Context<T>& context, const CaseBuild& build,
                               shrunk, depth, depth);
 }
 
+template <class T>
+void SetFree(Context<T>& context, CaseBuild& build, const typename T::Number& depth) {
+  if (!build.web) return;
+  build.web->free =
+      Value(context.trace.Name("case.web_frame.free", FreeBehind(context, build, depth)));
+}
+
 // What the maker said of the case beyond its sizes.
 template <class T>
 void CopyBuild(Context<T>& context, CaseBuild& build) {
@@ -253,9 +260,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   build.width = Value(width);
   build.height = Value(height);
   build.depth = Value(depth);
-  if (build.web) {
-    build.web->free = Value(t.Name("case.web_frame.free", FreeBehind(context, build, depth)));
-  }
+  SetFree(context, build, depth);
   build.side = Value(side);
   build.bottom = Value(bottom);
   build.top = Value(top);
