@@ -1,6 +1,7 @@
 #include "assembly/part_places.h"
 
 #include "bank/part_roles.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -29,7 +30,7 @@ Block BoxEndAt(const Box& box, Length wood_y, bool back) {
 
 Block BoxBottomAt(const Box& box) {
   const BoxBuild& build = box.build;
-  if (build.fit == BottomFit::kApplied) {
+  if (!Facts(build.fit).cut) {
     return {box.x, box.y, box.z, box.panel_width, build.bottom, box.panel_depth};
   }
   const Length x = box.x + Centered(box.width, box.panel_width);
@@ -47,7 +48,7 @@ Block SpacePart(const Bank& bank, const Part& part, bool right) {
     return {r.x, r.y, z, r.width, r.height, space.front.thickness};
   }
   const Box& box = space.box;
-  const bool applied = box.build.fit == BottomFit::kApplied;
+  const bool applied = !Facts(box.build.fit).cut;
   const Length wood_y = applied ? box.y + box.build.bottom : box.y;
   if (part.role == PartRole::kBoxSide) return BoxSideAt(box, wood_y, right);
   if (part.role == PartRole::kBoxBottom) return BoxBottomAt(box);
@@ -62,7 +63,7 @@ Block MemberAt(const Bank& bank, const Divider& member) {
 }
 
 Block CaseBackAt(const Bank& bank, const CaseBuild& c) {
-  const bool applied = c.back == BackFit::kApplied;
+  const bool applied = Facts(c.back).behind;
   return {Centered(bank.opening_width, c.panel_width),
           applied ? -c.base : c.raise + c.back_play - c.base,
           c.front_in + (applied ? c.depth : c.inside_depth),
@@ -92,7 +93,7 @@ Block ClearInSpace(const Box& box, PartRole role, Block block) {
   const BoxBuild& build = box.build;
   const bool bottom = role == PartRole::kBoxBottom;
   const bool end = role == PartRole::kBoxFront || role == PartRole::kBoxBack;
-  if (!end && !(bottom && build.fit != BottomFit::kApplied)) return block;
+  if (!end && !(bottom && Facts(build.fit).cut)) return block;
   block.x = box.x + build.side;
   block.width = box.inside_width;
   if (end) return block;
@@ -133,8 +134,7 @@ Block ClearOf(const Bank& bank, const Part& part, const Block& block) {
   }
   const bool lies = part.role == PartRole::kCaseBottom || part.role == PartRole::kCaseTop ||
                     part.role == PartRole::kStretcher;
-  const bool let_in_back =
-      part.role == PartRole::kCaseBack && bank.casework->back != BackFit::kApplied;
+  const bool let_in_back = part.role == PartRole::kCaseBack && !Facts(bank.casework->back).behind;
   if (!lies && !let_in_back) return block;
   Block clear = block;
   clear.x = -bank.casework->side_in;

@@ -243,8 +243,9 @@ static_assert(InOrder(kPartRoles));
   return kPartRoles[static_cast<std::size_t>(role)];
 }
 
-// What a part of the case is made of, but for its back. REQUIRES: the case has such parts.
-[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build, PartRole role);
+// What a piece of the case is made of.
+[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build,
+                                              const CasePiece& piece);
 
 }  // namespace tillwright
 

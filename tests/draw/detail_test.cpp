@@ -6,14 +6,14 @@
 #include <set>
 
 #include "draw/bank/case_joints.h"
-#include "draw/bank/dimension_paths.h"
 #include "draw/detail/detail_faces.h"
 #include "draw/detail/details.h"
 #include "draw/plan_cases.h"
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {
@@ -202,7 +202,7 @@ TEST(ChooseDetailsTest, LettersRunFromBAndNeverTwice) {
     EXPECT_EQ(choices.front().letter, "B");
     for (const DetailChoice& choice : choices) {
       EXPECT_TRUE(letters.insert(choice.letter).second) << choice.letter;
-      EXPECT_EQ(choice.parent == DetailParent::kPlan,
+      EXPECT_EQ(choice.parent == ViewKind::kPlan,
                 choice.kind == DetailKind::kCorner || choice.kind == DetailKind::kBack);
     }
   }

@@ -134,7 +134,7 @@ class PlanCase {
       const Length right = Min(b.x + b.width, scope_.right.end);
       if (left >= right) continue;
       faces.cut.push_back({FaceOwner::kCase,
-                           LookOf(CaseMaterial(*bank_.casework, piece.role), FaceLook::kEndGrain,
+                           LookOf(CaseMaterial(*bank_.casework, piece), FaceLook::kEndGrain,
                                   b.width < b.depth ? FaceAxis::kA : FaceAxis::kB),
                            true, RectFace(left, b.z, right, b.z + b.depth), 0});
     }
