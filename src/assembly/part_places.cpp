@@ -1,5 +1,6 @@
 #include "assembly/part_places.h"
 
+#include "bank/part_roles.h"
 #include "spec/kinds.h"
 
 namespace tillwright {
@@ -87,7 +88,59 @@ Block CasePart(const Bank& bank, PartRole role, bool right) {
   return {x, y, c.front_in, c.member_length, top ? c.top : c.bottom, c.inside_depth};
 }
 
+// Of a drawer's front and box.
+Block ClearInSpace(const Box& box, PartRole role, Block block) {
+  const BoxBuild& build = box.build;
+  const bool bottom = role == PartRole::kBoxBottom;
+  const bool end = role == PartRole::kBoxFront || role == PartRole::kBoxBack;
+  if (!end && !(bottom && Facts(build.fit).cut)) return block;
+  block.x = box.x + build.side;
+  block.width = box.inside_width;
+  if (end) return block;
+  const Length rear = block.z + block.depth;
+  block.z = box.z + build.end;
+  block.depth = build.open_back ? rear - block.z : box.inside_depth;
+  return block;
+}
+
+// Of a web frame: its rails between what takes them, its runners between the rails.
+Block ClearInFrame(const CaseBuild& c, const Divider& member, PartRole role, Block block) {
+  const Length left = Max(block.x, member.begin + c.joint_depth);
+  const Length right = Min(block.x + block.width, member.begin + member.length - c.joint_depth);
+  block.x = left;
+  block.width = right - left;
+  if (role == PartRole::kWebRunner) {
+    block.z += c.web->tenon;
+    block.depth -= 2 * c.web->tenon;
+  }
+  return block;
+}
+
 }  // namespace
+
+Block ClearOf(const Bank& bank, const Part& part, const Block& block) {
+  if (part.space >= 0) {
+    return ClearInSpace(bank.spaces[static_cast<std::size_t>(part.space)].box, part.role, block);
+  }
+  if (part.divider >= 0) {
+    const Divider& member = bank.dividers[static_cast<std::size_t>(part.divider)];
+    const PartGroup group = Facts(part.role).group;
+    if (group == PartGroup::kWebFrame) {
+      return ClearInFrame(*bank.casework, member, part.role, block);
+    }
+    if (group != PartGroup::kMember) return block;
+    const Rect& r = member.rect;
+    return {r.x, r.y, block.z, r.width, r.height, block.depth};
+  }
+  const bool lies = part.role == PartRole::kCaseBottom || part.role == PartRole::kCaseTop ||
+                    part.role == PartRole::kStretcher;
+  const bool let_in_back = part.role == PartRole::kCaseBack && !Facts(bank.casework->back).behind;
+  if (!lies && !let_in_back) return block;
+  Block clear = block;
+  clear.x = -bank.casework->side_in;
+  clear.width = bank.casework->inside_width;
+  return clear;
+}
 
 Block PlaceOf(const Bank& bank, const Part& part, bool right) {
   if (part.space >= 0) return SpacePart(bank, part, right);

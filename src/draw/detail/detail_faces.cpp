@@ -4,6 +4,7 @@
 
 #include "bank/part_roles.h"
 #include "draw/bank/case_pieces.h"
+#include "tillwright/assembly.h"
 
 namespace tillwright {
 namespace {
@@ -11,7 +12,7 @@ namespace {
 class SideCut {
  public:
   SideCut(const Bank& bank, Length x, const FaceWindow& window, Length stub)
-      : bank_(bank), x_(x), window_(window), stub_(stub) {}
+      : bank_(bank), assembly_(Assemble(bank)), x_(x), window_(window), stub_(stub) {}
 
   Faces Cut() {
     if (bank_.casework) {
@@ -53,20 +54,19 @@ class SideCut {
     }
     AddPieces();
     if (c.back == BackFit::kNone) return;
-    const bool applied = c.back == BackFit::kApplied;
-    const Length behind = c.inside_height + c.bottom + c.top - c.panel_height;
-    const Length low = applied ? -c.base : low_face - c.bottom + HalfBelow(behind);
+    const Block& back = assembly_.Find(PartRole::kCaseBack, {})->block;
     Add(FaceOwner::kCase, LookOf(c.back_material, FaceLook::kGrainB, FaceAxis::kA), true,
-        RectFace(depth, low, depth + c.back_thickness, low + c.panel_height));
+        RectFace(back.z, back.y, back.z + back.depth, back.y + back.height));
   }
 
   // What the plane cuts of stretchers, toe kick, frames and worktop.
   void AddPieces() {
-    for (const CasePiece& piece : bank_.pieces) {
-      const Block b = SeenBlock(bank_, piece);
-      if (!Meets(b.x, b.x + b.width)) continue;
+    for (const PlacedPart& piece : assembly_.pieces()) {
+      const Block& b = piece.clear;
+      const bool own = IsInPieces(Facts(piece.role).group);
+      if (!own || !Meets(b.x, b.x + b.width)) continue;
       Add(FaceOwner::kCase,
-          LookOf(CaseMaterial(*bank_.casework, piece), FaceLook::kEndGrain,
+          LookOf(bank_.parts[piece.part].material, FaceLook::kEndGrain,
                  b.height < b.depth ? FaceAxis::kB : FaceAxis::kA),
           false, RectFace(b.z, b.y, b.z + b.depth, b.y + b.height));
     }
@@ -158,6 +158,7 @@ class SideCut {
   }
 
   const Bank& bank_;
+  Assembly assembly_;
   Length x_;
   const FaceWindow& window_;
   Length stub_;
