@@ -190,6 +190,21 @@ enum class CutOn : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(CutOn face);
 
+// What a cut takes, or what it leaves.
+enum class CutPurpose : std::uint8_t {
+  kBoxBottom,   // takes a box's bottom
+  kBoxCorner,   // joins a box's sides and ends
+  kCaseBottom,  // takes the case's bottom,
+  kCaseTop,     // its top, or the stretchers in its place,
+  kCaseBack,    // and its back
+  kMember,      // takes a divider or partition
+  kTongue,      // leaves a tongue at the part's end
+  kWebRunner,   // in a web frame's rail: takes the runners' tenons
+  kTenon,       // leaves a tenon at a runner's end
+  kToeKick,     // the notch for the foot
+  kPull         // a bore for a pull's bolt
+};
+
 // One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
 // into the face.
 struct Cut {
@@ -197,6 +212,7 @@ struct Cut {
   CutFrom from = CutFrom::kLowerEdge;
   Length offset, width, depth;
   CutOn face = CutOn::kInside;
+  CutPurpose purpose = CutPurpose::kMember;
   friend constexpr bool operator==(const Cut&, const Cut&) = default;
 };
 
@@ -285,6 +301,29 @@ struct CaseBuild {
 struct Block {
   Length x, y, z;
   Length width, height, depth;
+};
+
+// To the right, upward, to the rear.
+enum class JobAxis : std::uint8_t { kX, kY, kZ };
+inline constexpr std::array kJobAxes{JobAxis::kX, JobAxis::kY, JobAxis::kZ};
+
+[[nodiscard]] constexpr Length SizeAlong(const Block& block, JobAxis axis) {
+  if (axis == JobAxis::kX) return block.width;
+  return axis == JobAxis::kY ? block.height : block.depth;
+}
+
+// Along one of the job's axes, or against it.
+struct JobWay {
+  JobAxis axis = JobAxis::kX;
+  bool against = false;
+  friend constexpr bool operator==(const JobWay&, const JobWay&) = default;
+};
+
+// How the drawn face of a part lies in the job: where its right, its upper side and the way into
+// the wood point. The drawn face is the one the cuts are laid out on.
+struct PartFrame {
+  JobWay right{}, up{}, into{};
+  friend constexpr bool operator==(const PartFrame&, const PartFrame&) = default;
 };
 
 // A part of the case beyond its sides, bottom, top, back and plain members, where it stands, with

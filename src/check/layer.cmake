@@ -1,6 +1,6 @@
 # What a careful maker looks over.
 tillwright_layer(check
-  USES solve
+  USES solve assembly
   HEADERS check gap_check
   SOURCES
     advice.cpp

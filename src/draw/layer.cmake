@@ -56,7 +56,6 @@ tillwright_layer(draw
     stick/make_sticks.cpp
     stick/mark_book.cpp
     stick/page.cpp
-    stick/part_blocks.cpp
     stick/ruler.cpp
     stick/strip_draw.cpp
     stick/strip_plan.cpp

@@ -88,15 +88,16 @@ class PartRule {
     SizePart(end, box.end_length, height, build.end);
     if (takes_bottom) AddBottomCut(build, end);
     if (!HasSetback(build.joint)) {
-      end.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
+      end.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side,
+                          build.end - build.lap, CutOn::kInside, CutPurpose::kBoxCorner});
     }
   }
 
   static void AddBottomCut(const BoxBuild& build, Part& part) {
     if (build.fit == BottomFit::kApplied) return;
     const CutKind kind = build.fit == BottomFit::kGroove ? CutKind::kGroove : CutKind::kRabbet;
-    part.cuts.push_back({kind, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
+    part.cuts.push_back({kind, CutFrom::kLowerEdge, build.up, build.bottom, build.groove,
+                         CutOn::kInside, CutPurpose::kBoxBottom});
   }
 
   static CutKind JointCut(CornerJoint joint) {
@@ -120,16 +121,18 @@ class PartRule {
   static void AddCornerCuts(const BoxBuild& build, Part& side) {
     if (build.joint == CornerJoint::kButt) return;
     if (!HasJointDepth(build.joint)) {
-      side.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
+      side.cuts.push_back({JointCut(build.joint), CutFrom::kEachEnd, Length(),
+                           build.end - build.lap, build.side, CutOn::kInside,
+                           CutPurpose::kBoxCorner});
       return;
     }
     const CutKind kind = JointCut(build.joint);
-    side.cuts.push_back({kind, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
+    side.cuts.push_back({kind, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth,
+                         CutOn::kInside, CutPurpose::kBoxCorner});
     // A back end that stands in sits in a dado, whatever the front has.
     const CutKind back = build.back_setback.IsZero() ? kind : CutKind::kDado;
-    side.cuts.push_back(
-        {back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth});
+    side.cuts.push_back({back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth,
+                         CutOn::kInside, CutPurpose::kBoxCorner});
   }
 
   void MemberPart(int index) {
@@ -148,7 +151,7 @@ class PartRule {
     if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) return;
     const CaseBuild& build = *bank_.casework;
     part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
-                         part.thickness - build.tongue, face});
+                         part.thickness - build.tongue, face, CutPurpose::kTongue});
   }
 
   void CaseParts(const CaseBuild& build) {
@@ -211,11 +214,11 @@ class PartRule {
   // Which sides of its block are the part's length, width and thickness.
   static void SizePiece(Part& part, const CasePiece& piece) {
     const PartRoleFacts& facts = Facts(piece.role);
-    const Length right = SizeAlong(piece.block, facts.plane.right);
-    const Length up = SizeAlong(piece.block, facts.plane.up);
+    const Length right = SizeAlong(piece.block, facts.frame.right.axis);
+    const Length up = SizeAlong(piece.block, facts.frame.up.axis);
     const bool upright = facts.grain == Grain::kVertical;
     SizePart(part, upright ? up : right, upright ? right : up,
-             SizeAlong(piece.block, facts.plane.thick));
+             SizeAlong(piece.block, facts.frame.into.axis));
   }
 
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
@@ -228,12 +231,12 @@ class PartRule {
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back(
-          {CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon, CutOn::kInnerEdge});
+      part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                           CutOn::kInnerEdge, CutPurpose::kWebRunner});
       AddTongue(part, CutOn::kUpperFace);
     } else {
-      part.cuts.push_back(
-          {CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder, CutOn::kBothFaces});
+      part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
+                           CutOn::kBothFaces, CutPurpose::kTenon});
     }
   }
 
@@ -247,21 +250,24 @@ class PartRule {
     };
     const Length low = build.SeatWidth(build.bottom);
     side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,
-                         build.raise + build.bottom - low, low, build.joint_depth});
+                         build.raise + build.bottom - low, low, build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseBottom});
     if (build.top_none) return;
     side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
-                         build.SeatWidth(build.top), build.joint_depth});
+                         build.SeatWidth(build.top), build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseTop});
   }
 
   // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
     AddJointCuts(build, side);
     if (build.back == BackFit::kRabbet) {
-      side.cuts.push_back(
-          {CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness, build.back_lap});
+      side.cuts.push_back({CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness,
+                           build.back_lap, CutOn::kInside, CutPurpose::kCaseBack});
     } else if (build.back == BackFit::kGroove) {
       side.cuts.push_back({CutKind::kGroove, CutFrom::kRearEdge, build.back_inset,
-                           build.back_thickness, build.back_depth});
+                           build.back_thickness, build.back_depth, CutOn::kInside,
+                           CutPurpose::kCaseBack});
     }
   }
 

@@ -1,6 +1,6 @@
 // The one direction of the house: every #include in include/ and src/ against the table of layers.
 //
-//   diag → length → spec → bank → solve → check → stock → draw, with text and sheet, the kernel of
+//   diag → length → spec → bank → solve → assembly → check → stock → draw, with text and sheet, the kernel of
 //   drawings, beside them for draw and render, read and write for the formats and cli on top.
 //
 // spec.h holds the choices (slide types, joints …) as enumerations, which bank.h and the drawings
@@ -32,24 +32,28 @@ const std::map<std::string, Names, std::less<>> kMayInclude{
     {"spec", {"diag", "length"}},
     {"bank", {"diag", "length", "spec"}},
     {"solve", {"diag", "length", "spec", "bank"}},
-    {"check", {"diag", "length", "spec", "bank", "solve"}},
+    {"assembly", {"diag", "length", "spec", "bank"}},
+    {"check", {"diag", "length", "spec", "bank", "solve", "assembly"}},
     {"nest", {"diag", "length"}},
-    {"stock", {"diag", "length", "spec", "bank", "solve", "check", "nest"}},
+    {"stock", {"diag", "length", "spec", "bank", "solve", "assembly", "check", "nest"}},
     {"sheet", {"diag", "length", "text"}},
-    {"draw", {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet"}},
+    {"draw",
+     {"diag", "length", "text", "spec", "bank", "assembly", "check", "nest", "stock", "sheet"}},
     {"render", {"diag", "length", "text", "sheet"}},
     {"read", {"diag", "length", "spec"}},
     {"write",
-     {"diag", "length", "text", "spec", "bank", "check", "nest", "stock", "sheet", "draw", "read"}},
+     {"diag", "length", "text", "spec", "bank", "assembly", "check", "nest", "stock", "sheet",
+      "draw", "read"}},
     {"cli",
-     {"diag", "length", "text", "spec", "bank", "solve", "check", "nest", "stock", "sheet", "draw",
-      "render", "read", "write"}},
+     {"diag", "length", "text", "spec", "bank", "solve", "assembly", "check", "nest", "stock",
+      "sheet", "draw", "render", "read", "write"}},
 };
 
 // Which layer a public header belongs to.
 const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"diagnostic", "diag"},    {"length", "length"},     {"length_text", "length"},
     {"rational", "length"},    {"nest", "nest"},    {"spec", "spec"},         {"words", "spec"},
+    {"assembly", "assembly"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
     {"check", "check"},        {"sheet", "sheet"},        {"draw", "draw"},
     {"stick", "draw"},         {"paper", "sheet"},        {"text_metrics", "sheet"},  {"render", "render"},     {"keys", "read"},

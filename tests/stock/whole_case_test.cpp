@@ -135,12 +135,13 @@ TEST(WholeCase, MembersReachBehindTheFrame) {
 }
 
 // --- Tongue and groove --------------------------------------------------------------------------
-// A barefaced tongue, as in a tongued housing: the member's end is rabbeted on one face, and what is
-// left fills a groove narrower than the member. Common practice, no source; so is a third of the
+// A barefaced tongue, as in a tongued housing: the member's end is rabbeted on one face, and what
+// is left fills a groove narrower than the member. Common practice, no source; so is a third of the
 // member for the tongue.
 
 Cut RabbetAtEnds(const char* width, const char* depth, CutOn face) {
-  return {CutKind::kRabbet, CutFrom::kEachEnd, Length(), L(width), L(depth), face};
+  return {CutKind::kRabbet,   CutFrom::kEachEnd, Length(), L(width), L(depth), face,
+          CutPurpose::kTongue};
 }
 
 // 18 1/2 between the sides. A third of a side of 3/4 is 1/4, into each; a third of the thinnest
@@ -162,8 +163,10 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   // The bottom's upper face is 2 3/4 up, the top's lower 29 1/4: the grooves end and begin there.
   const std::vector<Cut>& side = PartNamed(bank, "case.side").cuts;
   ASSERT_EQ(side.size(), 2U);
-  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4")}));
-  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4")}));
+  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4"),
+                          CutOn::kInside, CutPurpose::kCaseBottom}));
+  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4"),
+                          CutOn::kInside, CutPurpose::kCaseTop}));
 }
 
 // A tongue as typed, between all members; a partition's groove in what takes it lies along its left
@@ -227,7 +230,7 @@ TEST(WholeCase, WebFramesTakeTheDividersPlace) {
   // A third of 3/4 is 1/4, with 1/4 on both sides of it.
   const Cut groove = PartNamed(bank, "H1.web_rail").cuts.at(0);
   EXPECT_EQ(groove, (Cut{CutKind::kGroove, CutFrom::kUpperFace, L("1/4"), L("1/4"), L("3/8"),
-                         CutOn::kInnerEdge}));
+                         CutOn::kInnerEdge, CutPurpose::kWebRunner}));
 }
 
 TEST(WholeCase, ARunnerUnderEachPartition) {
@@ -275,7 +278,8 @@ TEST(WholeCase, WhatLiesAboveTakesPartitions) {
                           .bank;
     return SeatsIn(bank, PartNamed(bank, id));
   };
-  // 28 1/2 between the sides: the upper partition begins 13 7/8 in, 14 1/8 from the stretcher's end.
+  // 28 1/2 between the sides: the upper partition begins 13 7/8 in, 14 1/8 from the stretcher's
+  // end.
   const auto under = seats(R"("height": "30", "stretchers": {})", "case.stretcher");
   ASSERT_EQ(under.size(), 1U);
   EXPECT_TRUE(under[0].other_face);
@@ -372,7 +376,8 @@ TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
 TEST(WholeCase, ASolidWorktopMovesOnTheCase) {
   const auto of = [](const char* worktop, const char* sides) {
     const Solved solved = MustSolve(std::string(R"({"units": "mm", "case": {"width": 500,
-      "height": 700, "depth": 600, "material": ")") + sides + R"(", "worktop": {"thickness": 40,
+      "height": 700, "depth": 600, "material": ")") +
+                                    sides + R"(", "worktop": {"thickness": 40,
       "material": ")" + worktop + R"("}}, "season": {"made": 8, "dry": 6, "humid": 11},
       "drawers": [{}]})");
     const std::vector<Finding> findings = CheckBank(solved.spec, solved.bank);
@@ -397,8 +402,8 @@ TEST(WholeCase, ASolidBackNeedsRoom) {
   EXPECT_EQ(finding->value, L("8.7 mm"));
 }
 
-// As above: 500 mm by 5 % are 9.2 mm in a back held all round; 600 mm of side 11.1 mm, and the runners
-// of web frames, across it, none.
+// As above: 500 mm by 5 % are 9.2 mm in a back held all round; 600 mm of side 11.1 mm, and the
+// runners of web frames, across it, none.
 TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
   const auto find = [](const std::string& keys, const char* subject) {
     const Solved solved = MustSolve(R"({"units": "mm", "case": {"width": 500, "height": 700,
