@@ -80,6 +80,7 @@ struct PlacedPart {
   PartBody body = PartBody::kCase;
   bool mirrored = false;  // a right-hand piece: the drawn face of the left one, left for right
   Block block;            // with what enters other pieces
+  Block clear;            // without it; of a member what shows in the opening
   PartFrame frame;
   std::vector<PlacedCut> cuts;  // those of Part::cuts, then seats, notch, bores
 };

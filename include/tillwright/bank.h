@@ -56,6 +56,8 @@ struct BoxBuild {
   bool open_back = false;
   Length clear_below, clear_above;
   std::string side_material, end_material, bottom_material;
+
+  friend bool operator==(const BoxBuild&, const BoxBuild&) = default;
 };
 
 struct Slide {
@@ -121,9 +123,11 @@ struct Gap {
   Length at;        // where it begins along the axis
   Length size;
   Length begin, end;  // the stretch of the other axis where the two face one another
+  int behind = -1;    // overlay: the member whose edge shows in it, into Bank::dividers
 };
 
-// How far an overlay front covers the case beyond the opening's edge; may be negative.
+// How far an overlay front covers the case beyond the opening's edge; may be negative. Under a
+// worktop there is no edge to cover, but a gap.
 struct Overlap {
   int space = 0;  // index into Bank::spaces
   Edge edge = Edge::kTop;
@@ -155,15 +159,6 @@ enum class PartRole : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(PartRole role);
 
-enum class CutKind : std::uint8_t {
-  kGroove,
-  kRabbet,
-  kDado,
-  kHalfBlindDovetail,
-  kThroughDovetail,
-  kFinger,
-  kTenon
-};
 [[nodiscard]] std::string_view ToText(CutKind kind);
 
 enum class CutFrom : std::uint8_t {
@@ -228,6 +223,7 @@ struct Part {
   int space = -1;    // index into Bank::spaces, or
   int divider = -1;  // index into Bank::dividers, or neither: a part of the case
   int takes = -1;    // runners let in for a partition: its index into Bank::dividers
+  bool ahead = false;  // the front rail of a web frame, of a wood of its own
   int count = 1;
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
@@ -243,10 +239,13 @@ struct FaceFrame {
   Length blocking;  // height of the blocks behind the stiles
   std::string material;
 };
-// Dividers made as frames: widths of rails and runners, length of the runners' tenons.
+// Dividers made as frames: widths of rails and runners, length of the runners' tenons, and the room
+// behind the rear ones; or open rails, without runners.
 struct WebFrame {
-  Length rail, runner, tenon;
+  Length rail, runner, tenon, free;
+  std::optional<OpenRails> open;
   std::string material;
+  std::optional<std::string> front;  // of the front rails, where it is another
 };
 // The worktop over the case; width and depth zero where they are not given.
 struct Worktop {
@@ -288,13 +287,15 @@ struct CaseBuild {
   Length side_in, low_in, high_in;  // sides, bottom and top, beyond the opening's edges
   Length front_in;                  // the sides' front edges, behind the opening's front
 
+  // Whether a worktop, and no edge of the case, is over the fronts.
+  [[nodiscard]] bool UnderWorktop() const { return top_none && !frame; }
   // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is
   // none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
   // How wide the channel is that takes a member so thick.
-  [[nodiscard]] Length SeatWidth(Length member) const {
-    return joint == CaseJoint::kGroove ? tongue : member;
-  }
+  [[nodiscard]] Length SeatWidth(Length member) const { return tongue.IsZero() ? member : tongue; }
+  // How far the back goes into the sides.
+  [[nodiscard]] Length BackEntry() const { return back_lap + back_depth; }
 };
 
 // A block of space: its left, lower and front faces, then its sizes.
@@ -334,6 +335,7 @@ struct CasePiece {
   int divider = -1;  // web frames and what stands before members: index into Bank::dividers
   Block block;
   int takes = -1;              // runners: the partition that they are cut for, in Bank::dividers
+  bool ahead = false;          // the front rail of a web frame, of a wood of its own
   std::vector<Cut> cuts = {};  // for it
 };
 
@@ -343,7 +345,8 @@ struct SolveNote {
     kDoesNotClose,  // all sizes exact, and `amount` is left over (negative: too long)
     kFirstMoved,    // bounds moved the first size of an arithmetic graduation
     kOutOfLine,     // slivers put outer edges of fronts above one another out of line
-    kNoDivider      // "none" took away what a slide stands on
+    kNoDivider,     // "none" took away what a slide stands on
+    kTwoSizes       // equal fronts of two sizes; all of one they would leave `amount`
   } kind = Kind::kDoesNotClose;
   std::string subject;
   Length amount;

@@ -16,13 +16,6 @@ PartBody BodyOf(PartGroup group) {
   return group == PartGroup::kBox ? PartBody::kBox : PartBody::kCase;
 }
 
-// Whether such parts stand in Bank::pieces.
-bool IsListed(PartGroup group) {
-  return group == PartGroup::kCrosspiece || group == PartGroup::kFaceFrame ||
-         group == PartGroup::kBlocking || group == PartGroup::kWebFrame ||
-         group == PartGroup::kWorktop;
-}
-
 PlacedPart PlacedAt(const Bank& bank, std::size_t index, const Block& block, bool right,
                     const std::vector<Seat>& seats) {
   const Part& part = bank.parts[index];
@@ -33,6 +26,7 @@ PlacedPart PlacedAt(const Bank& bank, std::size_t index, const Block& block, boo
   piece.body = BodyOf(Facts(part.role).group);
   piece.mirrored = right;
   piece.block = block;
+  piece.clear = ClearOf(bank, part, block);
   piece.frame = Facts(part.role).frame;
   if (right) piece.frame.into.against = !piece.frame.into.against;
   PlaceCuts(bank, part, seats, piece);
@@ -46,7 +40,7 @@ void AddPieces(const Bank& bank, std::size_t index, std::size_t next,
   const Part& part = bank.parts[index];
   const std::vector<Seat> seats = SeatsIn(bank, part);
   for (int n = 0; n < part.count; ++n) {
-    if (IsListed(Facts(part.role).group)) {
+    if (IsInPieces(Facts(part.role).group)) {
       const Block& block = bank.pieces[next++].block;
       const bool right = part.role == PartRole::kBlocking && block.x >= Length();
       out.push_back(PlacedAt(bank, index, block, right, seats));
@@ -57,7 +51,7 @@ void AddPieces(const Bank& bank, std::size_t index, std::size_t next,
 }
 
 std::size_t PiecesIn(const Part& part) {
-  return IsListed(Facts(part.role).group) ? static_cast<std::size_t>(part.count) : 0;
+  return IsInPieces(Facts(part.role).group) ? static_cast<std::size_t>(part.count) : 0;
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "assembly/cut_places.h"
 
 #include "bank/part_roles.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -102,7 +103,7 @@ class CutPlacer {
     if (side && seat.other_face != piece_.mirrored) return;
     PlacedCut cut;
     cut.purpose = CutPurpose::kMember;
-    cut.kind = bank_.casework->joint == CaseJoint::kGroove ? CutKind::kGroove : CutKind::kDado;
+    cut.kind = *Facts(bank_.casework->joint).cut;
     cut.source = CutSource::kSeats;
     cut.index = index;
     cut.member = seat.member;

@@ -1,5 +1,8 @@
 #include "assembly/part_places.h"
 
+#include "bank/part_roles.h"
+#include "spec/kinds.h"
+
 namespace tillwright {
 namespace {
 
@@ -27,7 +30,7 @@ Block BoxEndAt(const Box& box, Length wood_y, bool back) {
 
 Block BoxBottomAt(const Box& box) {
   const BoxBuild& build = box.build;
-  if (build.fit == BottomFit::kApplied) {
+  if (!Facts(build.fit).cut) {
     return {box.x, box.y, box.z, box.panel_width, build.bottom, box.panel_depth};
   }
   const Length x = box.x + Centered(box.width, box.panel_width);
@@ -45,7 +48,7 @@ Block SpacePart(const Bank& bank, const Part& part, bool right) {
     return {r.x, r.y, z, r.width, r.height, space.front.thickness};
   }
   const Box& box = space.box;
-  const bool applied = box.build.fit == BottomFit::kApplied;
+  const bool applied = !Facts(box.build.fit).cut;
   const Length wood_y = applied ? box.y + box.build.bottom : box.y;
   if (part.role == PartRole::kBoxSide) return BoxSideAt(box, wood_y, right);
   if (part.role == PartRole::kBoxBottom) return BoxBottomAt(box);
@@ -60,7 +63,7 @@ Block MemberAt(const Bank& bank, const Divider& member) {
 }
 
 Block CaseBackAt(const Bank& bank, const CaseBuild& c) {
-  const bool applied = c.back == BackFit::kApplied;
+  const bool applied = Facts(c.back).behind;
   return {Centered(bank.opening_width, c.panel_width),
           applied ? -c.base : c.raise + c.back_play - c.base,
           c.front_in + (applied ? c.depth : c.inside_depth),
@@ -85,7 +88,59 @@ Block CasePart(const Bank& bank, PartRole role, bool right) {
   return {x, y, c.front_in, c.member_length, top ? c.top : c.bottom, c.inside_depth};
 }
 
+// Of a drawer's front and box.
+Block ClearInSpace(const Box& box, PartRole role, Block block) {
+  const BoxBuild& build = box.build;
+  const bool bottom = role == PartRole::kBoxBottom;
+  const bool end = role == PartRole::kBoxFront || role == PartRole::kBoxBack;
+  if (!end && !(bottom && Facts(build.fit).cut)) return block;
+  block.x = box.x + build.side;
+  block.width = box.inside_width;
+  if (end) return block;
+  const Length rear = block.z + block.depth;
+  block.z = box.z + build.end;
+  block.depth = build.open_back ? rear - block.z : box.inside_depth;
+  return block;
+}
+
+// Of a web frame: its rails between what takes them, its runners between the rails.
+Block ClearInFrame(const CaseBuild& c, const Divider& member, PartRole role, Block block) {
+  const Length left = Max(block.x, member.begin + c.joint_depth);
+  const Length right = Min(block.x + block.width, member.begin + member.length - c.joint_depth);
+  block.x = left;
+  block.width = right - left;
+  if (role == PartRole::kWebRunner) {
+    block.z += c.web->tenon;
+    block.depth -= 2 * c.web->tenon;
+  }
+  return block;
+}
+
 }  // namespace
+
+Block ClearOf(const Bank& bank, const Part& part, const Block& block) {
+  if (part.space >= 0) {
+    return ClearInSpace(bank.spaces[static_cast<std::size_t>(part.space)].box, part.role, block);
+  }
+  if (part.divider >= 0) {
+    const Divider& member = bank.dividers[static_cast<std::size_t>(part.divider)];
+    const PartGroup group = Facts(part.role).group;
+    if (group == PartGroup::kWebFrame) {
+      return ClearInFrame(*bank.casework, member, part.role, block);
+    }
+    if (group != PartGroup::kMember) return block;
+    const Rect& r = member.rect;
+    return {r.x, r.y, block.z, r.width, r.height, block.depth};
+  }
+  const bool lies = part.role == PartRole::kCaseBottom || part.role == PartRole::kCaseTop ||
+                    part.role == PartRole::kStretcher;
+  const bool let_in_back = part.role == PartRole::kCaseBack && !Facts(bank.casework->back).behind;
+  if (!lies && !let_in_back) return block;
+  Block clear = block;
+  clear.x = -bank.casework->side_in;
+  clear.width = bank.casework->inside_width;
+  return clear;
+}
 
 Block PlaceOf(const Bank& bank, const Part& part, bool right) {
   if (part.space >= 0) return SpacePart(bank, part, right);

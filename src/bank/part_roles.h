@@ -27,6 +27,13 @@ enum class PartGroup : std::uint8_t {
   kWorktop
 };
 
+// Of these the solver says where each piece stands: Bank::pieces.
+[[nodiscard]] constexpr bool IsInPieces(PartGroup group) {
+  return group == PartGroup::kCrosspiece || group == PartGroup::kFaceFrame ||
+         group == PartGroup::kBlocking || group == PartGroup::kWebFrame ||
+         group == PartGroup::kWorktop;
+}
+
 // The edges that are seen when the piece is done, which a band goes on.
 enum class SeenEdge : std::uint8_t { kNone, kFront, kUpper, kAll };
 
@@ -236,8 +243,9 @@ static_assert(InOrder(kPartRoles));
   return kPartRoles[static_cast<std::size_t>(role)];
 }
 
-// What a part of the case is made of, but for its back. REQUIRES: the case has such parts.
-[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build, PartRole role);
+// What a piece of the case is made of.
+[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build,
+                                              const CasePiece& piece);
 
 }  // namespace tillwright
 

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "check/wood.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -13,6 +13,9 @@ constexpr std::string_view kGeometry = "geometry";
 constexpr std::string_view kCommon = "common practice";
 constexpr std::string_view kHandbook =
     "estimate: Wood Handbook, dimensional change coefficients, flat-sawn";
+
+// So much of a dry tenon stays in its groove in the humid season, at least (common practice).
+constexpr Default kTenonHolds{Length::Inches(1, 8), Length::Millimeters(3)};
 
 class FitChecks {
  public:
@@ -65,7 +68,7 @@ class FitChecks {
   // From the case's rear to the faces of the fronts.
   Length Reach() const {
     Length reach = c_.front_in + c_.depth;
-    if (c_.back == BackFit::kApplied) reach += c_.back_thickness;
+    if (Facts(c_.back).behind) reach += c_.back_thickness;
     if (bank_.style == FrontStyle::kInset) return reach;
     return reach + LengthOr(spec_.fronts.thickness, defaults::kFrontThickness, bank_.units);
   }
@@ -95,14 +98,15 @@ class FitChecks {
 class Movement {
  public:
   Movement(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
-      : bank_(bank), c_(*bank.casework), out_(out) {
-    const SeasonMoisture moisture = MoistureOf(spec.season);
-    range_ = std::abs(moisture.humid - moisture.dry);
-  }
+      : bank_(bank),
+        c_(*bank.casework),
+        out_(out),
+        season_(MoistureOf(spec.season)),
+        range_(std::abs(season_.humid - season_.dry)) {}
 
   void Run() {
     if (c_.worktop) Worktop();
-    if (c_.back != BackFit::kNone) Back();
+    if (Facts(c_.back).there) Back();
     if (c_.web) WebFrames();
   }
 
@@ -139,7 +143,7 @@ class Movement {
   void Back() {
     const Length moves = Moves(c_.panel_width, c_.back_material);
     if (moves.IsZero()) return;
-    if (c_.back == BackFit::kApplied) {
+    if (Facts(c_.back).behind) {
       return Add(Level::kWarn, "back",
                  "between dry and humid the solid back moves " + In(moves) +
                      " and splits where it is held all round: screw it fast along its middle, and "
@@ -147,7 +151,7 @@ class Movement {
                      In(moves) + " or more",
                  moves);
     }
-    const Length play = c_.inside_width + 2 * In_() - c_.panel_width;
+    const Length play = c_.inside_width + 2 * c_.BackEntry() - c_.panel_width;
     if (moves <= play) {
       return Add(Level::kPass, "back", "the solid back has room to move", moves);
     }
@@ -161,19 +165,28 @@ class Movement {
   void WebFrames() {
     const bool there = std::ranges::any_of(bank_.dividers,
                                            [](const Divider& member) { return !member.partition; });
+    if (!there || c_.web->open) return;
+    const Length swells = ShareOf(
+        c_.depth, ChangePerPercent(c_.material, SawnCut::kFlat) * (season_.humid - season_.made));
+    const Length holds = kTenonHolds.In(bank_.units);
+    const Length tenon = c_.web->tenon;
+    if (tenon < holds + swells) {
+      return Add(Level::kWarn, "web frames",
+                 "the runners' rear tenons are " + In(tenon) +
+                     " long: what the sides swell until the humid season leaves less than " +
+                     In(holds) + " of them in the rear rail; make \"tenon\" " +
+                     In(CeilTo(holds + swells, bank_.round)),
+                 swells);
+    }
     const Length moves = Moves(c_.depth, c_.material);
-    if (!there || moves.IsZero()) return;
+    if (moves.IsZero()) return;
     Add(Level::kNote, "web frames",
         "between dry and humid the solid sides move " + In(moves) +
             " over their depth and the web frames do not: glue the runners to the front rails "
-            "only, "
-            "and leave " +
-            In(moves) + " free behind their rear tenons",
+            "only; the rear tenons go in dry, with " +
+            In(c_.web->free) + " free behind them",
         moves);
   }
-
-  // How far the back goes into a side.
-  Length In_() const { return c_.back == BackFit::kRabbet ? c_.back_lap : c_.back_depth; }
 
   void Add(Level level, std::string subject, std::string message, Length value) {
     out_.push_back({CheckCode::kCaseMovement, level, std::move(subject), std::move(message), value,
@@ -183,6 +196,7 @@ class Movement {
   const Bank& bank_;
   const CaseBuild& c_;
   std::vector<Finding>& out_;
+  SeasonMoisture season_;
   double range_ = 0;  // % of moisture
 };
 

@@ -1,11 +1,10 @@
 # The views of a bank, a folder each.
 tillwright_layer(draw
-  USES stock sheet
+  USES dimension sheet
   HEADERS draw stick stock_draw
   SOURCES
     bank/case_joints.cpp
     bank/case_pieces.cpp
-    bank/dimension_paths.cpp
     detail/detail_choice.cpp
     detail/detail_dims.cpp
     detail/detail_faces.cpp

@@ -2,8 +2,9 @@
 #include <array>
 
 #include "bank/part_roles.h"
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
+#include "spec/trade_sizes.h"
 #include "stock/hardware_rules.h"
 #include "stock/hardware_tally.h"
 #include "tillwright/check.h"
@@ -68,17 +69,17 @@ class HardwareRule {
 
   void Slides(const Space& space) {
     const Slide& slide = space.slide;
-    if (slide.type == SlideType::kWoodRunner) return;  // made, not bought
+    const SoldAs sold = Facts(slide.type).sold;
+    if (sold == SoldAs::kNot) return;
     const std::string id = ToText(space.id);
-    const bool pair = slide.type != SlideType::kCenterMount;
+    const bool pair = sold == SoldAs::kPair;
     tally_.Add(Line(HardwareKind::kSlide, std::string(Word(slide.type)) + " slide", slide.length, 1,
                     pair ? HardwareUnit::kPairs : HardwareUnit::kPieces),
                id);
     const int each = hardware::kSlideScrews + (slide.length >= hardware::kLongSlide.In(unit_));
     // Its point must not come through the side.
     const Length most = Min(space.box.build.side, CaseStock()) - Length::Picometers(1);
-    Screws("slide screw", spec_.screws.slide, hardware::LongestScrew(most, unit_),
-           each * (pair ? 4 : 2), id);
+    Screws("slide screw", spec_.screws.slide, LongestScrew(most, unit_), each * (pair ? 4 : 2), id);
   }
 
   // What slides are screwed to; as thick as can be when only the opening is known.
@@ -107,19 +108,17 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     const bool wide = space.front.rect.width > hardware::kWideFront.In(unit_);
     const Length most = build.end + space.front.thickness - hardware::kWoodAhead.In(unit_);
-    Screws("front screw", spec_.screws.front, hardware::LongestScrew(most, unit_),
+    Screws("front screw", spec_.screws.front, LongestScrew(most, unit_),
            hardware::kFrontScrews + (wide ? 2 : 0), id);
     const Length pitch = hardware::kBottomPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
-    const Length through =
-        hardware::ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
-    if (build.joint == CornerJoint::kButt) {
+    const Length through = ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
+    if (!Facts(build.joint).cut) {
       const int corner =
           hardware::CountAlong(box.back_height, hardware::kCornerPitch.In(unit_), build.bottom);
-      Screws("box corner screw", hardware::LongestScrew(PartBelow(5 * build.side, 2), unit_),
-             4 * corner, id);
+      Screws("box corner screw", LongestScrew(PartBelow(5 * build.side, 2), unit_), 4 * corner, id);
     }
-    if (build.fit != BottomFit::kGroove) {
+    if (!Facts(build.fit).set_up) {
       const int round = hardware::CountAlong(box.panel_width, pitch, in) +
                         hardware::CountAlong(box.panel_depth, pitch, in);
       Screws("box bottom screw", through, 2 * round, id);
@@ -139,13 +138,12 @@ class HardwareRule {
     }
     if (build.frame) FrameJoints(build);
     if (build.worktop) WorktopScrews(build);
-    if (build.back != BackFit::kRabbet && build.back != BackFit::kApplied) return;
+    if (!Facts(build.back).screwed) return;
     const Length pitch = hardware::kScrewPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
     const int round = hardware::CountAlong(build.panel_width, pitch, in) +
                       hardware::CountAlong(build.panel_height, pitch, in);
-    Screws("back screw",
-           hardware::ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
+    Screws("back screw", ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
            2 * round, {});
   }
 
@@ -161,7 +159,7 @@ class HardwareRule {
       }
       if (facts.group != PartGroup::kBlocking) continue;
       Screws("blocking screw",
-             hardware::LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
+             LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
              hardware::kBlockScrews * part.count, PartFor(bank_, part));
     }
     FrameFixing(build, hardware::kFrameFixings * ends);
@@ -194,8 +192,8 @@ class HardwareRule {
     }
     const Length most = build.top + build.worktop->thickness - hardware::kWoodAhead.In(unit_);
     Screws("worktop screw",
-           Min(hardware::LongestScrew(most, unit_),
-               hardware::ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
+           Min(LongestScrew(most, unit_),
+               ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
            amount, {});
   }
 
@@ -266,7 +264,7 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     std::int64_t sum = 2 * (hardware::GlueMicrolitres(box.wood_height, build.end) +
                             hardware::GlueMicrolitres(box.back_height, build.end));
-    if (build.fit == BottomFit::kRabbet) {
+    if (Facts(build.fit).cut && !Facts(build.fit).set_up) {
       sum += 2 * hardware::GlueMicrolitres(box.panel_width + box.panel_depth, build.groove);
     }
     return sum;

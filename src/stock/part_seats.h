@@ -2,7 +2,6 @@
 #ifndef TILLWRIGHT_STOCK_PART_SEATS_H_
 #define TILLWRIGHT_STOCK_PART_SEATS_H_
 
-#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -18,10 +17,6 @@ namespace tillwright {
 
 // True when the other face has the same seats as the one that is drawn.
 [[nodiscard]] bool BothFacesAlike(const std::vector<Seat>& seats);
-
-// "1.offset", "2.width", "3.depth": the seats counted from 1; empty when there is no such.
-[[nodiscard]] std::optional<Length> SeatValue(const Bank& bank, const Part& part,
-                                              std::string_view name);
 
 }  // namespace tillwright
 

@@ -113,6 +113,48 @@ TEST(Pieces, OfRandomCasesAndBanks) {
   EXPECT_GE(testing::ForRandomBanks(300, [](const Bank& bank) { ExpectPieces(bank); }), 150);
 }
 
+// No role of a part and no purpose of a cut is without a place: the last of each counts them.
+TEST(Pieces, OfEveryRoleAndCutsOfEveryPurpose) {
+  std::set<PartRole> roles;
+  std::set<CutPurpose> purposes;
+  const auto see = [&](const Bank& bank) {
+    const Assembly assembly = Assemble(bank);
+    for (const PlacedPart& piece : assembly.pieces()) {
+      roles.insert(piece.role);
+      for (const PlacedCut& cut : piece.cuts) purposes.insert(cut.purpose);
+    }
+  };
+  testing::ForCuratedSpecs(see);
+  testing::ForRandomBanks(200, see);
+  EXPECT_EQ(roles.size(), static_cast<std::size_t>(PartRole::kWorktop) + 1);
+  EXPECT_EQ(purposes.size(), static_cast<std::size_t>(CutPurpose::kPull) + 1);
+}
+
+// What enters other pieces is left out of the clear block, and nothing else: no two clear blocks of
+// one owner share a place.
+TEST(Pieces, ClearBlocksShareNoPlace) {
+  const auto see = [](const Bank& bank) {
+    const Assembly assembly = Assemble(bank);
+    for (const PlacedPart& a : assembly.pieces()) {
+      for (const JobAxis axis : kJobAxes) {
+        EXPECT_GE(ExtentOf(a.clear, axis).low, ExtentOf(a.block, axis).low);
+        EXPECT_LE(ExtentOf(a.clear, axis).high, ExtentOf(a.block, axis).high);
+      }
+      for (const PlacedPart& b : assembly.pieces()) {
+        if (&a == &b || a.body != b.body || !(a.owner == b.owner)) continue;
+        const bool meet = std::ranges::all_of(kJobAxes, [&](JobAxis axis) {
+          const Extent one = ExtentOf(a.clear, axis);
+          const Extent other = ExtentOf(b.clear, axis);
+          return one.low < other.high && other.low < one.high;
+        });
+        EXPECT_FALSE(meet) << ToText(a.role) << " and " << ToText(b.role);
+      }
+    }
+  };
+  testing::ForCuratedSpecs(see);
+  EXPECT_GE(testing::ForRandomBanks(100, see), 50);
+}
+
 // Each of Bank::pieces is the block of one placed piece.
 TEST(Pieces, AreThoseOfTheSolver) {
   const int solved = testing::ForRandomBanks(200, [](const Bank& bank) {

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <map>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/part/part_sheet_notes.h"
 #include "draw/part/part_sheets.h"
 #include "draw/part_cases.h"
@@ -12,6 +11,7 @@
 #include "stock/part_shape.h"
 #include "support/files.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 namespace {

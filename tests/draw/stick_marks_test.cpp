@@ -17,7 +17,7 @@ void ExpectTrueSums(const BankCase& c, const StickOptions& options) {
     for (const StickMark& mark : stick.marks) {
       EXPECT_EQ(mark.sums.size(), std::max<std::size_t>(1, mark.ids.size())) << mark.Name();
       for (const std::string& sum : mark.sums) {
-        EXPECT_EQ(SumOf(c.bank, sum), mark.at)
+        EXPECT_EQ(DimensionValue(c.bank, sum), mark.at)
             << c.name << ", " << stick.title << ", " << mark.Name() << " = " << sum;
       }
     }

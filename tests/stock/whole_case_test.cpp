@@ -16,6 +16,7 @@ namespace {
 
 using ::testing::HasSubstr;
 using testing::L;
+using testing::MustFail;
 using testing::MustSolve;
 using testing::Solved;
 
@@ -233,6 +234,50 @@ TEST(WholeCase, WebFramesTakeTheDividersPlace) {
                          CutOn::kInnerEdge, CutPurpose::kWebRunner}));
 }
 
+// Sides 24 in deep of white oak (0.00365 per %, Wood Handbook, table 13-5), made at 8 and dry at 6 %:
+// 0.1752 in, up to 3/16.
+TEST(WholeCase, RunnersLeaveTheirRearTenonsRoomBetweenSolidSides) {
+  const auto runner = [](const std::string& frame, const std::string& material = "white oak") {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": ")" + material +
+                                         R"(", "web_frame": )" + frame,
+                                     R"(, "slides": {"type": "wood-runner"})"))
+                          .bank;
+    return PartNamed(bank, "H1.web_runner").length;
+  };
+  EXPECT_EQ(runner("{}"), L("19 1/2") - L("3/16"));
+  EXPECT_EQ(runner("{}", "birch plywood"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": 0})"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": "1/4"})"), L("19 1/4"));
+}
+
+TEST(WholeCase, TheFrontRailMayBeOfAWoodOfItsOwn) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": "poplar",
+    "web_frame": {"front": "cherry"})",
+                                   R"(, "slides": {"type": "wood-runner"})"))
+                        .bank;
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").material, "cherry");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").material, "poplar");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_runner").material, "poplar");
+}
+
+TEST(WholeCase, OpenRailsHaveNoRunners) {
+  for (const auto& [rails, count] : {std::pair{"front", 1}, std::pair{"both", 2}}) {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "web_frame": {"rails": ")" + rails +
+                                         "\"}",
+                                     R"(, "divider": "3/4")"))
+                          .bank;
+    ExpectSize(PartNamed(bank, "H1.web_rail"), "18 1/2", "2 1/2", "3/4", count);
+    EXPECT_TRUE(PartNamed(bank, "H1.web_rail").cuts.empty());
+    for (const Part& part : bank.parts) EXPECT_NE(part.role, PartRole::kWebRunner);
+  }
+  const Diagnostics d = MustFail(Case(std::string(kSizes) + R"(, "web_frame": {"rails": "both",
+    "tenon": "1/2"})"));
+  ASSERT_EQ(d.size(), 1U);
+  EXPECT_EQ(d[0].code, DiagnosticCode::kNotApplicable);
+}
+
 TEST(WholeCase, ARunnerUnderEachPartition) {
   const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
     "web_frame": {}}, "slides": {"type": "wood-runner"}, "layout": {"rows": [
@@ -425,6 +470,12 @@ TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
   EXPECT_EQ(frames->level, Level::kNote);
   EXPECT_EQ(frames->value, L("11.1 mm"));
   EXPECT_FALSE(find(webs + R"("birch plywood")", "web frames").has_value());
+  // From 8 to 11 % the sides swell 6.64 mm; with 3 mm that stay in the groove 9.64, up to 1/2: 10.
+  const auto shallow = find(R"("web_frame": {"tenon": 9}, "material": "northern red oak")",
+                            "web frames");
+  ASSERT_TRUE(shallow.has_value());
+  EXPECT_EQ(shallow->level, Level::kWarn);
+  EXPECT_THAT(shallow->message, HasSubstr("make \"tenon\" 10 mm"));
 }
 
 // 26 1/4 rough of boards 5 1/2 with 1/16 a joint: 5 boards and 4 joints, 26 1/2 together; a fifth

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -13,10 +13,10 @@ class PlanBoxLines {
       : faces_(faces), box_(box), build_(box.build), sum_(2 * box.x + box.width) {}
 
   void Add() {
-    if (!HasSetback(build_.joint)) {
+    if (Facts(build_.joint).tailed) {
       for (const bool right : {false, true}) AddPins(right);
     }
-    if (build_.fit != BottomFit::kApplied) AddBottomLines();
+    if (Facts(build_.fit).cut) AddBottomLines();
   }
 
  private:

@@ -19,7 +19,7 @@ class Depths {
     book_.Edge(kCase, rear_, "", "inside of back");
     if (bank_.casework) Case(*bank_.casework);
     const StickPlace front = bank_.casework && bank_.casework->frame
-                                 ? StickPlace(bank_.casework->front_in, "case.frame.thickness")
+                                 ? StickPlace(bank_.casework->front_in, "case.face_frame.thickness")
                                  : StickPlace();
     for (const Divider& member : bank_.dividers) {
       if (IsWebFrame(bank_, member)) continue;
@@ -48,8 +48,8 @@ class Depths {
   }
 
   void Case(const CaseBuild& c) {
-    const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
-    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.frame.thickness") : StickPlace();
+    const StickPlace back = rear_.Plus(c.back_thickness, "case.back.thickness");
+    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.face_frame.thickness") : StickPlace();
     if (c.frame) book_.Edge(kCase, side, "", "case side front");
     book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
     switch (c.back) {
