@@ -56,6 +56,16 @@ enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 // What a web frame that has no runners is left with: rails at the front, or at front and rear.
 enum class OpenRails : std::uint8_t { kFront, kBoth };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
+// What a joint or channel is cut as.
+enum class CutKind : std::uint8_t {
+  kGroove,
+  kRabbet,
+  kDado,
+  kHalfBlindDovetail,
+  kThroughDovetail,
+  kFinger,
+  kTenon
+};
 enum class Setting : std::uint8_t { kSpaced, kCenterd };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };

@@ -10,6 +10,7 @@
 #include "check/strength_checks.h"
 #include "check/tipping.h"
 #include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "tillwright/check.h"
 #include "tillwright/words.h"
 
@@ -17,17 +18,7 @@ namespace tillwright {
 namespace {
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 45> kCodes{
-    "closure",        "gap",          "overlay",        "meet",          "bare",
-    "out-of-line",    "graduation",   "support",        "box-width",     "box-height",
-    "box-depth",      "least-height", "slide-depth",    "slide-box",     "slide-clearance",
-    "side-thickness", "bottom-fit",   "groove-depth",   "groove-under",  "groove-joint",
-    "rabbet-depth",   "tongue",       "front-screw",    "slide-screw",   "pocket-screw",
-    "bottom-sag",     "slide-load",   "bottom-moves",   "front-moves",   "box-moves",
-    "tipping",        "fit-height",   "fit-depth",      "case-movement", "gap-tolerance",
-    "gap-season",     "gap-measured", "gap-taper",      "cover",         "moisture",
-    "limits",         "box-measured", "depth-measured", "shims",         "refit"};
-static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
+static_assert(InOrder(kChecks));
 
 class BankChecks {
  public:
@@ -147,10 +138,7 @@ class BankChecks {
   void OpenRails() {
     for (const Space& space : bank_.spaces) {
       const bool over_rails = space.HasBox() && space.cell.y > Length();
-      if (!over_rails || space.slide.type == SlideType::kSideMount ||
-          space.slide.type == SlideType::kUndermount) {
-        continue;
-      }
+      if (!over_rails || !Facts(space.slide.type).beneath) continue;
       list_.Add(CheckCode::kSupport, Level::kWarn, ToText(space.id),
                 "open rails leave the drawer nothing to stand on: take \"rails\" out of "
                 "\"web_frame\", or choose slides that hang on the sides",
@@ -238,7 +226,7 @@ class BankChecks {
 
 std::string_view ToText(Level level) { return kLevels[static_cast<std::size_t>(level)]; }
 
-std::string_view ToText(CheckCode code) { return kCodes[static_cast<std::size_t>(code)]; }
+std::string_view ToText(CheckCode code) { return kChecks[static_cast<std::size_t>(code)].word; }
 
 std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   std::vector<Finding> findings;

@@ -5,7 +5,7 @@
 #include "check/change.h"
 #include "check/layout_index.h"
 #include "check/measured_parts.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "tillwright/solve.h"
 
 namespace tillwright {
@@ -14,14 +14,10 @@ namespace {
 // The width of box that fills a clear width, before it is brought to the shop increment.
 Length TargetWidth(const Space& space, Length clear_width) {
   const Slide& slide = space.slide;
-  if (slide.type == SlideType::kUndermount) {
+  if (Facts(slide.type).width == WidthRule::kInside) {
     return clear_width - slide.deduct + 2 * space.box.build.side;
   }
   return clear_width - 2 * slide.clearance;
-}
-
-bool IsFixedToTheSides(SlideType type) {
-  return type == SlideType::kSideMount || type == SlideType::kUndermount;
 }
 
 // What is left over beside a box, shared by the shims behind its slides.
@@ -47,7 +43,7 @@ MeasuredCell CellOf(const MeasuredParts& boxes, const Bank& bank, const RealOpen
   out.made = has_width;
   out.fits = TargetWidth(space, out.width);
   out.box_width = has_width ? made->width.value : BoxWidthIn(bank, space, out.width);
-  if (IsFixedToTheSides(space.slide.type)) {
+  if (Facts(space.slide.type).screwed) {
     const Length left_over =
         TargetWidth(space, width(real.WidthAt(space.slide.line_y))) - out.box_width;
     Pack(left_over, out);
@@ -102,7 +98,7 @@ class Alike {
     const Length smallest = low->box_width;
     if (high->box_width - smallest > defaults::kAlikeWithin.In(bank_.units)) return;
     for (MeasuredCell* cell : kin) {
-      if (IsFixedToTheSides(At(cell->space).slide.type)) {
+      if (Facts(At(cell->space).slide.type).screwed) {
         Pack(cell->shim_left + cell->shim_right + cell->box_width - smallest, *cell);
       }
       cell->box_width = smallest;
