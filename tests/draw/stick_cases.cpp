@@ -6,7 +6,7 @@
 #include <set>
 #include <tuple>
 
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {
