@@ -175,15 +175,15 @@ Sizes FrontSizes(Grain grain) {
 
 // The sides of its block.
 Sizes PieceSizes(const Bank& bank, const Part& part) {
-  const auto side = [&](BlockAxis axis) {
-    const bool upright = axis == BlockAxis::kY;
+  const auto side = [&](JobAxis axis) {
+    const bool upright = axis == JobAxis::kY;
     return PiecePath(bank, part) +
-           (axis == BlockAxis::kX ? "width" : (upright ? "height" : "depth"));
+           (axis == JobAxis::kX ? "width" : (upright ? "height" : "depth"));
   };
   const PartRoleFacts& facts = Facts(part.role);
   const bool upright = facts.grain == Grain::kVertical;
-  return {side(upright ? facts.plane.up : facts.plane.right),
-          side(upright ? facts.plane.right : facts.plane.up), side(facts.plane.thick)};
+  return {side(upright ? facts.frame.up.axis : facts.frame.right.axis),
+          side(upright ? facts.frame.right.axis : facts.frame.up.axis), side(facts.frame.in.axis)};
 }
 
 Sizes SizesOf(const Bank& bank, const Part& part) {
