@@ -183,7 +183,7 @@ Sizes PieceSizes(const Bank& bank, const Part& part) {
   const PartRoleFacts& facts = Facts(part.role);
   const bool upright = facts.grain == Grain::kVertical;
   return {side(upright ? facts.frame.up.axis : facts.frame.right.axis),
-          side(upright ? facts.frame.right.axis : facts.frame.up.axis), side(facts.frame.in.axis)};
+          side(upright ? facts.frame.right.axis : facts.frame.up.axis), side(facts.frame.into.axis)};
 }
 
 Sizes SizesOf(const Bank& bank, const Part& part) {
