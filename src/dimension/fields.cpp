@@ -1,5 +1,6 @@
 #include "dimension/fields.h"
 
+#include "spec/kinds.h"
 #include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
@@ -46,8 +47,9 @@ constexpr Solved<Bank> kBankRows[] = {{"round", &Bank::round},
                                       {"opening.depth", &Bank::opening_depth}};
 
 bool Framed(const CaseBuild& c) { return c.frame.has_value(); }
-bool HasBack(const CaseBuild& c) { return c.back != BackFit::kNone; }
-bool Tongued(const CaseBuild& c) { return c.joint == CaseJoint::kGroove; }
+bool HasBack(const CaseBuild& c) { return Facts(c.back).there; }
+bool SetIn(const CaseBuild& c) { return Facts(c.back).inset; }
+bool Tongued(const CaseBuild& c) { return Facts(c.joint).tongue; }
 bool Kicked(const CaseBuild& c) { return !c.kick_setback.IsZero(); }
 bool Footed(const CaseBuild& c) { return !c.feet.IsZero(); }
 
@@ -62,18 +64,15 @@ constexpr Solved<CaseBuild> kCaseRows[] = {
     {"back_allowance", &CaseBuild::back_allowance},
     {"member_length", &CaseBuild::member_length},
     {"joint.depth", &CaseBuild::joint_depth,
-     [](const CaseBuild& c) { return c.joint != CaseJoint::kButt; }},
+     [](const CaseBuild& c) { return Facts(c.joint).cut.has_value(); }},
     {"joint.tongue", &CaseBuild::tongue, Tongued},
     {"back.thickness", &CaseBuild::back_thickness, HasBack},
     {"back.play", &CaseBuild::back_play, HasBack},
     {"back.width", &CaseBuild::panel_width, HasBack},
     {"back.height", &CaseBuild::panel_height, HasBack},
-    {"back.lap", &CaseBuild::back_lap,
-     [](const CaseBuild& c) { return c.back == BackFit::kRabbet; }},
-    {"back.inset", &CaseBuild::back_inset,
-     [](const CaseBuild& c) { return c.back == BackFit::kGroove; }},
-    {"back.depth", &CaseBuild::back_depth,
-     [](const CaseBuild& c) { return c.back == BackFit::kGroove; }},
+    {"back.lap", &CaseBuild::back_lap, [](const CaseBuild& c) { return Facts(c.back).lap; }},
+    {"back.inset", &CaseBuild::back_inset, SetIn},
+    {"back.depth", &CaseBuild::back_depth, SetIn},
     {"stretchers.width", &CaseBuild::stretcher_width,
      [](const CaseBuild& c) { return c.stretchers; }},
     {"toe_kick.height", &CaseBuild::raise, Kicked},
@@ -167,7 +166,7 @@ void AddCaseFields(const CaseBuild& c, Fields& out) {
   }
   if (c.web) AddSolved(kWebRows, *c.web, "case.web_frame.", out);
   if (c.worktop) AddWorktop(*c.worktop, out);
-  if (c.back == BackFit::kApplied) {
+  if (Facts(c.back).behind) {
     AddMade(kAppliedBack, out);
   } else if (HasBack(c)) {
     AddMade(kBackLetIn, out);
@@ -185,7 +184,7 @@ void AddRect(const Rect& rect, const std::string& name, Fields& out) {
   out.push_back({name + "top", {}, "." + name + "y + ." + name + "height"});
 }
 
-bool Under(const Slide& s) { return s.type == SlideType::kUndermount; }
+bool Under(const Slide& s) { return Facts(s.type).width == WidthRule::kInside; }
 
 constexpr Solved<Slide> kSlideRows[] = {
     {"length", &Slide::length},
@@ -214,7 +213,7 @@ constexpr Solved<Box> kBoxRows[] = {
     {"panel_depth", &Box::panel_depth},
 };
 
-bool LetIn(const BoxBuild& b) { return b.fit != BottomFit::kApplied; }
+bool LetIn(const BoxBuild& b) { return Facts(b.fit).cut.has_value(); }
 
 constexpr Solved<BoxBuild> kBuildRows[] = {
     {"side.thickness", &BoxBuild::side},
@@ -222,7 +221,7 @@ constexpr Solved<BoxBuild> kBuildRows[] = {
     {"bottom.thickness", &BoxBuild::bottom},
     {"bottom.play", &BoxBuild::play, LetIn},
     {"groove.depth", &BoxBuild::groove, LetIn},
-    {"groove.up", &BoxBuild::up, [](const BoxBuild& b) { return b.fit == BottomFit::kGroove; }},
+    {"groove.up", &BoxBuild::up, [](const BoxBuild& b) { return Facts(b.fit).set_up; }},
     {"corner.depth", &BoxBuild::joint_depth,
      [](const BoxBuild& b) { return !b.joint_depth.IsZero(); }},
     {"corner.lap", &BoxBuild::lap, [](const BoxBuild& b) { return !b.lap.IsZero(); }},

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "spec/kinds.h"
+
 namespace tillwright {
 namespace {
 
@@ -106,8 +108,7 @@ class PieceRule {
   void Blocking(int index, const FaceFrame& frame) {
     const Space& space = bank_.spaces[static_cast<std::size_t>(index)];
     if (!space.HasBox()) return;
-    const SlideType type = space.slide.type;
-    if (type != SlideType::kSideMount && type != SlideType::kUndermount) return;
+    if (!Facts(space.slide.type).screwed) return;
     const Length height = Min(frame.blocking, space.cell.height);
     const Length lowest = space.cell.y;
     const Length highest = space.cell.Top() - height;
@@ -148,14 +149,14 @@ class PieceRule {
       return bank_.pieces.back();
     };
     // Only the rails have tongues: the runners lie along the faces of what takes them.
-    const Length in = c_.joint == CaseJoint::kGroove ? c_.joint_depth : Length();
+    const Length in = Facts(c_.joint).tongue ? c_.joint_depth : Length();
     runner(member.begin + in);
     runner(member.begin + member.length - in - web.runner);
     for (const Meeting& meeting : MeetingsOf(member)) {
       const Rect& p = meeting.partition->rect;
       const Length x = p.x + HalfBelow(p.width - web.runner);
       CasePiece& under = runner(x);
-      if (c_.joint == CaseJoint::kButt) continue;
+      if (!Facts(c_.joint).cut) continue;
       under.takes = static_cast<int>(meeting.partition - bank_.dividers.data());
       under.cuts.push_back(SeatIn(meeting, x, web.runner));
     }
@@ -189,7 +190,7 @@ class PieceRule {
   [[nodiscard]] Cut SeatIn(const Meeting& meeting, Length x, Length runner) const {
     const Rect& p = meeting.partition->rect;
     Cut cut;
-    cut.kind = c_.joint == CaseJoint::kGroove ? CutKind::kGroove : CutKind::kDado;
+    cut.kind = *Facts(c_.joint).cut;
     cut.from = CutFrom::kLeftEdge;
     cut.offset = Max(Length(), p.x - x);
     cut.width = Min(c_.SeatWidth(p.width), runner - cut.offset);

@@ -6,6 +6,7 @@
 
 #include "solve/context.h"
 #include "solve/worktop_rule.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -39,18 +40,19 @@ BackNumbers<typename T::Number> BackOf(Context<T>& context, CaseBuild& build,
   T& t = context.trace;
   build.back = back.fit.value;  // a rabbet unless typed
   BackNumbers<N> numbers{t.Zero(), t.Zero(), t.Zero()};
-  if (build.back == BackFit::kNone) return numbers;
+  const BackFacts& has = Facts(build.back);
+  if (!has.there) return numbers;
   const N thickness =
       context.Named("case.back.thickness", back.thickness, defaults::kBackThickness);
   numbers.play = context.Named("case.back.play", back.play, defaults::kPlay);
   build.back_thickness = Value(thickness);
   build.back_play = Value(numbers.play);
-  if (build.back == BackFit::kRabbet) {
+  if (has.lap) {
     numbers.allowance = thickness;
     numbers.in = t.Name("case.back.lap",
                         back.lap.typed ? t.Given("case.back.lap", back.lap) : HalfBelow(side));
     build.back_lap = Value(numbers.in);
-  } else if (build.back == BackFit::kGroove) {
+  } else if (has.inset) {
     const N inset = context.Named("case.back.inset", back.inset, defaults::kBackInset);
     build.back_inset = Value(inset);
     numbers.allowance = inset + thickness;
@@ -66,8 +68,8 @@ template <class T>
 void SizeBack(Context<T>& context, CaseBuild& build, const BackNumbers<typename T::Number>& back,
               const typename T::Number& across, const typename T::Number& upright) {
   using N = typename T::Number;
-  if (build.back == BackFit::kNone) return;
-  const bool applied = build.back == BackFit::kApplied;
+  if (!Facts(build.back).there) return;
+  const bool applied = Facts(build.back).behind;
   const auto panel = [&](const N& room) { return FloorTo(room - 2 * back.play, context.round); };
   T& t = context.trace;
   build.panel_width =
@@ -82,8 +84,9 @@ typename T::Number MemberEntry(Context<T>& context, CaseBuild& build,
   const CaseJointSpec& joint = context.spec.casework->joint;
   build.joint = joint.type.value;  // butt unless typed
   build.fixing = joint.fixing.value;
-  if (!joint.fixing.typed && build.joint != CaseJoint::kButt) build.fixing = CaseFixing::kGlue;
-  if (build.joint == CaseJoint::kButt) return t.Zero();
+  const bool let_in = Facts(build.joint).cut.has_value();
+  if (!joint.fixing.typed && let_in) build.fixing = CaseFixing::kGlue;
+  if (!let_in) return t.Zero();
   const auto depth = joint.depth.typed ? t.Given("case.joint.depth", joint.depth)
                                        : FloorTo(PartBelow(side, 3), context.round);
   build.joint_depth = Value(depth);
@@ -244,7 +247,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   opening.member_entry = MemberEntry(context, build, side);
   build.member_length =
       Value(t.Name("case.member_length", opening.width + 2 * opening.member_entry));
-  const bool applied = build.back == BackFit::kApplied;
+  const bool applied = Facts(build.back).behind;
   SizeBack(context, build, back, applied ? width : opening.width,
            applied ? height : opening.height + bottom + top);
   std::array<N, 4> thickness{top, bottom, side, side};

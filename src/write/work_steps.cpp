@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "spec/kinds.h"
 #include "spec/materials.h"
 #include "tillwright/length_text.h"
 #include "tillwright/parts.h"
@@ -92,18 +93,18 @@ class Steps {
          "Mark face side, front edge, left and right on each."},
         {kSaw, "A full sheet is heavy and whips: break it down with help or with a track saw."});
     std::vector<std::string> lines;
-    if (c.joint != CaseJoint::kButt) {
+    if (Facts(c.joint).cut) {
       lines.push_back(
           "Lay out the joints from the heights stick, both sides together, and cut them " +
           In(c.joint_depth) + " deep.");
     }
-    if (c.joint == CaseJoint::kGroove) {
+    if (Facts(c.joint).tongue) {
       lines.push_back("Cut every groove " + In(c.tongue) +
                       " wide with one setting; then rabbet the members' ends until a tongue of "
                       "scrap slides in by hand.");
     }
-    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
-      lines.push_back(std::string("Cut the ") + (c.back == BackFit::kRabbet ? "rabbet" : "groove") +
+    if (Facts(c.back).cut) {
+      lines.push_back("Cut the " + std::string(Word(c.back)) +
                       " for the back; try it with an offcut of the back itself.");
     }
     if (!lines.empty()) Add("Joint the case", std::move(lines), {kRouter});
@@ -123,7 +124,7 @@ class Steps {
 
   void Boxes() {
     Add("Mark and fix the slides",
-        {AnyBox(bank_, [](const Space& s) { return s.slide.type == SlideType::kWoodRunner; })
+        {AnyBox(bank_, [](const Space& s) { return Facts(s.slide.type).sold == SoldAs::kNot; })
              ? "Fix the runners level and parallel; a drawer that binds is a runner out of true."
              : "Mark each slide line on the case from the heights stick, left and right from the "
                "same end; screw the slides to their lines."},
@@ -144,12 +145,14 @@ class Steps {
   void Joints() {
     std::vector<std::string> lines;
     const bool joined =
-        AnyBox(bank_, [](const Space& s) { return s.box.build.joint != CornerJoint::kButt; });
+        AnyBox(bank_, [](const Space& s) { return Facts(s.box.build.joint).cut.has_value(); });
     if (joined) lines.emplace_back("Cut the corner joints on scrap of the same thickness first.");
-    if (AnyBox(bank_, [](const Space& s) { return s.box.build.fit == BottomFit::kGroove; })) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kGroove; })) {
       lines.emplace_back("Run every bottom groove with one setting; try the real bottom in it.");
     }
-    if (AnyBox(bank_, [](const Space& s) { return s.box.build.fit == BottomFit::kRabbet; })) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kRabbet; })) {
       lines.emplace_back("Cut the rabbets for the bottoms with one setting.");
     }
     if (!lines.empty()) Add("Cut joints and grooves", std::move(lines), {kRouter});
