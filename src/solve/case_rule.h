@@ -279,7 +279,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   opening.member_entry = MemberEntry(context, build, side);
   build.member_length =
       Value(t.Name("case.member_length", opening.width + 2 * opening.member_entry));
-  const bool applied = build.back == BackFit::kApplied;
+  const bool applied = Facts(build.back).behind;
   SizeBack(context, build, back, applied ? width : opening.width,
            applied ? height : opening.height + bottom + top);
   std::array<N, 4> thickness{top, bottom, side, side};
