@@ -63,8 +63,7 @@ class SideCut {
   void AddPieces() {
     for (const PlacedPart& piece : assembly_.pieces()) {
       const Block& b = piece.clear;
-      const bool own = IsInPieces(Facts(piece.role).group);
-      if (!own || !Meets(b.x, b.x + b.width)) continue;
+      if (piece.piece < 0 || !Meets(b.x, b.x + b.width)) continue;
       Add(FaceOwner::kCase,
           LookOf(bank_.parts[piece.part].material, FaceLook::kEndGrain,
                  b.height < b.depth ? FaceAxis::kB : FaceAxis::kA),
