@@ -75,7 +75,6 @@ enum class PartBody : std::uint8_t { kFront, kBox, kCase };
 
 struct PlacedPart {
   std::size_t part = 0;  // index into Bank::parts
-  int piece = -1;        // into Bank::pieces, where it is one of them
   PartRole role = PartRole::kFront;
   PartOwner owner;
   PartBody body = PartBody::kCase;

@@ -16,13 +16,6 @@ PartBody BodyOf(PartGroup group) {
   return group == PartGroup::kBox ? PartBody::kBox : PartBody::kCase;
 }
 
-// Whether the solver says where such parts stand, in Bank::pieces.
-bool IsInPieces(PartGroup group) {
-  return group == PartGroup::kCrosspiece || group == PartGroup::kFaceFrame ||
-         group == PartGroup::kBlocking || group == PartGroup::kWebFrame ||
-         group == PartGroup::kWorktop;
-}
-
 PlacedPart PlacedAt(const Bank& bank, std::size_t index, const Block& block, bool right,
                     const std::vector<Seat>& seats) {
   const Part& part = bank.parts[index];
@@ -48,10 +41,9 @@ void AddPieces(const Bank& bank, std::size_t index, std::size_t next,
   const std::vector<Seat> seats = SeatsIn(bank, part);
   for (int n = 0; n < part.count; ++n) {
     if (IsInPieces(Facts(part.role).group)) {
-      const Block& block = bank.pieces[next].block;
+      const Block& block = bank.pieces[next++].block;
       const bool right = part.role == PartRole::kBlocking && block.x >= Length();
       out.push_back(PlacedAt(bank, index, block, right, seats));
-      out.back().piece = static_cast<int>(next++);
     } else {
       out.push_back(PlacedAt(bank, index, PlaceOf(bank, part, n > 0), n > 0, seats));
     }

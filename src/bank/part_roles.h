@@ -27,6 +27,13 @@ enum class PartGroup : std::uint8_t {
   kWorktop
 };
 
+// Of these the solver says where each piece stands: Bank::pieces.
+[[nodiscard]] constexpr bool IsInPieces(PartGroup group) {
+  return group == PartGroup::kCrosspiece || group == PartGroup::kFaceFrame ||
+         group == PartGroup::kBlocking || group == PartGroup::kWebFrame ||
+         group == PartGroup::kWorktop;
+}
+
 // The edges that are seen when the piece is done, which a band goes on.
 enum class SeenEdge : std::uint8_t { kNone, kFront, kUpper, kAll };
 

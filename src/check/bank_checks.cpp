@@ -10,7 +10,7 @@
 #include "check/strength_checks.h"
 #include "check/tipping.h"
 #include "spec/defaults.h"
-#include "spec/kind_table.h"
+#include "spec/kinds.h"
 #include "tillwright/check.h"
 #include "tillwright/words.h"
 
@@ -138,10 +138,7 @@ class BankChecks {
   void OpenRails() {
     for (const Space& space : bank_.spaces) {
       const bool over_rails = space.HasBox() && space.cell.y > Length();
-      if (!over_rails || space.slide.type == SlideType::kSideMount ||
-          space.slide.type == SlideType::kUndermount) {
-        continue;
-      }
+      if (!over_rails || !Facts(space.slide.type).beneath) continue;
       list_.Add(CheckCode::kSupport, Level::kWarn, ToText(space.id),
                 "open rails leave the drawer nothing to stand on: take \"rails\" out of "
                 "\"web_frame\", or choose slides that hang on the sides",

@@ -6,7 +6,7 @@
 
 #include "check/figures.h"
 #include "check/wood.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/length_text.h"
 
@@ -54,7 +54,7 @@ class BoxMovement {
 
   // What stays where it is: the lower edge of a box that stands on runners, the line of its slides.
   static Length Fixed(const Space& space) {
-    const bool stands = space.slide.type == SlideType::kWoodRunner;
+    const bool stands = Facts(space.slide.type).sold == SoldAs::kNot;  // made, not bought
     return stands ? space.box.y : space.slide.line_y;
   }
 

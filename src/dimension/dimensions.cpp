@@ -43,8 +43,8 @@ Thing OfMember(const Divider& member, std::string_view path = {}) {
   return thing;
 }
 
-Thing OfPart(const Bank& bank, const Part& part) {
-  Thing thing = NewThing(PartFor(bank, part), "part." + PartId(bank, part) + ".", {});
+Thing OfPart(const Bank& bank, const Part& part, std::string_view path = {}) {
+  Thing thing = NewThing(PartFor(bank, part), "part." + PartId(bank, part) + ".", path);
   AddPartFields(bank, part, thing.fields);
   return thing;
 }
@@ -73,7 +73,7 @@ class Registry {
 
   std::optional<Found> Find(std::string_view path) const {
     if (path.starts_with("gap.") || path.starts_with("overlap.") || path.starts_with("reveal.")) {
-      Thing thing;
+      Thing thing = NewThing({}, {}, path);
       AddGapFields(bank_, thing.fields);
       return In(thing, path);
     }
@@ -151,10 +151,9 @@ class Registry {
     for (const Part& part : bank_.parts) {
       std::string_view rest = path;
       if (!TakePrefix(rest, PartId(bank_, part)) || !rest.starts_with('.')) continue;
-      Thing thing = OfPart(bank_, part);
-      if (std::optional<Found> found = In(thing, thing.head + std::string(rest.substr(1)))) {
-        return found;
-      }
+      const std::string whole = "part." + std::string(path);
+      Thing thing = OfPart(bank_, part, whole);
+      if (std::optional<Found> found = In(thing, whole)) return found;
     }
     return std::nullopt;
   }

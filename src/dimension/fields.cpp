@@ -92,8 +92,10 @@ constexpr Solved<FaceFrame> kFrameRows[] = {
     {"rail", &FaceFrame::rail},           {"bottom_rail", &FaceFrame::bottom_rail},
     {"overlap", &FaceFrame::overlap},     {"blocking", &FaceFrame::blocking}};
 
-constexpr Solved<WebFrame> kWebRows[] = {
-    {"rail", &WebFrame::rail}, {"runner", &WebFrame::runner}, {"tenon", &WebFrame::tenon}};
+constexpr Solved<WebFrame> kWebRows[] = {{"rail", &WebFrame::rail},
+                                         {"runner", &WebFrame::runner},
+                                         {"tenon", &WebFrame::tenon},
+                                         {"free", &WebFrame::free}};
 
 bool Wide(const Worktop& w) { return !w.width.IsZero(); }
 
@@ -338,15 +340,17 @@ void AddBankFields(const Bank& bank, Fields& out) {
 }
 
 void AddSpaceFields(const Space& space, Fields& out) {
-  AddRect(space.cell, "cell.", out);
+  if (out.WantUnder("cell.")) AddRect(space.cell, "cell.", out);
   if (!space.HasFront()) {
     AddRect(space.region, "space.", out);
     AddMade(kOpenSums, out);
     return;
   }
-  AddRect(space.front.rect, "front.", out);
-  out.push_back({"front.thickness", space.front.thickness, {}});
-  AddPulls(space.front, out);
+  if (out.WantUnder("front.")) {
+    AddRect(space.front.rect, "front.", out);
+    out.push_back({"front.thickness", space.front.thickness, {}});
+    AddPulls(space.front, out);
+  }
   if (!space.HasBox()) return;
   AddSolved(kSlideRows, space.slide, "slide.", out);
   AddSolved(kBoxRows, space.box, "box.", out);
@@ -364,9 +368,11 @@ void AddMemberFields(const Divider& member, Fields& out) {
 
 void AddGapFields(const Bank& bank, Fields& out) {
   for (const Gap& gap : bank.gaps) {
+    const std::string path = GapPath(bank, gap);
+    if (!out.Want("", path)) continue;
     const std::string before = EndPath(bank, gap, gap.from, true);
     const std::string after = EndPath(bank, gap, gap.to, false);
-    out.push_back({GapPath(bank, gap), gap.size, before == "0" ? after : after + " - " + before});
+    out.push_back({path, gap.size, before == "0" ? after : after + " - " + before});
   }
   for (const Overlap& overlap : bank.overlaps) {
     const std::string id = ToText(bank.spaces[static_cast<std::size_t>(overlap.space)].id);

@@ -24,6 +24,9 @@ struct Fields : std::vector<Field> {
     return wanted.empty() || (wanted.size() == head.size() + name.size() &&
                               wanted.starts_with(head) && wanted.ends_with(name));
   }
+  [[nodiscard]] bool WantUnder(std::string_view head) const {
+    return wanted.empty() || wanted.starts_with(head);
+  }
 };
 
 // Those of the opening and of the case; their names are whole paths.

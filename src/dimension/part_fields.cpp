@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "bank/part_roles.h"
 #include "dimension/fields.h"
 #include "spec/kinds.h"
 #include "stock/part_seats.h"
@@ -26,111 +27,99 @@ std::string SeatWidth(const Bank& bank, std::string thickness) {
 
 constexpr std::string_view kFrameFront = "case.face_frame.thickness?";
 
-struct BlockSums {
-  std::string x, y, z, width, height, depth;
+// Which of the pieces of one role that go to one place: the first, the next, any, or one that
+// stands before a member.
+enum class Which : std::uint8_t { kFirst, kSecond, kAny, kAtMember };
+
+// What the sides of a block are made of.
+struct BlockRow {
+  PartRole role;
+  Which which;
+  std::string_view x, y, z, width, height, depth;
+};
+
+constexpr BlockRow kBlockRows[] = {
+    {PartRole::kStretcher, Which::kFirst, "half of (opening.width - case.member_length)",
+     "opening.height + case.high_in?", kFrameFront, "case.member_length", "case.top",
+     "case.stretchers.width"},
+    {PartRole::kStretcher, Which::kSecond, "half of (opening.width - case.member_length)",
+     "opening.height + case.high_in?",
+     "case.face_frame.thickness? + case.inside_depth - case.stretchers.width", "case.member_length",
+     "case.top", "case.stretchers.width"},
+    {PartRole::kToeKick, Which::kAny, "0 - case.side_in?", "0 - case.base", "case.toe_kick.setback",
+     "case.inside_width", "case.raise", "case.side"},
+    {PartRole::kFrameStile, Which::kAtMember, ".x", ".y", "0", ".width", ".height",
+     "case.face_frame.thickness"},
+    {PartRole::kFrameStile, Which::kFirst, "0 - case.face_frame.stile", "case.face_frame.y", "0",
+     "case.face_frame.stile", "case.face_frame.height", "case.face_frame.thickness"},
+    {PartRole::kFrameStile, Which::kSecond, "opening.width", "case.face_frame.y", "0",
+     "case.face_frame.stile", "case.face_frame.height", "case.face_frame.thickness"},
+    {PartRole::kFrameRail, Which::kAtMember, ".x", ".y", "0", ".width", ".height",
+     "case.face_frame.thickness"},
+    {PartRole::kFrameTopRail, Which::kAny, "0", "opening.height", "0", "opening.width",
+     "case.face_frame.rail", "case.face_frame.thickness"},
+    {PartRole::kFrameBottomRail, Which::kAny, "0", "0 - case.face_frame.bottom_rail", "0",
+     "opening.width", "case.face_frame.bottom_rail", "case.face_frame.thickness"},
+    // About the slide's line, inside the cell; at the left or right.
+    {PartRole::kBlocking, Which::kAny, "",
+     "the greater of (.cell.y, the lesser of (.slide.line_y - half of (.blocking.width), "
+     ".cell.top - .blocking.width))",
+     "case.face_frame.thickness", "case.side_in",
+     "the lesser of (case.face_frame.blocking, .cell.height)", "case.inside_depth"},
+    {PartRole::kWebRail, Which::kFirst, ".begin", ".y", kFrameFront, ".length", ".height",
+     "case.web_frame.rail"},
+    {PartRole::kWebRail, Which::kSecond, ".begin", ".y",
+     "case.face_frame.thickness? + .depth - case.web_frame.rail", ".length", ".height",
+     "case.web_frame.rail"},
+    {PartRole::kWebRunner, Which::kAny, "", ".y",
+     "case.face_frame.thickness? + case.web_frame.rail - case.web_frame.tenon",
+     "case.web_frame.runner", ".height",
+     ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon - case.web_frame.free"},
+    {PartRole::kWorktop, Which::kAny, "0 - case.side_in? - case.side - case.worktop.left",
+     "case.height - case.base", "", "case.worktop.width", "case.worktop.thickness",
+     "case.worktop.depth"},
 };
 
 class PieceSums {
  public:
-  PieceSums(const Bank& bank, std::size_t index)
-      : bank_(bank), piece_(bank.pieces[index]), path_("piece." + std::to_string(index + 1) + ".") {
+  PieceSums(const Bank& bank, std::size_t index) : bank_(bank), piece_(bank.pieces[index]) {
     for (std::size_t i = 0; i < index; ++i) {
       const CasePiece& other = bank.pieces[i];
-      order_ += other.role == piece_.role && other.space == piece_.space &&
-                        other.divider == piece_.divider
-                    ? 1
-                    : 0;
+      const bool like = other.role == piece_.role && other.space == piece_.space &&
+                        other.divider == piece_.divider;
+      order_ += like ? 1 : 0;
     }
   }
 
-  BlockSums Find() const {
-    const char* frame = "case.face_frame.thickness";
-    switch (piece_.role) {
-      case PartRole::kStretcher:
-        return {"half of (opening.width - case.member_length)",
-                "opening.height + case.high_in?",
-                Behind(order_ == 0, "case.inside_depth - case.stretchers.width"),
-                "case.member_length",
-                "case.top",
-                "case.stretchers.width"};
-      case PartRole::kToeKick:
-        return {"0 - case.side_in?", "0 - case.base", "case.toe_kick.setback",
-                "case.inside_width", "case.raise",    "case.side"};
-      case PartRole::kFrameStile:
-        if (piece_.divider >= 0) return {".x", ".y", "0", ".width", ".height", frame};
-        return {order_ == 0 ? "0 - case.face_frame.stile" : "opening.width",
-                "case.face_frame.y",
-                "0",
-                "case.face_frame.stile",
-                "case.face_frame.height",
-                frame};
-      case PartRole::kFrameRail:
-        return {".x", ".y", "0", ".width", ".height", frame};
-      case PartRole::kFrameTopRail:
-        return {"0", "opening.height", "0", "opening.width", "case.face_frame.rail", frame};
-      case PartRole::kFrameBottomRail:
-        return {"0",
-                "0 - case.face_frame.bottom_rail",
-                "0",
-                "opening.width",
-                "case.face_frame.bottom_rail",
-                frame};
-      case PartRole::kBlocking:
-        return Blocking();
-      case PartRole::kWebRail:
-        return {".begin",  ".y",      Behind(order_ == 0, ".depth - case.web_frame.rail"),
-                ".length", ".height", "case.web_frame.rail"};
-      case PartRole::kWebRunner:
-        return {RunnerAt(),
-                ".y",
-                Behind(false, "case.web_frame.rail - case.web_frame.tenon"),
-                "case.web_frame.runner",
-                ".height",
-                ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon"};
-      case PartRole::kWorktop:
-        return {"0 - case.side_in? - case.side - case.worktop.left",
-                "case.height - case.base",
-                WorktopFront(),
-                "case.worktop.width",
-                "case.worktop.thickness",
-                "case.worktop.depth"};
-      case PartRole::kFront:
-      case PartRole::kBoxSide:
-      case PartRole::kBoxFront:
-      case PartRole::kBoxBack:
-      case PartRole::kBoxBottom:
-      case PartRole::kCaseSide:
-      case PartRole::kCaseBottom:
-      case PartRole::kCaseTop:
-      case PartRole::kCaseBack:
-      case PartRole::kDivider:
-      case PartRole::kPartition:
-        break;
+  [[nodiscard]] const BlockRow& Row() const {
+    const auto row = std::ranges::find_if(kBlockRows, [&](const BlockRow& at) {
+      if (at.role != piece_.role) return false;
+      return at.which == Which::kAny || (at.which == Which::kAtMember && piece_.divider >= 0) ||
+             (at.which == Which::kFirst && order_ == 0) ||
+             (at.which == Which::kSecond && order_ == 1);
+    });
+    return *row;  // there is one of every piece
+  }
+
+  // Where no row can tell: of blocking and runners the left side, of a worktop the front.
+  [[nodiscard]] std::string X() const {
+    if (piece_.space < 0) return RunnerAt();
+    return piece_.block.x < Length() ? "0 - case.side_in" : "opening.width";
+  }
+  // Flush with the thickest front.
+  [[nodiscard]] std::string Z() const {
+    for (const Space& space : bank_.spaces) {
+      if (piece_.block.z.IsZero()) break;
+      if (space.HasFront() && -space.front.thickness == piece_.block.z) {
+        return "0 - " + ToText(space.id) + ".front.thickness";
+      }
     }
-    return {};
+    return "0";
   }
 
  private:
-  // At the case's own front edge, or that far behind it.
-  static std::string Behind(bool front, std::string_view more) {
-    std::string text(kFrameFront);
-    return front ? text : (text += " + ") += more;
-  }
-
-  // About the slide's line, inside the cell.
-  BlockSums Blocking() const {
-    const std::string height = path_ + "height";
-    const std::string about = ".slide.line_y - half of (" + height + ")";
-    return {piece_.block.x < Length() ? "0 - case.side_in" : "opening.width",
-            Called("greater", ".cell.y", Called("lesser", about, ".cell.top - " + height)),
-            "case.face_frame.thickness",
-            "case.side_in",
-            Called("lesser", "case.face_frame.blocking", ".cell.height"),
-            "case.inside_depth"};
-  }
-
   // At both ends of the rails, their tongues left out, and under partitions.
-  std::string RunnerAt() const {
+  [[nodiscard]] std::string RunnerAt() const {
     const bool tongues = Facts(bank_.casework->joint).tongue;
     if (order_ == 0) return tongues ? ".begin + case.joint.depth" : ".begin";
     if (order_ == 1) {
@@ -148,20 +137,8 @@ class PieceSums {
     return {};
   }
 
-  // Flush with the thickest front.
-  std::string WorktopFront() const {
-    for (const Space& space : bank_.spaces) {
-      if (piece_.block.z.IsZero()) break;
-      if (space.HasFront() && -space.front.thickness == piece_.block.z) {
-        return "0 - " + ToText(space.id) + ".front.thickness";
-      }
-    }
-    return "0";
-  }
-
   const Bank& bank_;
   const CasePiece& piece_;
-  std::string path_;
   int order_ = 0;  // among its like
 };
 
@@ -196,11 +173,20 @@ Sizes FrontSizes(Grain grain) {
   return Sheet(".front.width", ".front.height", ".front.thickness");
 }
 
+// The sides of its block.
+Sizes PieceSizes(const Bank& bank, const Part& part) {
+  const auto side = [&](JobAxis axis) {
+    const bool upright = axis == JobAxis::kY;
+    return PiecePath(bank, part) +
+           (axis == JobAxis::kX ? "width" : (upright ? "height" : "depth"));
+  };
+  const PartRoleFacts& facts = Facts(part.role);
+  const bool upright = facts.grain == Grain::kVertical;
+  return {side(upright ? facts.frame.up.axis : facts.frame.right.axis),
+          side(upright ? facts.frame.right.axis : facts.frame.up.axis), side(facts.frame.into.axis)};
+}
+
 Sizes SizesOf(const Bank& bank, const Part& part) {
-  const std::string piece = PiecePath(bank, part);
-  const std::string x = piece + "width";
-  const std::string y = piece + "height";
-  const std::string z = piece + "depth";
   const bool solid = part.grain != Grain::kNone;
   switch (part.role) {
     case PartRole::kFront:
@@ -227,22 +213,18 @@ Sizes SizesOf(const Bank& bank, const Part& part) {
     case PartRole::kPartition:
       return {".length", ".depth", ".thickness"};
     case PartRole::kStretcher:
-    case PartRole::kWebRail:
-    case PartRole::kWorktop:
-      return {x, z, y};
     case PartRole::kToeKick:
+    case PartRole::kFrameStile:
     case PartRole::kFrameTopRail:
     case PartRole::kFrameBottomRail:
     case PartRole::kFrameRail:
-      return {x, y, z};
-    case PartRole::kFrameStile:
-      return {y, x, z};
     case PartRole::kBlocking:
-      return {z, y, x};
+    case PartRole::kWebRail:
     case PartRole::kWebRunner:
-      return {z, x, y};
+    case PartRole::kWorktop:
+      break;
   }
-  return {};
+  return PieceSizes(bank, part);
 }
 
 // --- Cuts ---------------------------------------------------------------------------------------
@@ -349,13 +331,14 @@ void AddSeats(const Bank& bank, const Part& part, Fields& out) {
 
 void AddPieceFields(const Bank& bank, std::size_t index, Fields& out) {
   const Block& b = bank.pieces[index].block;
-  const BlockSums sums = PieceSums(bank, index).Find();
-  out.push_back({"x", b.x, sums.x});
-  out.push_back({"y", b.y, sums.y});
-  out.push_back({"z", b.z, sums.z});
-  out.push_back({"width", b.width, sums.width});
-  out.push_back({"height", b.height, sums.height});
-  out.push_back({"depth", b.depth, sums.depth});
+  const PieceSums sums(bank, index);
+  const BlockRow& row = sums.Row();
+  out.push_back({"x", b.x, row.x.empty() ? sums.X() : std::string(row.x)});
+  out.push_back({"y", b.y, std::string(row.y)});
+  out.push_back({"z", b.z, row.z.empty() ? sums.Z() : std::string(row.z)});
+  out.push_back({"width", b.width, std::string(row.width)});
+  out.push_back({"height", b.height, std::string(row.height)});
+  out.push_back({"depth", b.depth, std::string(row.depth)});
 }
 
 void AddPartFields(const Bank& bank, const Part& part, Fields& out) {
@@ -372,13 +355,14 @@ void AddPartFields(const Bank& bank, const Part& part, Fields& out) {
   const CutFinder cuts(bank, part, path);
   for (std::size_t i = 0; i < part.cuts.size(); ++i) {
     const std::string head = "cut." + std::to_string(i + 1) + ".";
+    if (!out.WantUnder(head)) continue;
     const CutSums sums = cuts.Find(i);
     out.push_back({head + "offset", part.cuts[i].offset, sums.offset});
     out.push_back({head + "width", part.cuts[i].width, sums.width});
     out.push_back({head + "depth", part.cuts[i].depth, sums.depth});
     out.push_back({head + "left", {}, path + "thickness - " + path + head + "depth"});
   }
-  AddSeats(bank, part, out);
+  if (out.WantUnder("seat.")) AddSeats(bank, part, out);
 }
 
 }  // namespace tillwright

@@ -29,6 +29,7 @@ tillwright_layer(draw
     part/part_sheet_words.cpp
     part/place_parts.cpp
     plan/place_plan.cpp
+    plan/piece_faces.cpp
     plan/plan_box.cpp
     plan/plan_dims.cpp
     plan/plan_faces.cpp

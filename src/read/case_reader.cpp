@@ -13,6 +13,7 @@ class CaseReader {
     MadeUp();
     Top();
     if (const JsonValue* value = o_.Find("back")) Back(*value);
+    if (out_.web_frame.rails.typed) NoRunners();
     Agree();
   }
 
@@ -44,6 +45,20 @@ class CaseReader {
     } else {
       ObjectReader(context_, value, "back").ReadInto(out_.back);
     }
+  }
+
+  // Open rails have nothing of runners.
+  void NoRunners() {
+    const WebFrameSpec& web = out_.web_frame;
+    const auto refuse = [&](const Entry<Length>& typed, std::string_view key) {
+      if (!typed.typed) return;
+      ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, typed.place,
+                  "\"" + std::string(key) + "\" belongs to web frames with runners",
+                  "take \"rails\" out, or this");
+    };
+    refuse(web.runner, "runner");
+    refuse(web.tenon, "tenon");
+    refuse(web.free, "free");
   }
 
   // What excludes one another.

@@ -192,14 +192,24 @@ typename T::Number OverlayAt(Context<T>& context, Edge edge, const typename T::N
 // The room behind the rear tenons of web frames: as typed, or what solid sides shrink over their
 // depth until the dry season, so that the runners never push the back out.
 template <class T>
-Length FreeBehind(Context<T>& context, const CaseBuild& build) {
+typename T::Number FreeBehind(Context<T>& context, const CaseBuild& build,
+                              const typename T::Number& depth) {
   const Entry<Length>& typed = context.spec.casework->web_frame.free;
-  if (typed.typed) return typed.value;
+  if (typed.typed) return context.trace.Given("case.web_frame.free", typed);
   const SeasonMoisture season = MoistureOf(context.spec.season);
   const double share =
       ChangePerPercent(build.material, SawnCut::kFlat) * (season.made - season.dry);
-  if (share <= 0) return {};
-  return CeilTo(ShareOf(build.depth, share), Value(context.round));
+  if (share <= 0) return context.trace.Zero();
+  const Length shrunk = CeilTo(ShareOf(build.depth, share), Value(context.round));
+  return context.trace.Chosen("what solid sides shrink from made to dry, in whole increments",
+                              shrunk, depth, depth);
+}
+
+template <class T>
+void SetFree(Context<T>& context, CaseBuild& build, const typename T::Number& depth) {
+  if (!build.web) return;
+  build.web->free =
+      Value(context.trace.Name("case.web_frame.free", FreeBehind(context, build, depth)));
 }
 
 // What the maker said of the case beyond its sizes.
@@ -250,7 +260,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   build.width = Value(width);
   build.height = Value(height);
   build.depth = Value(depth);
-  if (build.web) build.web->free = FreeBehind(context, build);
+  SetFree(context, build, depth);
   build.side = Value(side);
   build.bottom = Value(bottom);
   build.top = Value(top);

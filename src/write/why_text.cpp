@@ -63,7 +63,9 @@ class WhyWriter {
       case Kind::kSame:
         break;
     }
-    out_ += "    = " + Formula(node, true) + "\n";
+    if (const std::string names = Formula(node, true); names != Label(node)) {
+      out_ += "    = " + names + "\n";
+    }
     if (node.kind != Kind::kSame) out_ += "    = " + Formula(node, false) + "\n";
     Follow(node);
   }

@@ -108,7 +108,7 @@ TEST(Advice, OfEveryCodeIsSaidAndWorks) {
 // Parts cut and set within their tolerances seldom all lie at the worst of them together.
 TEST(Advice, AWorstCaseOutsideIsAWarningWithItsChance) {
   for (const char* keys : {R"("fronts": {"style": "inset", "edge": "1/16"})",
-                           R"("setting": "centerd", "fronts": {"gap": "3/64"})",
+                           R"("setting": "centred", "fronts": {"gap": "3/64"})",
                            R"("fronts": {"style": "inset"}, "tolerance": {"cut": "1/8"})"}) {
     const Checked c = MustCheck(R"({"opening": {"width": 16, "height": 24, "depth": 22},
         "drawers": [{}, {}, {}], )" +

@@ -8,6 +8,7 @@
 #include "draw/view_cases.h"
 #include "support/files.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 namespace {

@@ -177,12 +177,12 @@ struct KindLimit {
 };
 constexpr std::string_view kKinds = "src/spec/kinds.h";
 constexpr std::array kLimits{
-    KindLimit{"SlideType", kKinds, 27, 40},
-    KindLimit{"CornerJoint", kKinds, 51, 60},
-    KindLimit{"BottomFit", kKinds, 39, 60},
-    KindLimit{"BackFit", kKinds, 39, 60},
-    KindLimit{"CaseJoint", kKinds, 40, 60},
-    KindLimit{"PartRole", "src/bank/part_roles.h", 300, 500},
+    KindLimit{"SlideType", kKinds, 16, 19},
+    KindLimit{"CornerJoint", kKinds, 4, 6},
+    KindLimit{"BottomFit", kKinds, 27, 29},
+    KindLimit{"BackFit", kKinds, 28, 30},
+    KindLimit{"CaseJoint", kKinds, 8, 9},
+    KindLimit{"PartRole", "src/bank/part_roles.h", 102, 142},
 };
 
 TEST(House, KindsAreToldApartInTheirTables) {

@@ -63,7 +63,7 @@ const std::vector<SolveCase>& Cases() {
         {"D2.cell.width", "6 3/16"},
         {"D2.front_end.length", "4 5/32"},
         {"D2.box.width", "5 5/32"},
-        {"D2.bottom.length", "22"},
+        {"D2.bottom.length", "19 7/16"},
         {"D2.box.x", "7 27/64"}}},
       // Overlay fronts 5/8 over the edges: the outer boxes are 11/16 lower than the others, which
       // is

@@ -87,7 +87,7 @@ void AddPiecesInSection(SheetGroup& out, const Bank& bank, const Assembly& assem
     AddFeet(out, c, Max(c.front_in, c.feet_setback), c.front_in + c.depth, map);
   }
   for (const PlacedPart& piece : assembly.pieces()) {
-    if (piece.piece < 0) continue;
+    if (!IsInPieces(Facts(piece.role).group)) continue;
     const Block& b = piece.clear;
     const PaperBox box = map.Box({b.z, b.y, b.depth, b.height});
     if (b.x < x && x < b.x + b.width) {

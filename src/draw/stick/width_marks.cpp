@@ -158,10 +158,8 @@ MarkBook WorktopMarks(const Bank& bank) {
     const CaseBuild& c = *bank.casework;
     const std::string path = PieceMarks(bank, i).path;
     const StickPlace right(b.width, path + ".width");
-    const StickPlace left = StickPlace()
-                                .Minus(b.x, path + ".x")
-                                .Minus(c.side_in, "case.side_in")
-                                .Minus(c.side, "case.side");
+    StickPlace left = StickPlace().Minus(b.x, path + ".x").Minus(c.side, "case.side");
+    if (c.frame) left = left.Minus(c.side_in, "case.side_in");
     book.Edge(kCase, {}, "", "worktop left");
     book.Edge(kCase, left, "", "case left");
     book.Edge(kCase, left.Plus(c.width, "case.width"), "", "case right");
