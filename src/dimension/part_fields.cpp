@@ -307,7 +307,7 @@ class CutFinder {
 // From where a part's seats are measured, as what is added to a member's place.
 std::string SeatOrigin(const Bank& bank, const Part& part) {
   if (part.role == PartRole::kCaseSide) return " + case.base";
-  if (part.role == PartRole::kWorktop) {
+  if (Facts(part.role).group == PartGroup::kWorktop) {
     return " + case.side_in? + case.side + case.worktop.left";
   }
   if (part.divider >= 0) return " - " + MemberId(bank, part.divider) + ".begin";
