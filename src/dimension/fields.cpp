@@ -185,7 +185,7 @@ void AddRect(const Rect& rect, const std::string& name, Fields& out) {
   out.push_back({name + "top", {}, "." + name + "y + ." + name + "height"});
 }
 
-bool Under(const Slide& s) { return s.type == SlideType::kUndermount; }
+bool Under(const Slide& s) { return Facts(s.type).width == WidthRule::kInside; }
 
 constexpr Solved<Slide> kSlideRows[] = {
     {"length", &Slide::length},

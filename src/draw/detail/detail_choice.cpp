@@ -188,9 +188,9 @@ class DetailRule {
     const double need = Reach(half, up - low) + 7;
     DetailChoice& choice = Add(DetailKind::kBottom, space, ViewKind::kSide, right, up, need);
     choice.rear = rear;
-    choice.title = Facts(build.fit).set_up           ? "GROOVE AND BOTTOM"
-                   : build.fit == BottomFit::kRabbet ? "BOTTOM RABBET"
-                                                     : "APPLIED BOTTOM";
+    choice.title = Facts(build.fit).set_up ? "GROOVE AND BOTTOM"
+                   : Facts(build.fit).cut  ? "BOTTOM RABBET"
+                                           : "APPLIED BOTTOM";
     choice.applies_to = AppliesTo(space, BottomKey);
   }
 

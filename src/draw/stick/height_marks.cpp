@@ -63,7 +63,7 @@ class Heights {
       Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
       if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
     } else if (Facts(c.joint).cut.has_value()) {
-      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
+      const std::string word(Facts(c.joint).word);
       Groove(raise, low, "", word);
       if (!c.top_none) {
         book_.Edge(kCase, high, "", "upper rabbet");
@@ -126,17 +126,12 @@ class Heights {
         Facts(build.fit).set_up ? box.Plus(build.up, Under(id, "groove.up")) : box;
     const StickPlace upper = lower.Plus(build.bottom, Under(id, "bottom.thickness"));
     book_.Span({StickSpan::Kind::kCut, kBox, lower.at(), upper.at(), {}, "", ""});
-    switch (build.fit) {
-      case BottomFit::kGroove:
-        book_.Edge(kBox, lower, id, "groove bottom");
-        book_.Edge(kBox, upper, id, "groove top");
-        if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
-        return;
-      case BottomFit::kRabbet:
-        return book_.Edge(kBox, upper, id, "rabbet top");
-      case BottomFit::kApplied:
-        return book_.Edge(kBox, upper, id, "bottom", "box side");
-    }
+    const BottomFacts& fit = Facts(build.fit);
+    if (!fit.cut) return book_.Edge(kBox, upper, id, "bottom", "box side");
+    if (!fit.set_up) return book_.Edge(kBox, upper, id, "rabbet top");
+    book_.Edge(kBox, lower, id, "groove bottom");
+    book_.Edge(kBox, upper, id, "groove top");
+    if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
   }
 
   const Bank& bank_;
