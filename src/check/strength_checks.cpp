@@ -10,6 +10,7 @@
 #include "spec/box_rules.h"
 #include "spec/kinds.h"
 #include "spec/mass.h"
+#include "spec/trade_sizes.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -58,11 +59,14 @@ class Strength {
                     kEstimate};
     if (sag > most) {
       finding.level = Level::kWarn;
-      const double thicker = plate.thickness * (std::cbrt(sag / most) - 1);
-      finding.message = "the bottom sags " + Shown(sag) + " under " +
-                        FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
-                        " by the estimate: make it " + Shown(thicker) +
-                        " thicker, or set a muntin under its middle";
+      const std::optional<Length> sold =
+          PanelAtLeast(LengthFrom(plate.thickness * std::cbrt(sag / most)), bank_.units);
+      finding.message =
+          "the bottom sags " + Shown(sag) + " under " +
+          FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
+          " by the estimate: " +
+          (sold ? "make it " + FormatWithUnit(*sold, bank_.units) + " thick, or " : "") +
+          "set a muntin under its middle";
     }
     out.push_back(std::move(finding));
   }
@@ -97,7 +101,7 @@ class Strength {
     Finding finding{CheckCode::kSlideLoad,
                     Level::kNote,
                     id,
-                    "take slides rated for at least " + carried,
+                    "take slides rated for " + Sold(mass) + " or more: they carry " + carried,
                     std::nullopt,
                     std::nullopt,
                     kSlideSource};
@@ -111,10 +115,18 @@ class Strength {
       return finding;
     }
     finding.level = Level::kFail;
+    const std::optional<double> sold = SlideRatingFor(mass, bank_.units);
     finding.message = "the slides are rated for " + FormatMass(*rating, bank_.units) +
-                      " and carry " + carried + ": take slides rated " +
-                      FormatMass(mass - *rating, bank_.units) + " higher, or put less in";
+                      " and carry " + carried + ": " +
+                      (sold ? "take slides rated for " + FormatMass(*sold, bank_.units) + ", or "
+                            : std::string()) +
+                      "put less in";
     return finding;
+  }
+
+  // The rating that is sold for a load, or the load itself where none is so high.
+  std::string Sold(double mass) const {
+    return FormatMass(SlideRatingFor(mass, bank_.units).value_or(mass), bank_.units);
   }
 
   const Spec& spec_;

@@ -93,8 +93,10 @@ constexpr Solved<FaceFrame> kFrameRows[] = {
     {"rail", &FaceFrame::rail},           {"bottom_rail", &FaceFrame::bottom_rail},
     {"overlap", &FaceFrame::overlap},     {"blocking", &FaceFrame::blocking}};
 
-constexpr Solved<WebFrame> kWebRows[] = {
-    {"rail", &WebFrame::rail}, {"runner", &WebFrame::runner}, {"tenon", &WebFrame::tenon}};
+constexpr Solved<WebFrame> kWebRows[] = {{"rail", &WebFrame::rail},
+                                         {"runner", &WebFrame::runner},
+                                         {"tenon", &WebFrame::tenon},
+                                         {"free", &WebFrame::free}};
 
 bool Wide(const Worktop& w) { return !w.width.IsZero(); }
 

@@ -4,6 +4,7 @@
 
 #include "bank/part_roles.h"
 #include "dimension/fields.h"
+#include "spec/kinds.h"
 #include "stock/part_seats.h"
 
 namespace tillwright {
@@ -73,7 +74,7 @@ constexpr BlockRow kBlockRows[] = {
     {PartRole::kWebRunner, Which::kAny, "", ".y",
      "case.face_frame.thickness? + case.web_frame.rail - case.web_frame.tenon",
      "case.web_frame.runner", ".height",
-     ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon"},
+     ".depth - 2 x case.web_frame.rail + 2 x case.web_frame.tenon - case.web_frame.free"},
     {PartRole::kWorktop, Which::kAny, "0 - case.side_in? - case.side - case.worktop.left",
      "case.height - case.base", "", "case.worktop.width", "case.worktop.thickness",
      "case.worktop.depth"},
@@ -176,9 +177,9 @@ constexpr FaceRow kFaceRows[] = {
     {PartRole::kPartition, ".depth", ".length", ".thickness"},
 };
 
-std::string SideOf(const std::string& piece, BlockAxis axis) {
-  if (axis == BlockAxis::kX) return piece + "width";
-  return piece + (axis == BlockAxis::kY ? "height" : "depth");
+std::string SideOf(const std::string& piece, JobAxis axis) {
+  if (axis == JobAxis::kX) return piece + "width";
+  return piece + (axis == JobAxis::kY ? "height" : "depth");
 }
 
 // A length is along the grain; without one the longer side.
@@ -186,10 +187,10 @@ Sizes SizesOf(const Bank& bank, const Part& part) {
   const auto row = std::ranges::find(kFaceRows, part.role, &FaceRow::role);
   const bool whole = row != std::end(kFaceRows);  // else a piece: the sides of its block
   const std::string piece = whole ? std::string() : PiecePath(bank, part);
-  const FacePlane& plane = Facts(part.role).plane;
-  const std::string right = whole ? std::string(row->right) : SideOf(piece, plane.right);
-  const std::string up = whole ? std::string(row->up) : SideOf(piece, plane.up);
-  const std::string thick = whole ? std::string(row->thickness) : SideOf(piece, plane.thick);
+  const auto& frame = Facts(part.role).frame;
+  const std::string right = whole ? std::string(row->right) : SideOf(piece, frame.right.axis);
+  const std::string up = whole ? std::string(row->up) : SideOf(piece, frame.up.axis);
+  const std::string thick = whole ? std::string(row->thickness) : SideOf(piece, frame.into.axis);
   switch (part.grain) {
     case Grain::kHorizontal:
       return {right, up, thick};

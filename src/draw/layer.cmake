@@ -29,6 +29,7 @@ tillwright_layer(draw
     part/part_sheet_words.cpp
     part/place_parts.cpp
     plan/place_plan.cpp
+    plan/piece_faces.cpp
     plan/plan_box.cpp
     plan/plan_dims.cpp
     plan/plan_faces.cpp
@@ -55,7 +56,6 @@ tillwright_layer(draw
     stick/make_sticks.cpp
     stick/mark_book.cpp
     stick/page.cpp
-    stick/part_blocks.cpp
     stick/ruler.cpp
     stick/strip_draw.cpp
     stick/strip_plan.cpp

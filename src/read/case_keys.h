@@ -84,8 +84,16 @@ inline constexpr std::array kWebFrameKeys{
            kInto<&WebFrameSpec::runner>},
     KeyRow{"tenon", "length", "Length of the runners' tenons, which sit in the rails' grooves.",
            defaults::kWebTenon, kInto<&WebFrameSpec::tenon>},
+    KeyRow{"free", "length-or-zero", "Room behind the runners' rear tenons, which are not glued.",
+           "what solid sides shrink from made to dry, up to the shop increment; else 0",
+           kInto<&WebFrameSpec::free>},
+    KeyRow{"rails", "choice:open-rails",
+           "Rails and no runners, for drawers on slides: at the front, or at front and rear.",
+           kNone, kInto<&WebFrameSpec::rails>},
     KeyRow{"material", "text", "What it is made of.", "as the case",
            kInto<&WebFrameSpec::material>},
+    KeyRow{"front", "text", "What its front rail is made of.", "as the others",
+           kInto<&WebFrameSpec::front>},
 };
 
 inline constexpr std::array kWorktopKeys{

@@ -242,6 +242,9 @@ constexpr std::array kGraduateKeys{
     KeyRow{"ratio", "ratio", "Geometric: each front so many times the one before.", kNone,
            kInto<&GraduateSpec::ratio>},
     KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
+    KeyRow{"alike", "flag",
+           "Equal: fronts all of one size, and boxes too; the remainder is left at the ends.",
+           "false", kInto<&GraduateSpec::alike>},
 };
 
 constexpr std::array kSizeKeys{

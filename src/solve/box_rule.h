@@ -14,6 +14,8 @@ namespace tillwright {
 template <class N>
 struct Cell {
   N x, y, width, height;
+  // Of boxes that are to be alike: the smallest length of ends, the smallest height.
+  std::optional<Length> ends = {}, box_height = {};
 };
 
 template <class T>
@@ -91,7 +93,7 @@ class BoxRule {
       for (const Entry<Length>& length : *rules_->series) consider(length.value);
     } else {
       const defaults::Series& series =
-          context_.unit() == Unit::kInch ? defaults::kInchSeries : defaults::kMetricSeries;
+          context_.unit() == Unit::kInch ? Facts(rules_->slide).inches : defaults::kMetricSeries;
       for (int i = 0; i < series.count; ++i) consider(series.first + i * series.step);
     }
     if (best.IsZero()) return std::nullopt;
@@ -142,6 +144,12 @@ class BoxRule {
     return 2 * (side_ - joint_depth_);
   }
 
+  // A size that follows the smallest of the boxes that are to be alike.
+  N Alike(const N& own, const std::optional<Length>& smallest) {
+    if (!smallest || *smallest >= Value(own)) return own;
+    return t_.Chosen("the smallest of the boxes that are alike", *smallest, own, own);
+  }
+
   bool Across(const Cell<N>& cell) {
     const bool inside = Facts(rules_->slide).width == WidthRule::kInside;
     const N target = Name(
@@ -156,10 +164,10 @@ class BoxRule {
     N width = target;
     if (!Facts(rules_->joint).tailed) {
       const N beside = Beside();
-      ends = Name("box.end_length", FloorTo(target - beside, context_.round));
+      ends = Name("box.end_length", Alike(FloorTo(target - beside, context_.round), cell.ends));
       width = ends + beside;
     } else {
-      ends = Name("box.end_length", FloorTo(target, context_.round));
+      ends = Name("box.end_length", Alike(FloorTo(target, context_.round), cell.ends));
       width = ends;
     }
     width = Name("box.width", width);
@@ -182,7 +190,7 @@ class BoxRule {
     box.build.clear_above = Value(above);
     const std::optional<N> found = HeightIn(cell.height - below - above);
     if (!found) return false;
-    height_ = Name("box.height", *found);
+    height_ = Name("box.height", Alike(*found, cell.box_height));
     box.height = Value(height_);
     const N lower = Name("box.y", cell.y + below);
     box.y = Value(lower);

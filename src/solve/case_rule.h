@@ -7,6 +7,7 @@
 #include "solve/context.h"
 #include "solve/worktop_rule.h"
 #include "spec/kinds.h"
+#include "spec/moisture.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -169,18 +170,46 @@ typename T::Number RaiseOf(Context<T>& context, CaseBuild& build) {
   return context.Named("case.toe_kick.height", spec.toe_kick.height, defaults::kKickHeight);
 }
 
-// The overlay at one edge of the opening, `thickness` being what the front covers there.
+// The overlay at one edge of the opening, `thickness` being what the front covers there. Under a
+// worktop nothing is covered: unless the maker says what to do at that very edge, the front keeps
+// the gap to it that fronts keep to one another.
 template <class T>
 typename T::Number OverlayAt(Context<T>& context, Edge edge, const typename T::Number& thickness,
-                             bool nothing_to_cover) {
+                             bool under_worktop) {
   const OverlayEdge& asked = context.spec.fronts.overlay[static_cast<std::size_t>(edge)];
   const std::string key = T::kTracing ? "fronts.overlay." + std::string(Word(edge)) : "";
   if (asked.kind == OverlayEdge::Kind::kFlush) return thickness;
   if (asked.kind == OverlayEdge::Kind::kReveal) {
     return thickness - context.trace.Given(key + ".reveal", asked.length);
   }
-  if (nothing_to_cover && asked.from_single) return context.trace.Zero();
+  if (under_worktop && asked.from_single) {
+    return context.trace.Zero() -
+           context.GivenOr("fronts.gap", context.spec.fronts.gap, defaults::kGap);
+  }
   return context.GivenOr(key, asked.length, defaults::kOverlay);
+}
+
+// The room behind the rear tenons of web frames: as typed, or what solid sides shrink over their
+// depth until the dry season, so that the runners never push the back out.
+template <class T>
+typename T::Number FreeBehind(Context<T>& context, const CaseBuild& build,
+                              const typename T::Number& depth) {
+  const Entry<Length>& typed = context.spec.casework->web_frame.free;
+  if (typed.typed) return context.trace.Given("case.web_frame.free", typed);
+  const SeasonMoisture season = MoistureOf(context.spec.season);
+  const double share =
+      ChangePerPercent(build.material, SawnCut::kFlat) * (season.made - season.dry);
+  if (share <= 0) return context.trace.Zero();
+  const Length shrunk = CeilTo(ShareOf(build.depth, share), Value(context.round));
+  return context.trace.Chosen("what solid sides shrink from made to dry, in whole increments",
+                              shrunk, depth, depth);
+}
+
+template <class T>
+void SetFree(Context<T>& context, CaseBuild& build, const typename T::Number& depth) {
+  if (!build.web) return;
+  build.web->free =
+      Value(context.trace.Name("case.web_frame.free", FreeBehind(context, build, depth)));
 }
 
 // What the maker said of the case beyond its sizes.
@@ -205,7 +234,9 @@ void CopyBuild(Context<T>& context, CaseBuild& build) {
         "case.web_frame.runner",
         asked.runner.typed ? context.trace.Given("case.web_frame.runner", asked.runner) : rail));
     web.tenon = Value(context.Named("case.web_frame.tenon", asked.tenon, defaults::kWebTenon));
+    if (asked.rails.typed) web.open = asked.rails.value;
     web.material = spec.web_frame.material.typed ? spec.web_frame.material.value : build.material;
+    if (spec.web_frame.front.typed) web.front = spec.web_frame.front.value;
     build.web = std::move(web);
   }
 }
@@ -229,6 +260,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   build.width = Value(width);
   build.height = Value(height);
   build.depth = Value(depth);
+  SetFree(context, build, depth);
   build.side = Value(side);
   build.bottom = Value(bottom);
   build.top = Value(top);
@@ -257,8 +289,8 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   build.base = build.raise + build.bottom + build.low_in;
   for (const Edge edge : kEdges) {
     const auto i = static_cast<std::size_t>(edge);
-    const bool bare = edge == Edge::kTop && spec.top_none && !opening.framed;
-    opening.overlay[i] = OverlayAt(context, edge, thickness[i], bare);
+    const bool under_worktop = edge == Edge::kTop && build.UnderWorktop();
+    opening.overlay[i] = OverlayAt(context, edge, thickness[i], under_worktop);
   }
   context.bank.casework = std::move(build);
   return opening;

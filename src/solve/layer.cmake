@@ -3,6 +3,7 @@ tillwright_layer(solve
   USES bank
   HEADERS solve
   SOURCES
+    alike.cpp
     apportion.cpp
     case_pieces.cpp
     gaps.cpp

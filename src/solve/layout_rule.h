@@ -6,7 +6,9 @@
 #define TILLWRIGHT_SOLVE_LAYOUT_RULE_H_
 
 #include <cstdio>
+#include <optional>
 
+#include "solve/alike.h"
 #include "solve/apportion.h"
 #include "solve/box_rule.h"
 #include "solve/case_rule.h"
@@ -32,6 +34,8 @@ struct Along {
   Stretch<N> front;
   Clear<N> clear;
   bool split = false;
+  std::optional<Length> box =
+      {};  // of a drawer whose box is to be alike with others along the axis
 };
 
 template <class T>
@@ -49,6 +53,7 @@ class LayoutRule {
         zero_(t_.Zero()) {}
 
   void Run() {
+    if (spec_.grid.typed && !IsSplit(spec_.layout.kind)) return RefuseGrid();
     context_.laid.emplace_back();
     Lay(spec_.layout, 0, RootAlong(Edge::kLeft, Edge::kRight, opening_.width),
         RootAlong(Edge::kBottom, Edge::kTop, opening_.height));
@@ -121,7 +126,9 @@ class LayoutRule {
       context_.HasRoom(height, "the height of " + ToText(space.id), node.place,
                        "make the opening taller");
     }
-    const Cell<N> cell = CellOf(space, x.clear, y.clear);
+    Cell<N> cell = CellOf(space, x.clear, y.clear);
+    cell.ends = x.box;
+    cell.box_height = y.box;
     if (space.HasFront()) Face(space, leaf, {left, lower, width, height});
     if (space.HasBox()) Box(space, leaf, node.place, cell);
   }
@@ -187,12 +194,7 @@ class LayoutRule {
     const Along<N>& along = rows ? y : x;
     const Between between = BetweenOf(node, rows);
     const bool grid = &node == &spec_.layout && spec_.grid.typed;
-    if (grid && (!rows || between.member)) {
-      ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
-                  "\"grid\" needs a bank of rows without dividers",
-                  "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
-      return;
-    }
+    if (grid && (!rows || between.member)) return RefuseGrid();
     const auto n = static_cast<std::int64_t>(node.children.size());
     const N taken = (n - 1) * between.total;
     const N shared = along.front.size - taken;
@@ -201,10 +203,11 @@ class LayoutRule {
       ReportApportion(spec_, node, sizes, context_.unit(), context_.diagnostics);
       return;
     }
-    NoteSplit(node, sizes);
-    const std::vector<Along<N>> children =
+    NoteSplit(spec_, node, sizes, grid ? spec_.grid.value : Value(context_.round), context_.bank);
+    std::vector<Along<N>> children =
         Place_(node, along, between, sizes, SizesOf(node, sizes, grid, shared, between.gap), grid);
     AddMembers(node, slot, rows, children, rows ? x : y, between);
+    if (node.graduate.alike.value) AlikeBoxes(node, rows, rows ? x : y, children);
     const int first = static_cast<int>(context_.laid.size());
     context_.laid[static_cast<std::size_t>(slot)].first_child = first;
     context_.laid[static_cast<std::size_t>(slot)].child_count = static_cast<int>(n);
@@ -213,6 +216,12 @@ class LayoutRule {
       Lay(node.children[i], first + static_cast<int>(i), rows ? x : children[i],
           rows ? children[i] : y);
     }
+  }
+
+  void RefuseGrid() {
+    ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
+                "\"grid\" needs a bank of rows without dividers",
+                "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
   }
 
   Between BetweenOf(const LayoutNode& node, bool rows) {
@@ -247,6 +256,7 @@ class LayoutRule {
     for (const LayoutNode& child : node.children) children.push_back(ChildOf(child.size, pitch));
     ApportionScheme scheme = SchemeOf(node.graduate);
     scheme.first += pitch;
+    scheme.alike = node.graduate.alike.value;
     return Apportion(shared + n * pitch, grid ? spec_.grid.value : Value(context_.round), children,
                      scheme);
   }
@@ -283,14 +293,23 @@ class LayoutRule {
            " share, ideally " + ideal + (unit == Unit::kInch ? " in" : " mm");
   }
 
-  void NoteSplit(const LayoutNode& node, const Apportioned& sizes) {
-    if (sizes.all_exact && !sizes.sliver.IsZero()) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver, node.place});
+  // Gives the flexible drawers of a node the one size that their boxes are made to along the split.
+  void AlikeBoxes(const LayoutNode& node, bool rows, const Along<N>& across,
+                  std::vector<Along<N>>& children) {
+    std::vector<AlikeDrawer> drawers;
+    for (std::size_t i = 0; i < children.size(); ++i) {
+      const LayoutNode& child = node.children[i];
+      if (child.kind != NodeKind::kDrawer || child.size.exact.typed) continue;
+      const Clear<N>& x = rows ? across.clear : children[i].clear;
+      const Clear<N>& y = rows ? children[i].clear : across.clear;
+      drawers.push_back(
+          {&child,
+           {Value(x.low), Value(y.low), Value(x.high) - Value(x.low), Value(y.high) - Value(y.low)},
+           i});
     }
-    if (sizes.first_moved) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kFirstMoved, LabelOf(spec_, node), sizes.shares.front().size});
+    for (const AlikeSize& size :
+         AlikeSizes(spec_, Value(context_.round), Value(opening_.depth), rows, drawers)) {
+      children[size.child].box = size.size;
     }
   }
 

@@ -7,6 +7,8 @@
 #include <tuple>
 
 #include "support/layout_faults.h"
+#include "tillwright/dimensions.h"
+#include "tillwright/length_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tillwright/check.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/read.h"
 #include "tillwright/solve.h"

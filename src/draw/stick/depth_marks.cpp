@@ -111,11 +111,11 @@ class Depths {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
-    Panel(id, box, in_front, in_back);
+    Panel(id, box, in_front, in_back, back_end);
   }
 
   void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
-             const StickPlace& in_back) {
+             const StickPlace& in_back, const StickPlace& back_end) {
     const BoxBuild& build = box.build;
     if (build.fit == BottomFit::kApplied) return;  // flush with the box
     const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
@@ -128,10 +128,14 @@ class Depths {
       book_.Edge(kBox, back, id, word + " rear");
       Cut(in_back, back, kBox);
     }
-    const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
+    const std::string size = Under(id, "box.panel_depth");
+    const StickPlace panel =
+        build.open_back
+            ? back_end.Minus(box.panel_depth, size)
+            : in_front.Plus(HalfBelow(box.inside_depth), Under(id, "box.inside_depth / 2"))
+                  .Minus(HalfBelow(box.panel_depth), size + " / 2");
     book_.Edge(kBox, panel, id, "front", "box bottom");
-    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "rear",
-               "box bottom");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, size), id, "rear", "box bottom");
   }
 
   // Holes from the setback on, a pitch apart, as far as the slide reaches.
