@@ -187,7 +187,7 @@ Sizes SizesOf(const Bank& bank, const Part& part) {
   const auto row = std::ranges::find(kFaceRows, part.role, &FaceRow::role);
   const bool whole = row != std::end(kFaceRows);  // else a piece: the sides of its block
   const std::string piece = whole ? std::string() : PiecePath(bank, part);
-  const auto& frame = Facts(part.role).frame;
+  const PartFrame& frame = Facts(part.role).frame;
   const std::string right = whole ? std::string(row->right) : SideOf(piece, frame.right.axis);
   const std::string up = whole ? std::string(row->up) : SideOf(piece, frame.up.axis);
   const std::string thick = whole ? std::string(row->thickness) : SideOf(piece, frame.into.axis);

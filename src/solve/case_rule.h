@@ -40,8 +40,8 @@ BackNumbers<typename T::Number> BackOf(Context<T>& context, CaseBuild& build,
   const BackSpec& back = context.spec.casework->back;
   T& t = context.trace;
   build.back = back.fit.value;  // a rabbet unless typed
-  BackNumbers<N> numbers{t.Zero(), t.Zero(), t.Zero()};
   const BackFacts& has = Facts(build.back);
+  BackNumbers<N> numbers{t.Zero(), t.Zero(), t.Zero()};
   if (!has.there) return numbers;
   const N thickness =
       context.Named("case.back.thickness", back.thickness, defaults::kBackThickness);
