@@ -60,7 +60,7 @@ class Widths {
     if (Facts(c.back).inset) IntoSides(c.back_depth, "case.back.depth", "back groove");
     if (Facts(c.back).cut.has_value()) {
       const StickPlace edge = left_.Plus(HalfBelow(bank_.opening_width), "opening.width / 2")
-                                  .Minus(HalfBelow(c.panel_width), "case.back.panel_width / 2");
+                                  .Minus(HalfBelow(c.panel_width), "case.back.width / 2");
       book_.Edge(kCase, edge, "", "case back left");
       book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.width"), "", "case back right");
     }
