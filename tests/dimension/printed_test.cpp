@@ -226,7 +226,7 @@ TEST(Printed, EveryFigureOfRandomSpecsHasAPathThatIsExplained) {
     const Unit unit = seed % 4 < 2 ? Unit::kInch : Unit::kMillimeter;
     Walk walk(with_case ? RandomCase(seed).Text() : RandomSpec(seed, unit).Text());
     if (!walk.ok()) continue;
-    WalkJob(walk, count.jobs % 4 == 0, count);  // drawings take long under sanitizers
+    WalkJob(walk, count.jobs % 8 == 0, count);  // drawings take long under sanitizers
     ASSERT_FALSE(HasFailure()) << "TILLWRIGHT_TEST_SEED=" << seed;
   }
   Print("random specs", count);
