@@ -47,7 +47,7 @@ struct BoxBuild {
   CornerJoint joint = CornerJoint::kButt;
   Length joint_depth;   // r: rabbet and dado
   Length lap;           // half-blind dovetail: left uncut on the ends' outer faces
-  Length back_setback;  // back end in from the sides' rear ends
+  Length back_setback;  // box back in from the sides' rear ends
   BottomFit fit = BottomFit::kGroove;
   Length bottom;  // thickness
   Length groove;  // depth g: groove and rabbet
@@ -74,8 +74,8 @@ struct Box {
   Length width, height, depth;
   Length inside_width, inside_depth, inside_height;
   Length side_length, end_length;
-  Length wood_height;               // sides and front end: height, less an applied bottom
-  Length back_height;               // back end: less what an open back leaves off
+  Length wood_height;               // sides and box front: height, less an applied bottom
+  Length back_height;               // box back: less what an open back leaves off
   Length panel_width, panel_depth;  // bottom: side to side, front to back
   bool solid_bottom = false;        // solid wood: its grain runs side to side
   BoxBuild build;
@@ -303,7 +303,7 @@ struct SolveNote {
   enum class Kind : std::uint8_t {
     kDoesNotClose,  // all sizes exact, and `amount` is left over (negative: too long)
     kFirstMoved,    // bounds moved the first size of an arithmetic graduation
-    kOutOfLine,     // slivers put outer edges of fronts above one another out of line
+    kOutOfLine,     // remainders put outer edges of fronts above one another out of line
     kNoDivider      // "none" took away what a slide stands on
   } kind = Kind::kDoesNotClose;
   std::string subject;
@@ -319,7 +319,7 @@ struct Bank {
   FrontStyle style = FrontStyle::kOverlay;
   FrontMatch match = FrontMatch::kNone;
   std::optional<CaseBuild> casework;
-  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
+  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before remainders
   std::vector<Space> spaces;      // leaves in reading order
   std::vector<Divider> dividers;
   std::vector<CasePiece> pieces;

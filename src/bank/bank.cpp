@@ -20,9 +20,9 @@ std::string_view PartSuffix(PartRole role) {
     case PartRole::kCaseSide:
       return ".side";
     case PartRole::kBoxFront:
-      return ".front_end";
+      return ".box_front";
     case PartRole::kBoxBack:
-      return ".back_end";
+      return ".box_back";
     case PartRole::kBoxBottom:
     case PartRole::kCaseBottom:
       return ".bottom";
@@ -82,9 +82,9 @@ std::string_view ToText(PartRole role) {
     case PartRole::kBoxSide:
       return "box side";
     case PartRole::kBoxFront:
-      return "box front end";
+      return "box front";
     case PartRole::kBoxBack:
-      return "box back end";
+      return "box back";
     case PartRole::kBoxBottom:
       return "box bottom";
     case PartRole::kCaseSide:

@@ -62,9 +62,9 @@ class BankChecks {
       const std::string amount = list_.In(too_long ? -note.amount : note.amount);
       list_.Add(CheckCode::kClosure, Level::kFail, note.subject,
                 "fronts and gaps of " + note.subject + " are " + amount +
-                    (too_long ? " too long together: make one front "
-                              : " too short together: make one front ") +
-                    amount + (too_long ? " smaller" : " larger") + ", or leave one size free",
+                    (too_long ? " too long in all: make one front "
+                              : " too short in all: make one front ") +
+                    amount + (too_long ? " smaller" : " larger") + ", or leave one size open",
                 note.amount, Length(), kGeometry);
     }
     if (closes) {
@@ -85,19 +85,19 @@ class BankChecks {
       subject += ToText(bank_, gap.to);
       if (bank_.style == FrontStyle::kOverlay && gap.size <= Length()) {
         list_.Add(CheckCode::kMeet, Level::kFail, subject,
-                  "the fronts meet over the edge they share: widen the gap by at least " +
+                  "the fronts collide over the edge they share: widen the gap by at least " +
                       list_.In(least - gap.size),
                   gap.size, Length(), kGeometry);
       }
       if (gap.size < least) {
         list_.Add(CheckCode::kGap, Level::kFail, subject,
                   "the gap of " + list_.In(gap.size) + " is " + list_.In(least - gap.size) +
-                      " under the least: widen it by that much",
+                      " below the minimum: widen it by that much",
                   gap.size, least, source);
       } else if (gap.size > most) {
         list_.Add(CheckCode::kGap, Level::kFail, subject,
                   "the gap of " + list_.In(gap.size) + " is " + list_.In(gap.size - most) +
-                      " over the greatest: narrow it by that much, or raise \"limits\"",
+                      " above the maximum: narrow it by that much, or raise \"limits\"",
                   gap.size, most, source);
       } else {
         list_.Pass(CheckCode::kGap, subject, "the gap is within its limits", gap.size, most,
@@ -119,7 +119,7 @@ class BankChecks {
       if (overlap.size > edge) {
         list_.Add(CheckCode::kOverlay, Level::kFail, std::move(subject),
                   "the front covers " + list_.In(overlap.size) + " of an edge " + list_.In(edge) +
-                      " thick: lessen the overlay by " + list_.In(overlap.size - edge),
+                      " thick: reduce the overlay by " + list_.In(overlap.size - edge),
                   overlap.size, edge, kGeometry);
       } else {
         list_.Pass(CheckCode::kOverlay, subject, "the overlay is within the case edge",
@@ -146,21 +146,20 @@ class BankChecks {
           break;  // a failing closure
         case SolveNote::Kind::kFirstMoved:
           list_.Add(CheckCode::kGraduation, Level::kNote, note.subject,
-                    "bounds move the first size to " + list_.In(note.amount), note.amount,
-                    std::nullopt, kSpecSource);
+                    "\"min\" or \"max\" moves the first size to " + list_.In(note.amount),
+                    note.amount, std::nullopt, kSpecSource);
           break;
         case SolveNote::Kind::kOutOfLine:
           list_.Add(CheckCode::kOutOfLine, Level::kNote, note.subject,
-                    "rounding puts outer edges of fronts above one another " +
-                        list_.In(note.amount) + " out of line; a finer \"round\" lessens it",
+                    "rounding puts the outer edges of stacked fronts " + list_.In(note.amount) +
+                        " out of line; a finer \"round\" reduces it",
                     note.amount, bank_.round, kGeometry);
           break;
         case SolveNote::Kind::kNoDivider:
-          list_.Add(
-              CheckCode::kSupport, Level::kWarn, note.subject,
-              "\"divider\": \"none\" leaves drawers with nothing to hang on or stand on: give a "
-              "thickness, or choose slides that need none",
-              std::nullopt, std::nullopt, kCommon);
+          list_.Add(CheckCode::kSupport, Level::kWarn, note.subject,
+                    "\"divider\": \"none\" leaves drawers with nothing to mount on or rest on: "
+                    "give a thickness, or choose slides that need no divider",
+                    std::nullopt, std::nullopt, kCommon);
           break;
       }
     }

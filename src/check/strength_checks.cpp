@@ -16,7 +16,8 @@ namespace {
 
 constexpr std::string_view kEstimate =
     "an estimate; 15 lb/ft2 (718 Pa) where no load is given, ANSI/KCMA A161.1 7.1";
-constexpr std::string_view kSlideSource = "an estimate of the box's weight; the slide's own sheet";
+constexpr std::string_view kSlideSource =
+    "an estimate of the box's weight; the slide maker's sheet";
 // 15 lb/ft²: ANSI/KCMA A161.1-2012, clause 7.1, as quoted in a trade journal.
 constexpr double kUsualPressure = 718;
 constexpr double kSagShare = 360;  // sag limit: short side / 360, common practice, no source
@@ -60,8 +61,8 @@ class Strength {
       const double thicker = plate.thickness * (std::cbrt(sag / most) - 1);
       finding.message = "the bottom sags " + Shown(sag) + " under " +
                         FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
-                        " by the estimate: make it " + Shown(thicker) +
-                        " thicker, or set a muntin under its middle";
+                        " (estimated): make it " + Shown(thicker) +
+                        " thicker, or add a muntin under the center";
     }
     out.push_back(std::move(finding));
   }
@@ -78,8 +79,7 @@ class Strength {
     if (!load) {
       out.push_back({CheckCode::kSlideLoad, Level::kNote, id,
                      "the load \"" + leaf->load.value +
-                         "\" is no weight such as \"20 lb\" or \"9 kg\", so nothing is reckoned "
-                         "with it",
+                         "\" is not a weight (write \"20 lb\" or \"9 kg\"), so it was ignored",
                      std::nullopt, std::nullopt, kSlideSource});
       return;
     }
@@ -92,11 +92,11 @@ class Strength {
         leaf.override_index < 0
             ? BankRules(spec_)
             : DrawerRules(spec_, spec_.overrides[static_cast<std::size_t>(leaf.override_index)]);
-    const std::string carried = FormatMass(mass, bank_.units) + " with box and front";
+    const std::string carried = FormatMass(mass, bank_.units) + " including box and front";
     Finding finding{CheckCode::kSlideLoad,
                     Level::kNote,
                     id,
-                    "take slides rated for at least " + carried,
+                    "use slides rated for at least " + carried,
                     std::nullopt,
                     std::nullopt,
                     kSlideSource};
@@ -111,7 +111,7 @@ class Strength {
     }
     finding.level = Level::kFail;
     finding.message = "the slides are rated for " + FormatMass(*rating, bank_.units) +
-                      " and carry " + carried + ": take slides rated " +
+                      " but carry " + carried + ": use slides rated " +
                       FormatMass(mass - *rating, bank_.units) + " higher, or put less in";
     return finding;
   }

@@ -13,23 +13,23 @@ namespace tillwright {
 namespace {
 
 constexpr const char* kPurpose =
-    "Tillwright sizes banks of drawers and the casework round them, exactly.";
+    "Tillwright sizes banks of drawers and the casework around them, exactly.";
 
 constexpr const char* kShortHelp =
-    "Tillwright sizes banks of drawers and the casework round them, exactly.\n"
+    "Tillwright sizes banks of drawers and the casework around them, exactly.\n"
     "\n"
     "  tillwright new -o bank.json         a starter spec to change\n"
     "  tillwright size bank.json           every size, as tables for the shop\n"
     "  tillwright check bank.json          whether its gaps will come out even, all year round\n"
     "  tillwright draw bank.json -o out    dimensioned drawings\n"
     "\n"
-    "tillwright --help tells the rest.\n";
+    "tillwright --help lists the rest.\n";
 
 constexpr const char* kFooter =
     "\nSPEC is a file, or - for standard input.\n"
     "Exit status: 0 solved and no check fails; 1 solved, but a check fails; 2 the command line is\n"
     "wrong; 3 the spec is wrong or cannot be solved; 4 a file cannot be read or written.\n"
-    "NO_COLOR in the environment turns colour off.";
+    "NO_COLOR in the environment turns color off.";
 
 // One record a command: CLI11, help and suggestions all come from it.
 struct CommandRow {
@@ -42,7 +42,7 @@ struct CommandRow {
 constexpr CommandRow kCommands[] = {
     {Command::kSize, "size", "Solve a spec; print every size as tables, or the result as JSON",
      "tillwright size specs/sewing-frame-pedestal.json", true, true, true},
-    {Command::kCheck, "check", "Check the gaps: tolerances, season, what was measured, spacers",
+    {Command::kCheck, "check", "Check the gaps: tolerances, seasons, what you measured, spacers",
      "tillwright check specs/finishing-tool-chest.json", true, true, true},
     {Command::kDraw, "draw", "Draw dimensioned views, details, parts and sheets into a folder",
      "tillwright draw specs/sewing-frame-pedestal.json -o out", true, true, true},
@@ -56,7 +56,7 @@ constexpr CommandRow kCommands[] = {
      true},
     {Command::kStock, "stock", "Lay the parts out on sheets and boards; print what to buy and cut",
      "tillwright stock specs/sewing-frame-pedestal.json", true, true, true},
-    {Command::kWhy, "why", "Tell how one dimension came about",
+    {Command::kWhy, "why", "Explain how one dimension was calculated",
      "tillwright why specs/sewing-frame-pedestal.json D2.box.width", true, true, false},
     {Command::kNew, "new", "Print a starter spec, commented", "tillwright new -o bank.json", false,
      false, true},
@@ -71,7 +71,7 @@ class Parser {
     app_.footer(kFooter);
     app_.fallthrough();
     app_.require_subcommand(0, 1);
-    app_.add_option("--color", color_, "Colour: auto (on a terminal), always, never")
+    app_.add_option("--color", color_, "Color: auto (on a terminal), always, never")
         ->check(CLI::IsMember({"auto", "always", "never"}))
         ->type_name("WHEN");
     for (const CommandRow& row : kCommands) Add(row);
@@ -129,9 +129,9 @@ class Parser {
     if (row.takes_output) {
       const bool folder = row.command == Command::kDraw || row.command == Command::kShop ||
                           row.command == Command::kStock;
-      CLI::Option* output =
-          sub->add_option("-o,--output", options_.output,
-                          folder ? "The folder to write into" : "The file to write, or - for here");
+      CLI::Option* output = sub->add_option(
+          "-o,--output", options_.output,
+          folder ? "The folder to write into" : "The file to write, or - for standard output");
       output->type_name(folder ? "DIR" : "FILE");
       if (row.command != Command::kStock && (folder || row.command == Command::kStick)) {
         output->required();
@@ -153,13 +153,14 @@ class Parser {
                       "Also write the fitting sheet, as SVG and PDF, into this folder")
           ->type_name("DIR");
     }
-    if (row.takes_json) sub->add_flag("--json", options_.json, "JSON, errors too");
+    if (row.takes_json) sub->add_flag("--json", options_.json, "Print JSON, errors included");
   }
 
   void AddDrawOptions(CLI::App& sub) {
     DrawOptions& draw = options_.draw;
-    sub.add_option("--format", options_.format,
-                   "svg: a file a view and a sheet; pdf: one file of all sheets; png: previews")
+    sub.add_option(
+           "--format", options_.format,
+           "svg: one file for each view and sheet; pdf: one file of all sheets; png: previews")
         ->check(CLI::IsMember({"svg", "pdf", "png"}))
         ->type_name("FORMAT");
     sub.add_option("--view", draw.views,
@@ -168,12 +169,12 @@ class Parser {
         ->allow_extra_args(false)
         ->type_name("VIEW");
     sub.add_option("--scale", draw.scale,
-                   "Of elevation, section and plan, such as 1:8 (the largest that fits)")
+                   "Scale of elevation, section and plan, such as 1:8 (the largest that fits)")
         ->check([](const std::string& text) {
-          return IsScale(text) ? std::string() : "\"" + text + "\" is no scale such as 1:8";
+          return IsScale(text) ? std::string() : "\"" + text + "\" is not a scale such as 1:8";
         })
         ->type_name("SCALE");
-    sub.add_option("--sizes", sizes_, "all, or the key sizes only")
+    sub.add_option("--sizes", sizes_, "All dimensions, or only the key ones")
         ->check(CLI::IsMember({"all", "key"}))
         ->type_name("WHICH");
     sub.add_flag("--hidden", draw.hidden_boxes, "Show the boxes behind the fronts");
@@ -182,7 +183,8 @@ class Parser {
 
   void AddStockOptions(CLI::App& sub) {
     sub.add_option("--format", options_.format,
-                   "Of the drawings: svg: a file a sheet; pdf: one file of all; png: previews")
+                   "Format of the drawings: svg: one file for each sheet; pdf: one file of all; "
+                   "png: previews")
         ->check(CLI::IsMember({"svg", "pdf", "png"}))
         ->type_name("FORMAT");
     AddSheetOptions(sub);
@@ -191,7 +193,8 @@ class Parser {
   // What every command that makes sheets takes.
   void AddSheetOptions(CLI::App& sub) {
     DrawOptions& draw = options_.draw;
-    sub.add_option("--paper", draw.paper, "A4, A3, Letter or Tabloid (Letter for inches, else A4)")
+    sub.add_option("--paper", draw.paper,
+                   "Letter, Tabloid, A4 or A3 (Letter for inches, otherwise A4)")
         ->transform(CLI::IsMember(Texts(PaperNames()), CLI::ignore_case))
         ->type_name("PAPER");
     sub.add_option("--date", draw.date, "A date for the title block, as typed")->type_name("DATE");
@@ -200,20 +203,22 @@ class Parser {
   void AddStickOptions(CLI::App& sub) {
     StickOptions& stick = options_.stick;
     sub.add_option("--format", options_.format,
-                   "pdf: one file of all pages; svg: a file a stick into the folder -o, or, with "
-                   "--paper, a file a page")
+                   "pdf: one file of all pages; svg: one file for each stick in the folder -o, or, "
+                   "with --paper, one for each page")
         ->check(CLI::IsMember({"pdf", "svg"}))
         ->type_name("FORMAT");
     sub.add_option("--paper", stick.paper,
-                   "A4, A3, Letter, Tabloid or roll (Letter for inches, else A4)")
+                   "Letter, Tabloid, A4, A3 or roll (Letter for inches, otherwise A4)")
         ->transform(CLI::IsMember(Texts(StickPaperNames()), CLI::ignore_case))
         ->type_name("PAPER");
-    AddRead(sub, "--roll-width", "Width of the roll, as 24in or 610 (mm)", "LENGTH", ReadRollWidth);
+    AddRead(sub, "--roll-width", "Width of the roll, such as 24in or 610 (mm)", "LENGTH",
+            ReadRollWidth);
     AddRead(sub, "--max-length", "Longest page of a roll, at most 200in", "LENGTH", ReadMaxLength);
-    AddRead(sub, "--margin", "What the printer leaves free at each edge (10 mm)", "LENGTH",
+    AddRead(sub, "--margin", "What the printer leaves unprinted at each edge (10 mm)", "LENGTH",
             ReadMargin);
-    AddRead(sub, "--correct", "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars makes up for a printer",
-            "BARS", ReadCorrection);
+    AddRead(sub, "--correct",
+            "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars, to correct for the printer", "BARS",
+            ReadCorrection);
     AddRead(sub, "--screws", "Rows of slide screws, SETBACK:PITCH (--mark screws: 37:32 mm)", "ROW",
             ReadScrews);
     sub.add_option_function<std::vector<std::string>>(
@@ -221,8 +226,8 @@ class Parser {
            [&stick](const std::vector<std::string>& words) {
              for (const std::string& word : words) ReadStickMark(word, stick);
            },
-           "case, box, front: these lanes only; datum-up, mirror: how they lie; in, mm, both: "
-           "units; screws: rows along the slides; several with commas")
+           "case, box, front: only these lanes; datum-up, mirror: orientation; in, mm, both: "
+           "units; screws: rows along the slides; separate several with commas")
         ->check(CLI::IsMember(StickMarkWords()))
         ->delimiter(',')
         ->allow_extra_args(false)

@@ -62,7 +62,7 @@ class CaseReader {
       if (out.width.typed && !out.depth.typed) {
         ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, worktop.place(),
                     "a worktop whose width is given needs its depth too",
-                    "add \"depth\": …, or take \"width\" out");
+                    "add \"depth\": …, or remove \"width\"");
       }
     });
   }
@@ -106,8 +106,8 @@ class CaseReader {
       out_.stretchers.place = stretchers.place();
       stretchers.LengthOf("width", Sign::kPositive, out_.stretchers.width);
       if (!out_.top_none) return;
-      Conflict("stretchers", "stretchers lie where the top would, and \"top\" is \"none\"",
-               "give \"top\" as their thickness, or take \"stretchers\" out");
+      Conflict("stretchers", "stretchers take the place of the top, but \"top\" is \"none\"",
+               "give \"top\" as their thickness, or remove \"stretchers\"");
     });
   }
 
@@ -118,8 +118,8 @@ class CaseReader {
       kick.LengthOf("height", Sign::kPositive, out_.toe_kick.height);
       kick.LengthOf("setback", Sign::kPositive, out_.toe_kick.setback);
       if (!o_.Has("raise")) return;
-      Conflict("raise", "the toe kick's height already sets the bottom up",
-               "take \"raise\" out, and give \"toe_kick\" the height");
+      Conflict("raise", "the toe kick's height already raises the bottom",
+               "remove \"raise\", and give the height in \"toe_kick\"");
     });
     Object("feet", "feet", [&](ObjectReader& feet) {
       out_.feet.typed = true;
@@ -129,7 +129,7 @@ class CaseReader {
       feet.WholeNumber("count", 1, 1000, out_.feet.count);
       if (!out_.toe_kick.typed) return;
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",
-               "take \"feet\" or \"toe_kick\" out");
+               "remove \"feet\" or \"toe_kick\"");
     });
   }
 

@@ -10,15 +10,17 @@
 namespace tillwright {
 
 inline constexpr std::array kToleranceKeys{
-    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
+    KeyRow{"cut", "length-or-zero", "How accurately a front is cut, plus or minus.",
            "1/64 in, or 0.4 mm"},
-    KeyRow{"place", "length-or-zero", "How true a front is set.", "1/64 in, or 0.4 mm"},
-    KeyRow{"opening", "length-or-zero", "How true the opening is.", "1/32 in, or 0.8 mm"},
+    KeyRow{"place", "length-or-zero", "How accurately a front is set, plus or minus.",
+           "1/64 in, or 0.4 mm"},
+    KeyRow{"opening", "length-or-zero", "How accurate the opening is, plus or minus.",
+           "1/32 in, or 0.8 mm"},
 };
 
 inline constexpr std::array kLimitsKeys{
-    KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
-    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", "3/16 in, or 4.8 mm"},
+    KeyRow{"least", "length-or-zero", "The minimum any gap may become.", "1/32 in, or 0.8 mm"},
+    KeyRow{"greatest", "length-or-zero", "The maximum any gap may become.", "3/16 in, or 4.8 mm"},
 };
 
 inline constexpr std::array kSeasonKeys{
@@ -64,7 +66,7 @@ inline constexpr std::array kMeasuredPartKeys{
 
 inline constexpr std::array kSpacerKeys{
     KeyRow{"name", "text", "What it is.", kNone},
-    KeyRow{"thickness", "length", "Of one.", kNone},
+    KeyRow{"thickness", "length", "Thickness of one.", kNone},
     KeyRow{"count", "count", "How many there are.", "1"},
 };
 

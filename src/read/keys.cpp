@@ -12,57 +12,58 @@ namespace tillwright {
 namespace {
 
 constexpr std::array kSpecKeys{
-    KeyRow{"$schema", "text", "Where an editor finds this schema; not used otherwise.", kNone},
+    KeyRow{"$schema", "text", "Where an editor finds this schema; otherwise ignored.", kNone},
     KeyRow{"title", "text", "What the piece is called on sheets and lists.", kNone},
     KeyRow{"units", "choice:units", "What a bare number means, and how results are shown.", "in"},
     KeyRow{"round", "length", "Shop increment: parts are cut to whole multiples of it.",
            "1/32 in, or 0.5 mm"},
-    KeyRow{"opening", "opening", "The clear space the bank lives in.", kNone},
-    KeyRow{"case", "case", "The case from its outer sizes, instead of the opening.", kNone},
+    KeyRow{"opening", "opening", "The clear opening the bank goes in.", kNone},
+    KeyRow{"case", "case", "The case by its outer sizes, instead of the opening.", kNone},
     KeyRow{"fronts", "fronts", "The fronts: style, thickness, gaps, overlays or edges.", kNone},
     KeyRow{"slides", "slides", "What the drawers run on.", kNone},
     KeyRow{"box", "box", "How the drawer boxes are made.", kNone},
-    KeyRow{"screws", "screws", "Lengths of the screws at hand, to be checked.", kNone},
-    KeyRow{"allowance", "allowance", "What solid parts are sawn larger than finished.",
+    KeyRow{"screws", "screws", "Lengths of the screws you have, to be checked.", kNone},
+    KeyRow{"allowance", "allowance", "Extra size for rough-cutting solid parts.",
            "1 by 1/4 in, or 25 by 6 mm"},
-    KeyRow{"glue_up", "glue-up", "Boards that solid parts wider than one are glued up from.",
+    KeyRow{"glue_up", "glue-up", "Board width for gluing up wide solid parts.",
            "the widest of \"stock\""},
-    KeyRow{"edge_band", "edge-band", "Bands on the edges of sheet parts that are seen.", "none"},
+    KeyRow{"edge_band", "edge-band", "Banding on the visible edges of sheet parts.", "none"},
     KeyRow{"graduate", "graduate", "How the fronts of \"drawers\" share the height.", "equal"},
     KeyRow{"divider", "divider", "Thickness of dividers between \"drawers\", or \"none\".",
-           "none, but where drawers need something to stand on"},
+           "none, unless drawers need something to rest on"},
     KeyRow{"gap", "length-or-zero", "Gap between the fronts of \"drawers\".", "fronts.gap"},
-    KeyRow{"grid", "length",
-           "Every front's size plus one gap is a multiple of this (32 mm system).", kNone},
+    KeyRow{"grid", "length", "Every front plus one gap is a multiple of this (32 mm system).",
+           kNone},
     KeyRow{"drawers", "list:drawer", "The drawers, top to bottom.", kNone},
     KeyRow{"layout", "node", "A tree of rows and columns, instead of \"drawers\".", kNone},
-    KeyRow{"tolerance", "tolerance", "How true parts are cut and set.", kNone},
-    KeyRow{"setting", "choice:setting", "How fronts are set: from spacers, or each to its line.",
-           "spaced"},
-    KeyRow{"limits", "limits", "The least and greatest that any gap may become.", kNone},
+    KeyRow{"tolerance", "tolerance", "How accurately parts are cut and set.", kNone},
+    KeyRow{"setting", "choice:setting",
+           "How fronts are set: from spacers, or each to its own line.", "spaced"},
+    KeyRow{"limits", "limits", "The minimum and maximum any gap may become.", kNone},
     KeyRow{"season", "season", "Moisture of the wood when made, and at its driest and dampest.",
            kNone},
-    KeyRow{"measured", "measured", "What was measured on the piece as it stands.", kNone},
-    KeyRow{"spacers", "list:spacer", "Spacers and shims at hand.", kNone},
+    KeyRow{"measured", "measured", "What you measured on the piece as built.", kNone},
+    KeyRow{"spacers", "list:spacer", "Spacers and shims you have.", kNone},
     KeyRow{"stock", "stock-list", "The sheets and boards that parts are cut from.",
            "sheets 96 by 48 in (2440 by 1220 mm), boards 96 by 6 in (2400 by 150 mm)"},
 };
 
 constexpr std::array kOpeningKeys{
     KeyRow{"width", "length", "Between the case sides.", kNone},
-    KeyRow{"height", "length", "From the case bottom's upper face to the underside of the top.",
+    KeyRow{"height", "length", "From the top face of the case bottom to the underside of the top.",
            kNone},
     KeyRow{"depth", "length", "From the case's front edges to the inside of the back.", kNone},
 };
 
 constexpr std::array kFrontsKeys{
-    KeyRow{"style", "choice:front-style", "Over the opening's edges, or inside them.", "overlay"},
+    KeyRow{"style", "choice:front-style", "Over the edges of the opening, or inside it.",
+           "overlay"},
     KeyRow{"thickness", "length", "Thickness of the fronts.", "3/4 in, or 19 mm"},
-    KeyRow{"gap", "length-or-zero", "Between neighbouring fronts.", "1/8 in, or 3 mm"},
-    KeyRow{
-        "overlay", "overlay",
-        "Overlay: how far fronts cover the case beyond the opening's edge, for all edges or each.",
-        "5/8 in, or 16 mm"},
+    KeyRow{"gap", "length-or-zero", "Between neighboring fronts.", "1/8 in, or 3 mm"},
+    KeyRow{"overlay", "overlay",
+           "Overlay: how far fronts cover the case past the edge of the opening, for all edges or "
+           "each.",
+           "5/8 in, or 16 mm"},
     KeyRow{"edge", "edge", "Inset: the gap to the opening's edge, for all edges or each.",
            "1/8 in, or 3 mm"},
     KeyRow{"material", "text", "What the fronts are made of.", kNone},
@@ -70,15 +71,16 @@ constexpr std::array kFrontsKeys{
     KeyRow{"cut", "choice:sawn", "How solid fronts were sawn.", "flat"},
     KeyRow{"held", "choice:held", "Where a front is held while the wood moves.", "middle"},
     KeyRow{"match", "choice:match",
-           "Which fronts are cut out of one piece in their order, so that the grain runs on.",
-           "none"},
+           "Which fronts are cut in sequence from one board so the grain continues.", "none"},
     KeyRow{"pull", "pull-or-none", "The holes for pulls, or \"none\".", "none"},
 };
 
 constexpr std::array kPullKeys{
-    KeyRow{"centers", "length-or-zero", "Between a pull's two holes; zero: one hole, a knob.", "0"},
+    KeyRow{"centers", "length-or-zero",
+           "Between the two holes of a pull; zero for a knob, one hole.", "0"},
     KeyRow{"down", "length", "From the front's top edge to the holes.", "half the front's height"},
-    KeyRow{"count", "pull-count", "Pulls on one front; two stand at a quarter and three quarters.",
+    KeyRow{"count", "pull-count",
+           "Pulls on one front; two are placed at one quarter and three quarters.",
            "1; 2 on a front wider than 24 in (610 mm)"},
 };
 
@@ -86,7 +88,8 @@ constexpr std::array kFrontKeys{
     KeyRow{"thickness", "length", "Thickness of this front.", "fronts.thickness"},
     KeyRow{"material", "text", "What this front is made of.", "fronts.material"},
     KeyRow{"grain", "choice:grain", "Which way its grain runs.", "fronts.grain"},
-    KeyRow{"pull", "pull-or-none", "Its pull, merged over the bank's, or \"none\".", "fronts.pull"},
+    KeyRow{"pull", "pull-or-none", "Its pull, overriding the bank's key by key, or \"none\".",
+           "fronts.pull"},
 };
 
 constexpr std::array kOverlayEdgesKeys{
@@ -112,29 +115,29 @@ constexpr std::array kSlidesKeys{
     KeyRow{"type", "choice:slide", "The kind of slide.", "side-mount"},
     KeyRow{"length", "slide-length", "Length of the slides, or \"auto\": the longest that fits.",
            "auto"},
-    KeyRow{"lengths", "list:length", "The lengths there are to choose from.",
+    KeyRow{"lengths", "list:length", "The lengths available.",
            "10 to 28 in by 2, or 250 to 700 mm by 50"},
     KeyRow{"clearance", "length-or-zero", "Space at each side of the box (not undermount).",
            "by type: 1/2 in, 1/8 in, 1/32 in"},
-    KeyRow{"deduct", "length-or-zero", "Undermount: the cell less this is the box's inside width.",
-           "42 mm"},
-    KeyRow{"side_max", "length", "Undermount: the thickest box side the slide takes.", "16 mm"},
-    KeyRow{"behind", "length-or-zero", "Space that stays free behind the box.",
+    KeyRow{"deduct", "length-or-zero",
+           "Undermount: the opening width minus this is the inside width of the box.", "42 mm"},
+    KeyRow{"side_max", "length", "Undermount: the thickest box side that fits the slide.", "16 mm"},
+    KeyRow{"behind", "length-or-zero", "Clearance behind the box.",
            "1/2 in (13 mm); undermount 3/4 in (19 mm)"},
-    KeyRow{"line", "length-or-zero", "Height of the slide line above the box's lower edge.",
+    KeyRow{"line", "length-or-zero", "Height of the slide line above the bottom of the box.",
            "side-mount 7/8 in (22 mm), others 0"},
-    KeyRow{"rating", "weight", "What a pair of the slides carries.", kNone},
+    KeyRow{"rating", "weight", "Load rating of a pair of slides.", kNone},
 };
 
 constexpr std::array kBoxKeys{
     KeyRow{"side", "stock", "The box sides.", "1/2 in, or 12 mm"},
-    KeyRow{"end", "stock", "The box ends.", "as the sides"},
-    KeyRow{"corner", "corner", "How sides and ends meet.", "butt"},
+    KeyRow{"end", "stock", "The box front and back.", "as the sides"},
+    KeyRow{"corner", "corner", "How the sides meet the box front and back.", "butt"},
     KeyRow{"bottom", "bottom", "The bottom panel.", "1/4 in (6 mm) in a groove"},
     KeyRow{"clear_below", "length-or-zero", "Space below the box.", "by slide type"},
     KeyRow{"clear_above", "length-or-zero", "Space above the box.", "by slide type"},
-    KeyRow{"height", "length", "Height of the box, as typed.", "what the cell allows"},
-    KeyRow{"heights", "list:length", "Stock heights: the tallest that fits is taken.", kNone},
+    KeyRow{"height", "length", "Height of the box, as typed.", "what fits the opening"},
+    KeyRow{"heights", "list:length", "Stock heights: the tallest that fits is used.", kNone},
     KeyRow{"depth", "length", "Depth of the box.", "the slide's length"},
 };
 
@@ -146,25 +149,28 @@ constexpr std::array kStockKeys{
 constexpr std::array kCornerKeys{
     KeyRow{"joint", "choice:corner", "The corner joint.", "butt"},
     KeyRow{"depth", "length", "Rabbet and dado: depth into the sides.", "half the side"},
-    KeyRow{"lap", "length", "Half-blind dovetail: left uncut on the ends' outer faces.",
-           "a quarter of the end"},
+    KeyRow{"lap", "length",
+           "Half-blind dovetail: wood left on the outer faces of the box front and back.",
+           "a quarter of their thickness"},
     KeyRow{"back_setback", "length-or-zero",
-           "Butt, rabbet and dado: how far the back end stands in from the sides' rear ends.", "0"},
+           "Butt, rabbet and dado: how far the box back is set in from the rear ends of the sides.",
+           "0"},
 };
 
 constexpr std::array kBottomKeys{
     KeyRow{"thickness", "length", "Thickness, as measured.", "1/4 in, or 6 mm"},
-    KeyRow{"fit", "choice:bottom-fit", "How the bottom is fixed.", "groove"},
+    KeyRow{"fit", "choice:bottom-fit", "How the bottom is attached.", "groove"},
     KeyRow{"depth", "length", "Groove and rabbet: depth.", "1/4 in, or 6 mm"},
-    KeyRow{"up", "length-or-zero", "Groove: its lower side above the box's lower edge.",
+    KeyRow{"up", "length-or-zero",
+           "Groove: height of the groove's lower edge above the bottom of the side.",
            "by slide type: 1/4 in or 1/2 in"},
-    KeyRow{"play", "length-or-zero", "Groove and rabbet: play per edge.", "1/32 in, or 0.8 mm"},
-    KeyRow{"open_back", "flag", "Groove: the back end stops above the bottom.", "false"},
+    KeyRow{"play", "length-or-zero", "Groove and rabbet: play at each edge.", "1/32 in, or 0.8 mm"},
+    KeyRow{"open_back", "flag", "Groove: the box back stops above the bottom panel.", "false"},
     KeyRow{"material", "text", "What the bottom is made of.", kNone},
 };
 
 constexpr std::array kScrewKeys{
-    KeyRow{"front", "length", "From inside the box through its front end into the front.", kNone},
+    KeyRow{"front", "length", "From inside the box, through the box front, into the front.", kNone},
     KeyRow{"slide", "length", "From the slide into the box side.", kNone},
     KeyRow{"pocket", "length", "Pocket screws that join the case.", kNone},
 };
@@ -175,32 +181,33 @@ constexpr std::array kAllowanceKeys{
 };
 
 constexpr std::array kGlueUpKeys{
-    KeyRow{"board", "length", "The widest board at hand.", kNone},
+    KeyRow{"board", "length", "The widest board you have.", kNone},
     KeyRow{"joint", "length-or-zero", "What jointing takes at each joint.", "1/16 in, or 1.5 mm"},
 };
 
 constexpr std::array kEdgeBandKeys{
-    KeyRow{"thickness", "length-or-zero", "Thickness: parts are sawn smaller by it.", "0"},
+    KeyRow{"thickness", "length-or-zero", "Thickness: parts are sawn smaller by this.", "0"},
     KeyRow{"material", "text", "What it is made of.", kNone},
     KeyRow{"fronts", "flag", "On all edges of the fronts.", "true"},
     KeyRow{"case", "flag", "On the front edges of the case, its dividers and partitions.", "true"},
-    KeyRow{"boxes", "flag", "On the upper edges of the boxes.", "false"},
+    KeyRow{"boxes", "flag", "On the top edges of the boxes.", "false"},
 };
 
 constexpr std::array kGraduateKeys{
-    KeyRow{"scheme", "choice:graduation", "How sizes follow one another.", "equal"},
-    KeyRow{"step", "signed-length", "Arithmetic: each front larger than the one before by this.",
-           kNone},
+    KeyRow{"scheme", "choice:graduation", "How sizes graduate.", "equal"},
+    KeyRow{"step", "signed-length",
+           "Arithmetic: each front is this much larger than the one before.", kNone},
     KeyRow{"first", "length", "Arithmetic and geometric: size of the first front.", kNone},
-    KeyRow{"ratio", "ratio", "Geometric: each front so many times the one before.", kNone},
+    KeyRow{"ratio", "ratio", "Geometric: each front is this many times the one before.", kNone},
     KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
 };
 
 constexpr std::array kSizeKeys{
     KeyRow{"exact", "length", "Size of the front along the split, as typed.", kNone},
-    KeyRow{"min", "length", "Least size of the front along the split.", kNone},
-    KeyRow{"max", "length", "Greatest size of the front along the split.", kNone},
-    KeyRow{"weight", "ratio", "Share of the length beside the others (equal graduation).", "1"},
+    KeyRow{"min", "length", "Minimum size of the front along the split.", kNone},
+    KeyRow{"max", "length", "Maximum size of the front along the split.", kNone},
+    KeyRow{"weight", "ratio", "Share of the length relative to the others (equal graduation).",
+           "1"},
 };
 
 // The keys of something that takes its place along a split: its own, and the size keys between.
@@ -220,10 +227,10 @@ constexpr auto kDrawerKeys = WithSizeKeys(
     },
     std::array{
         KeyRow{"front", "front", "This front's own keys.", kNone},
-        KeyRow{"slides", "slides", "This drawer's own keys, merged over the bank's.", kNone},
-        KeyRow{"box", "box", "This drawer's own keys, merged over the bank's.", kNone},
-        KeyRow{"contents", "text", "What goes into it.", kNone},
-        KeyRow{"load", "text-or-number", "What its contents weigh.", kNone},
+        KeyRow{"slides", "slides", "This drawer's own keys, overriding the bank's.", kNone},
+        KeyRow{"box", "box", "This drawer's own keys, overriding the bank's.", kNone},
+        KeyRow{"contents", "text", "What goes in it.", kNone},
+        KeyRow{"load", "text-or-number", "Weight of its contents.", kNone},
     });
 
 constexpr auto kBlankKeys = WithSizeKeys(
@@ -250,49 +257,50 @@ constexpr auto kNodeKeys = WithSizeKeys(
     },
     std::array{
         KeyRow{"graduate", "graduate", "How the children share the length.", "equal"},
-        KeyRow{"divider", "divider", "Thickness of the members between the children, or \"none\".",
-               "as the case's sides where drawers need them"},
+        KeyRow{"divider", "divider",
+               "Thickness of the dividers or partitions between the children, or \"none\".",
+               "as the case sides, where drawers need them"},
         KeyRow{"gap", "length-or-zero", "Gap between the children's fronts.", "fronts.gap"},
     });
 
 constexpr std::array kObjects{
-    ObjectRow{"spec", "A bank of drawers to be sized.", kSpecKeys},
-    ObjectRow{"opening", "The clear space the bank lives in.", kOpeningKeys},
-    ObjectRow{"case", "The case from its outer sizes.", kCaseKeys},
+    ObjectRow{"spec", "A bank of drawers to size.", kSpecKeys},
+    ObjectRow{"opening", "The clear opening the bank goes in.", kOpeningKeys},
+    ObjectRow{"case", "The case by its outer sizes.", kCaseKeys},
     ObjectRow{"case-joint", "The joint of the case.", kCaseJointKeys},
     ObjectRow{"back", "The back of the case.", kCaseBackKeys},
     ObjectRow{"stretchers", "Two rails across the case instead of a top.", kStretcherKeys},
     ObjectRow{"toe-kick", "A board set back under the case.", kToeKickKeys},
     ObjectRow{"feet", "Feet under the case.", kFeetKeys},
     ObjectRow{"face-frame", "Stiles and rails on the front of the case.", kFaceFrameKeys},
-    ObjectRow{"web-frame", "Dividers made as frames.", kWebFrameKeys},
-    ObjectRow{"worktop", "The worktop that the case stands under.", kWorktopKeys},
+    ObjectRow{"web-frame", "Dividers built as frames.", kWebFrameKeys},
+    ObjectRow{"worktop", "The worktop above the case.", kWorktopKeys},
     ObjectRow{"fronts", "The fronts of the bank.", kFrontsKeys},
     ObjectRow{"front", "One front's own keys.", kFrontKeys},
-    ObjectRow{"pull", "The holes for pulls, on a front.", kPullKeys},
+    ObjectRow{"pull", "The holes for pulls on a front.", kPullKeys},
     ObjectRow{"overlay-edges", "An overlay for each edge.", kOverlayEdgesKeys},
     ObjectRow{"reveal", "An overlay given by what it leaves uncovered.", kRevealKeys},
     ObjectRow{"edges", "An edge gap for each edge.", kEdgesKeys},
     ObjectRow{"slides", "What drawers run on.", kSlidesKeys},
     ObjectRow{"box", "How boxes are made.", kBoxKeys},
-    ObjectRow{"stock", "Stock of a part.", kStockKeys},
+    ObjectRow{"stock", "The stock a part is made from.", kStockKeys},
     ObjectRow{"corner", "The corner joint of the boxes.", kCornerKeys},
     ObjectRow{"bottom", "The bottom of the boxes.", kBottomKeys},
     ObjectRow{"screws", "Lengths of screws.", kScrewKeys},
-    ObjectRow{"allowance", "What solid parts are sawn larger than finished.", kAllowanceKeys},
-    ObjectRow{"glue-up", "Boards that solid parts wider than one are glued up from.", kGlueUpKeys},
-    ObjectRow{"edge-band", "Bands on the edges of sheet parts that are seen.", kEdgeBandKeys},
+    ObjectRow{"allowance", "Extra size for rough-cutting solid parts.", kAllowanceKeys},
+    ObjectRow{"glue-up", "Board width for gluing up wide solid parts.", kGlueUpKeys},
+    ObjectRow{"edge-band", "Banding on the visible edges of sheet parts.", kEdgeBandKeys},
     ObjectRow{"graduate", "How fronts share a length.", kGraduateKeys},
     ObjectRow{"drawer", "One drawer.", kDrawerKeys},
     ObjectRow{"blank", "A fixed false front.", kBlankKeys},
     ObjectRow{"open", "An open space.", kOpenKeys},
     ObjectRow{"node", "A node of the layout: rows, columns, or one leaf.", kNodeKeys},
-    ObjectRow{"tolerance", "How true parts are cut and set.", kToleranceKeys},
-    ObjectRow{"limits", "What any gap may become.", kLimitsKeys},
-    ObjectRow{"season", "Moisture over the year, in percent or as the climate it comes from.",
+    ObjectRow{"tolerance", "How accurately parts are cut and set.", kToleranceKeys},
+    ObjectRow{"limits", "The limits for every gap.", kLimitsKeys},
+    ObjectRow{"season", "Moisture over the year, in percent or as the climate that causes it.",
               kSeasonKeys},
-    ObjectRow{"climate", "Air that wood comes to rest in.", kClimateKeys},
-    ObjectRow{"measured", "What was measured.", kMeasuredKeys},
+    ObjectRow{"climate", "Climate the wood reaches equilibrium in.", kClimateKeys},
+    ObjectRow{"measured", "What you measured.", kMeasuredKeys},
     ObjectRow{"width-at", "A width and where it was measured.", kWidthAtKeys},
     ObjectRow{"measured-height", "Heights at both sides.", kMeasuredHeightKeys},
     ObjectRow{"diagonals", "Both diagonals.", kDiagonalsKeys},
@@ -300,7 +308,7 @@ constexpr std::array kObjects{
     ObjectRow{"spacer", "One kind of spacer.", kSpacerKeys},
     ObjectRow{"stock-list", "What parts are cut from, and with which saw.", kStockListKeys},
     ObjectRow{"stock-piece", "One kind of sheet or board.", kStockPieceKeys},
-    ObjectRow{"flaw", "A stretch to leave out.", kDefectKeys},
+    ObjectRow{"defect", "A stretch to cut around.", kDefectKeys},
 };
 
 }  // namespace

@@ -13,10 +13,9 @@ inline constexpr std::array kStockListKeys{
     KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", "1/8 in, or 3 mm"},
     KeyRow{"trim", "length-or-zero", "Taken off each edge of a sheet first, saw cut included.",
            "1/4 in, or 6 mm"},
-    KeyRow{"stages", "stages",
-           "How many times a sheet may be gone over, all cuts of one time the same way.",
+    KeyRow{"stages", "stages", "Most stages of cutting; each stage cuts one way only.",
            "as many as it takes"},
-    KeyRow{"waste", "ratio", "What boards are bought over the layouts, in percent.", "10"},
+    KeyRow{"waste", "ratio", "Extra to buy of solid wood beyond the layouts, in percent.", "10"},
     KeyRow{"sheets", "list:stock-piece", "Sheets that can be bought, and offcuts on hand.",
            "one of 96 by 48 in, or 2440 by 1220 mm"},
     KeyRow{"boards", "list:stock-piece", "Boards that can be bought or are on hand.",
@@ -29,10 +28,10 @@ inline constexpr std::array kStockPieceKeys{
     KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any"},
     KeyRow{"length", "length", "Along the grain.", kNone},
     KeyRow{"width", "length", "Across the grain.", kNone},
-    KeyRow{"count", "count", "How many there are.", "as many as wanted; 1 when on hand"},
-    KeyRow{"on_hand", "flag", "Paid for already: used before any is bought.", "false"},
-    KeyRow{"price", "ratio", "Of one.", kNone},
-    KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
+    KeyRow{"count", "count", "How many there are.", "as many as needed; 1 when on hand"},
+    KeyRow{"on_hand", "flag", "In the shop already: used before any is bought.", "false"},
+    KeyRow{"price", "ratio", "What one costs.", kNone},
+    KeyRow{"defects", "list:defect", "Defects along the length to cut around.", kNone},
 };
 
 inline constexpr std::array kDefectKeys{

@@ -353,7 +353,7 @@ bool TakeExact(Length length, Length increment, const std::vector<ApportionChild
   out.all_exact = job.flexible.empty();
   job.increment = increment;
   job.total = out.all_exact ? Length() : FloorTo(rest, increment);
-  out.sliver = rest - job.total;
+  out.remainder = rest - job.total;
   return true;
 }
 
@@ -379,7 +379,7 @@ Apportioned Apportion(Length length, Length increment, const std::vector<Apporti
     out.fault = Fault::kTooLong;
     // At least one increment each is needed.
     out.amount =
-        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.sliver + job.total);
+        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.remainder + job.total);
     return out;
   }
   ShareByScheme(job, children, scheme, out);

@@ -46,7 +46,7 @@ struct Share {
 
 struct Apportioned {
   std::vector<Share> shares;   // one a child; empty after an error
-  Length sliver;               // what is left of the length; negative when all-exact sizes exceed it
+  Length remainder;  // what is left of the length; negative when all-exact sizes exceed it
   bool all_exact = false;
   bool first_moved = false;    // bounds moved the first size of arithmetic with `first`
 

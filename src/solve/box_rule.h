@@ -99,10 +99,10 @@ class BoxRule {
   void ReportNoSlide(Length usable) {
     const Unit unit = context_.unit();
     ReportError(context_.diagnostics, DiagnosticCode::kNoSlide, place_,
-                "no slide length fits " + ToText(space_->id) + ": " +
-                    FormatWithUnit(usable, unit) + " of depth, of which " +
-                    FormatWithUnit(space_->slide.behind, unit) + " stays free behind the box",
-                "deepen the opening, or list shorter slides in \"lengths\"");
+                "no slide length fits " + ToText(space_->id) + ": " + FormatWithUnit(usable, unit) +
+                    " of depth, of which " + FormatWithUnit(space_->slide.behind, unit) +
+                    " is clearance behind the box",
+                "make the opening deeper, or list shorter slides in \"lengths\"");
   }
 
   // --- The box ----------------------------------------------------------------------------------
@@ -147,10 +147,10 @@ class BoxRule {
     N width = target;
     if (rules_->joint == CornerJoint::kButt || HasJointDepth(rules_->joint)) {
       const N beside = Beside();
-      ends = Name("front_end.length", FloorTo(target - beside, context_.round));
+      ends = Name("box_front.length", FloorTo(target - beside, context_.round));
       width = ends + beside;
     } else {
-      ends = Name("front_end.length", FloorTo(target, context_.round));
+      ends = Name("box_front.length", FloorTo(target, context_.round));
       width = ends;
     }
     width = Name("box.width", width);
@@ -160,9 +160,11 @@ class BoxRule {
     box.inside_width = Value(inside_width_);
     box.x = Value(Name("box.x", cell.x + HalfBelow(cell.width - width)));
     width_ = width;
-    return HasRoom(ends, "the length of the box ends", "widen the cell or thin the sides") &&
-           HasRoom(width, "the box's width", "widen the cell") &&
-           HasRoom(inside_width_, "the box's inside width", "widen the cell or thin the sides");
+    return HasRoom(ends, "the length of the box front and back",
+                   "make the opening wider or the sides thinner") &&
+           HasRoom(width, "the box's width", "make the opening wider") &&
+           HasRoom(inside_width_, "the box's inside width",
+                   "make the opening wider or the sides thinner");
   }
 
   bool Upright(const Cell<N>& cell) {
@@ -194,7 +196,7 @@ class BoxRule {
       ReportError(context_.diagnostics, DiagnosticCode::kNoSuchHeight, place_,
                   ToText(space_->id) + ": none of the stock heights fits the " +
                       FormatWithUnit(Value(space), context_.unit()) + " there is for the box",
-                  "add a lower one to \"heights\", or make the front taller");
+                  "add a shorter one to \"heights\", or make the front taller");
       return std::nullopt;
     }
     return t_.Chosen("the tallest stock height that fits", best, space, space);
@@ -253,11 +255,11 @@ class BoxRule {
     Box& box = space_->box;
     box.inside_height = Value(Name("box.inside_height", inside));
     box.wood_height = Value(Name("side.width", wood));
-    box.back_height = Value(Name("back_end.width", back));
-    const char* hint = "make the front taller or set the bottom lower";
+    box.back_height = Value(Name("box_back.width", back));
+    const char* hint = "make the front taller or lower the bottom";
     HasRoom(inside, "the box's inside height", hint);
     HasRoom(wood, "the height of the box sides", hint);
-    HasRoom(back, "the height of the back end", hint);
+    HasRoom(back, "the height of the box back", hint);
   }
 
   void Panel(const N& across, const N& deep) {
@@ -268,7 +270,7 @@ class BoxRule {
     const bool across_is_length = box.solid_bottom || box.panel_width >= box.panel_depth;
     Name(across_is_length ? "bottom.length" : "bottom.width", across);
     Name(across_is_length ? "bottom.width" : "bottom.length", deep);
-    HasRoom(across, "the bottom panel's width", "widen the cell");
+    HasRoom(across, "the bottom panel's width", "make the opening wider");
     HasRoom(deep, "the bottom panel's depth", "make the box deeper");
   }
 

@@ -42,7 +42,7 @@ class PieceRule {
   void Stretchers() {
     const Length over = 2 * c_.stretcher_width - c_.inside_depth;
     if (over > Length()) {
-      return NoRoom(spec_.stretchers.place, "two stretchers are deeper than the case", over,
+      return NoRoom(spec_.stretchers.place, "two stretchers are wider than the case is deep", over,
                     "make them narrower");
     }
     const Length x = HalfBelow(bank_.opening_width - c_.member_length);
@@ -68,7 +68,7 @@ class PieceRule {
                     "set it back less");
     }
     if (c_.kick_setback <= c_.front_in) {
-      return NoRoom(spec_.toe_kick.place, "the toe kick stands in the face frame",
+      return NoRoom(spec_.toe_kick.place, "the toe kick runs into the face frame",
                     c_.front_in - c_.kick_setback, "set it back more than the frame is thick");
     }
     Add(PartRole::kToeKick,
@@ -131,9 +131,10 @@ class PieceRule {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
     if (between <= Length()) {
-      return NoRoom(spec_.web_frame.place,
-                    "the rails of " + ToText(member) + "'s web frame are deeper than the case",
-                    -between, "make \"rail\" narrower");
+      return NoRoom(
+          spec_.web_frame.place,
+          "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
+          -between, "make \"rail\" narrower");
     }
     const Rect& r = member.rect;
     const auto add = [&](PartRole role, Length x, Length z, Length width, Length depth) {
@@ -189,7 +190,7 @@ class PieceRule {
   [[nodiscard]] Cut SeatIn(const Meeting& meeting, Length x, Length runner) const {
     const Rect& p = meeting.partition->rect;
     Cut cut;
-    cut.kind = c_.joint == CaseJoint::kGroove ? CutKind::kGroove : CutKind::kDado;
+    cut.kind = CutKind::kDado;
     cut.from = CutFrom::kLeftEdge;
     cut.offset = Max(Length(), p.x - x);
     cut.width = Min(c_.SeatWidth(p.width), runner - cut.offset);

@@ -265,13 +265,13 @@ class PartRule {
     }
   }
 
-  // In the sides: dados (at the very end: rabbets) for bottom and top, or grooves for the tongues
+  // In the sides: dadoes (at the very end: rabbets) for bottom and top, or dadoes for the tongues
   // along their inside faces.
   static void AddJointCuts(const CaseBuild& build, Part& side) {
     if (build.joint == CaseJoint::kButt) return;
     const auto kind_at = [&](bool at_end) {
-      if (build.joint == CaseJoint::kGroove) return CutKind::kGroove;
-      return at_end ? CutKind::kRabbet : CutKind::kDado;
+      const bool open = at_end && build.joint != CaseJoint::kGroove;
+      return open ? CutKind::kRabbet : CutKind::kDado;
     };
     const Length low = build.SeatWidth(build.bottom);
     side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,

@@ -56,7 +56,7 @@ class PullRule {
     if (!pull_.down.typed || pull_.down.value < height) return true;
     return Refuse(pull_.down.place, "the pull's holes, " + FormatWithUnit(pull_.down.value, unit_) +
                                         " down, miss the front of " + id_ + ", which is " +
-                                        FormatWithUnit(height, unit_) + " high");
+                                        FormatWithUnit(height, unit_) + " tall");
   }
 
   bool FitsAcross(Length centers, bool two) {

@@ -152,17 +152,18 @@ void CheckCorner(const CornerSpec& typed, CornerJoint joint, Diagnostics& out) {
          out);
   Refuse(typed.lap, HasLap(joint), "lap", word, "only a half-blind-dovetail has a lap", out);
   Refuse(typed.back_setback, HasSetback(joint), "back_setback", word,
-         "butt, rabbet and dado joints let the back end stand in", out);
+         "only with butt, rabbet and dado joints can the box back be set in", out);
 }
 
 void CheckBottom(const BottomSpec& typed, BottomFit fit, Diagnostics& out) {
   const bool groove = fit == BottomFit::kGroove;
   const bool let_in = fit != BottomFit::kApplied;
   const std::string word = std::string(Word(fit)) + " bottom";
-  Refuse(typed.up, groove, "up", word, "only a bottom in a groove is set up", out);
-  Refuse(typed.open_back, groove, "open_back", word, "only a bottom in a groove can run out", out);
-  Refuse(typed.depth, let_in, "depth", word, "an applied bottom is not let in", out);
-  Refuse(typed.play, let_in, "play", word, "an applied bottom is not let in", out);
+  Refuse(typed.up, groove, "up", word, "only a bottom in a groove can be raised", out);
+  Refuse(typed.open_back, groove, "open_back", word,
+         "only a bottom in a groove can run out under the box back", out);
+  Refuse(typed.depth, let_in, "depth", word, "an applied bottom has no groove or rabbet", out);
+  Refuse(typed.play, let_in, "play", word, "an applied bottom has no groove or rabbet", out);
 }
 
 void CheckOne(const SlideSpec& slides, const BoxSpec& box, const BoxRules& rules,
@@ -176,20 +177,21 @@ void CheckBack(const BackSpec& back, Diagnostics& out) {
   const BackFit fit = back.fit.value;
   const std::string word = std::string(Word(fit)) + " back";
   const bool let_in = fit == BackFit::kRabbet || fit == BackFit::kGroove;
-  Refuse(back.lap, fit == BackFit::kRabbet, "lap", word, "only a back in a rabbet laps", out);
+  Refuse(back.lap, fit == BackFit::kRabbet, "lap", word, "only a back in a rabbet has a \"lap\"",
+         out);
   Refuse(back.inset, fit == BackFit::kGroove, "inset", word,
          "only a back in a groove is set in from the rear", out);
   Refuse(back.depth, fit == BackFit::kGroove, "depth", word,
          "only a back in a groove has a depth; a rabbet has a \"lap\"", out);
-  Refuse(back.play, let_in, "play", word, "only a back that is let in has play", out);
+  Refuse(back.play, let_in, "play", word, "only a back in a rabbet or groove has play", out);
 }
 
 void CheckCase(const CaseSpec& casework, Diagnostics& out) {
   CheckBack(casework.back, out);
   Refuse(casework.joint.depth, casework.joint.type.value != CaseJoint::kButt, "depth", "butt",
-         "dado, rabbet and groove joints have a depth", out);
+         "dado, rabbet and tongue-and-dado joints have a depth", out);
   Refuse(casework.joint.tongue, casework.joint.type.value == CaseJoint::kGroove, "tongue",
-         Word(casework.joint.type.value), "only a groove joint has a tongue", out);
+         Word(casework.joint.type.value), "only a tongue-and-dado joint has a tongue", out);
 }
 
 const OverrideSpec kNoOverride;

@@ -11,15 +11,11 @@ constexpr std::array kUnit{"in"sv, "mm"sv};
 constexpr std::array kFrontStyle{"overlay"sv, "inset"sv};
 constexpr std::array kGrain{"horizontal"sv, "vertical"sv, "none"sv};
 constexpr std::array kSlideType{"side-mount"sv, "undermount"sv, "center-mount"sv, "wood-runner"sv};
-constexpr std::array kCornerJoint{"butt"sv,
-                                  "rabbet"sv,
-                                  "dado"sv,
-                                  "half-blind-dovetail"sv,
-                                  "through-dovetail"sv,
-                                  "finger"sv};
+constexpr std::array kCornerJoint{
+    "butt"sv, "rabbet"sv, "dado"sv, "half-blind-dovetail"sv, "through-dovetail"sv, "finger"sv};
 constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
-constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "groove"sv};
+constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "tongue-and-dado"sv};
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
 constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};

@@ -22,7 +22,7 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
     case PartRole::kBoxSide:
     case PartRole::kBoxFront:
     case PartRole::kBoxBack:
-      return band.boxes.value ? Banding{1, 0, "upper edge"} : Banding{};
+      return band.boxes.value ? Banding{1, 0, "top edge"} : Banding{};
     case PartRole::kCaseSide:
     case PartRole::kCaseBottom:
     case PartRole::kCaseTop:

@@ -124,10 +124,6 @@ std::vector<Seat> SeatsIn(const Bank& bank, const Part& part) {
   return SeatFinder(bank, part).Find();
 }
 
-std::string_view SeatKind(const Bank& bank) {
-  return bank.casework && bank.casework->joint == CaseJoint::kGroove ? "groove" : "dado";
-}
-
 std::string_view SeatFace(PartRole role, const Seat& seat) {
   if (role == PartRole::kCaseSide) return seat.other_face ? "right side" : "left side";
   if (role == PartRole::kDivider || role == PartRole::kWebRail || role == PartRole::kStretcher) {

@@ -1,4 +1,4 @@
-// Seats: the dados, or grooves for tongues, in which dividers and partitions sit, seen from the
+// Seats: the dadoes in which dividers and partitions sit, seen from the
 // parts that take them.
 #ifndef TILLWRIGHT_STOCK_PART_SEATS_H_
 #define TILLWRIGHT_STOCK_PART_SEATS_H_
@@ -23,9 +23,6 @@ struct Seat {
 // The seats in a part, those of the face that is drawn first, each face's from the lower or left
 // end. None where the case has butt joints, or there is no case.
 [[nodiscard]] std::vector<Seat> SeatsIn(const Bank& bank, const Part& part);
-
-// "dado", or "groove" for a tongue.
-[[nodiscard]] std::string_view SeatKind(const Bank& bank);
 
 // The face it is cut into, as lists call it: "left side", "upper face", "inside".
 [[nodiscard]] std::string_view SeatFace(PartRole role, const Seat& seat);

@@ -82,7 +82,7 @@ class PartDxf {
       if (!band.seat && band.behind != cuts) Band(dxf, OperationOf(band), band);
     }
     for (const Seat& seat : seats_) {
-      if (seat.other_face == other_face) Band(dxf, SeatKind(bank_), BandOf(seat));
+      if (seat.other_face == other_face) Band(dxf, "dado", BandOf(seat));
     }
     if (cuts) Holes(dxf);
     dxf.Layer("LABEL", 7);

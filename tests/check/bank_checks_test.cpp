@@ -92,10 +92,12 @@ const std::vector<Case>& Cases() {
        kLeastHeight, Level::kFail, "D1", "1 1/4", "1/4 in taller"},
       {"SlideTooLong", R"("slides": {"length": 22}, "drawers": [{}])", kSlideDepth, Level::kFail,
        "D1", "22 1/2", "by 1/2 in"},
-      {"SlideLongerThanTheBox", R"("box": {"depth": 18}, "slides": {"length": 20}, "drawers": [{}])",
-       kSlideBox, Level::kFail, "D1", "20", "by 2 in"},
+      {"SlideLongerThanTheBox",
+       R"("box": {"depth": 18}, "slides": {"length": 20}, "drawers": [{}])", kSlideBox,
+       Level::kFail, "D1", "20", "by 2 in"},
       {"SlideHasItsSpace", kPlain, kSlideClearance, Level::kPass, "D1", "1/2", "space"},
-      // Ends down to 1/8 of 20.1 - 2 = 18.1: 18; box 19; 1.1 in for both: 0.05 each over, more than 1/32.
+      // Ends down to 1/8 of 20.1 - 2 = 18.1: 18; box 19; 1.1 in for both: 0.05 each over, more than
+      // 1/32.
       {"SlideHasTooMuchSpace",
        R"("round": "1/8", "opening": {"width": "20.1", "height": 20, "depth": 22}, "drawers": [{}])",
        kSlideClearance, Level::kFail, "D1", "0.55", "pack the slides out"},
@@ -114,8 +116,8 @@ const std::vector<Case>& Cases() {
        kGrooveDepth, Level::kWarn, "D1", "1/4", "1/16 in shallower"},
       {"GrooveThrough", R"("box": {"side": {"thickness": "1/4"}}, "drawers": [{}])", kGrooveDepth,
        Level::kFail, "D1", "1/4", "shallower"},
-      {"LittleUnderTheGroove", R"("box": {"bottom": {"up": "1/8"}}, "drawers": [{}])",
-       kGrooveUnder, Level::kWarn, "D1", "1/8", "1/8 in more"},
+      {"LittleUnderTheGroove", R"("box": {"bottom": {"up": "1/8"}}, "drawers": [{}])", kGrooveUnder,
+       Level::kWarn, "D1", "1/8", "1/8 in more"},
       {"NothingUnderTheGroove", R"("box": {"bottom": {"up": 0}}, "drawers": [{}])", kGrooveUnder,
        Level::kFail, "D1", "0", "1/4 in more"},
       {"GrooveShowsInFingers", R"("box": {"corner": {"joint": "finger"}}, "drawers": [{}])",
@@ -158,19 +160,20 @@ const std::vector<Case>& Cases() {
       {"CaseDadoTooDeep",
        R"("case": {"width": 20, "height": 30, "depth": 24, "joint": {"type": "dado", "depth": "1/2"}}, "drawers": [{}])",
        kGrooveDepth, Level::kWarn, "case", "1/2", "1/8 in shallower"},
-      // Tongues of 1/8 in hold: common practice, no source; and with 1/4 of depth as much wood is to
+      // Tongues of 1/8 in hold: common practice, no source; and with 1/4 of depth as much wood is
+      // to
       // stand beyond the grooves.
       {"TongueBreaksOff", R"("case": {"width": 20, "height": 30, "depth": 24,
-         "joint": {"type": "groove", "tongue": "1/16"}}, "drawers": [{}])",
+         "joint": {"type": "tongue-and-dado", "tongue": "1/16"}}, "drawers": [{}])",
        kTongue, Level::kFail, "case", "1/16", "1/16 in thicker"},
       {"TongueHolds", R"("case": {"width": 20, "height": 30, "depth": 24,
-         "joint": {"type": "groove"}}, "drawers": [{}])",
+         "joint": {"type": "tongue-and-dado"}}, "drawers": [{}])",
        kTongue, Level::kPass, "case", "1/4", "hold"},
       {"LittleBeyondATonguesGroove", R"("case": {"width": 20, "height": 30, "depth": 24,
-         "joint": {"type": "groove", "tongue": "5/8"}}, "drawers": [{}])",
+         "joint": {"type": "tongue-and-dado", "tongue": "5/8"}}, "drawers": [{}])",
        kGrooveUnder, Level::kWarn, "case", "1/8", "1/8 in thinner"},
       {"GrooveThroughTheSide", R"("case": {"width": 20, "height": 30, "depth": 24,
-         "joint": {"type": "groove", "depth": "3/4"}}, "drawers": [{}])",
+         "joint": {"type": "tongue-and-dado", "depth": "3/4"}}, "drawers": [{}])",
        kGrooveDepth, Level::kFail, "case", "3/4", "3/8 in shallower"},
       // A divider of 3/8 that takes a partition by 1/4: half is 3/16.
       {"DividerTooThinForItsPartition", R"("case": {"width": 30, "height": 30, "depth": 24,

@@ -53,8 +53,8 @@ TEST(Stock, EveryPartOfTheCutListLiesOnALayoutThatCanBeCut) {
       const std::map<std::int32_t, std::int64_t> placed = PlacedIn(group);
       for (const auto& [part, count] : placed) {
         const StockPart& is = group.parts[static_cast<std::size_t>(part)];
-        EXPECT_EQ(count % is.staves, 0) << is.label;
-        pieces[is.label] += count / is.staves;
+        EXPECT_EQ(count % is.boards, 0) << is.label;
+        pieces[is.label] += count / is.boards;
       }
     }
     for (const CutLine& line : CutList(solved.spec, solved.bank)) {

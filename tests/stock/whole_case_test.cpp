@@ -147,7 +147,7 @@ Cut RabbetAtEnds(const char* width, const char* depth, CutOn face) {
 // member, the divider of 1/2, is 1/6, down to 5/32.
 TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "raise": "2", "back": "none",
-    "joint": {"type": "groove"})",
+    "joint": {"type": "tongue-and-dado"})",
                                    R"(, "divider": "1/2")"))
                         .bank;
   EXPECT_EQ(bank.casework->tongue, L("5/32"));
@@ -170,7 +170,7 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
 // face.
 TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
   const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
-    "joint": {"type": "groove", "tongue": "3/8"}}, "layout": {"rows": [
+    "joint": {"type": "tongue-and-dado", "tongue": "3/8"}}, "layout": {"rows": [
       {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}], "divider": "3/4"}})")
                         .bank;
   const std::vector<Divider>& members = bank.dividers;
@@ -193,7 +193,7 @@ TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
 // than half of it.
 TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
   const auto tongue = [](const char* divider) {
-    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"})",
+    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"})",
                           std::string(R"(, "divider": ")") + divider + "\""))
         .bank.casework->tongue;
   };
@@ -203,7 +203,7 @@ TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
 
 // The rails of a web frame have tongues; its runners lie along the sides.
 TEST(WholeCase, WebFramesAreLetInByTheirRails) {
-  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"},
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"},
     "web_frame": {})",
                                    R"(, "slides": {"type": "wood-runner"})"))
                         .bank;

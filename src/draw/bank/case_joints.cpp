@@ -135,7 +135,7 @@ std::string_view CaseJointTitle(CaseJoint joint) {
     case CaseJoint::kRabbet:
       return "CASE RABBET";
     case CaseJoint::kGroove:
-      return "CASE TONGUE AND GROOVE";
+      return "CASE TONGUE AND DADO";
   }
   return "";
 }

@@ -141,8 +141,8 @@ constexpr Row<Box> kBoxRows[] = {
 
 constexpr Row<BoxBuild> kBuildRows[] = {
     {"side.thickness", [](const BoxBuild& b) { return b.side; }},
-    {"front_end.thickness", [](const BoxBuild& b) { return b.end; }},
-    {"back_end.thickness", [](const BoxBuild& b) { return b.end; }},
+    {"box_front.thickness", [](const BoxBuild& b) { return b.end; }},
+    {"box_back.thickness", [](const BoxBuild& b) { return b.end; }},
     {"bottom.thickness", [](const BoxBuild& b) { return b.bottom; }},
     {"groove.depth", [](const BoxBuild& b) { return b.groove; }},
     {"groove.width", [](const BoxBuild& b) { return b.bottom; }},

@@ -16,7 +16,7 @@
 //   D1.slide.length|line_y|line|clearance|deduct|side_max|behind
 //   D1.clear.left|right|below|above|behind             what is really left round the box
 //   D1.clear.front_below|front_above                   how far the front reaches past the box
-//   D1.side.thickness, D1.front_end.…, D1.back_end.…, D1.bottom.thickness|play
+//   D1.side.thickness, D1.box_front.…, D1.box_back.…, D1.bottom.thickness|play
 //   D1.groove.depth|width|up, D1.corner.depth|lap|pin|left|back_setback
 //   H1.thickness|length|depth|x|y|width|height|right|top            (V1 too)
 //   gap.D2.D1, gap.opening.bottom.D3, overlap.D1.top, reveal.D1.top (case edge left uncovered)

@@ -64,15 +64,15 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
   const Cut& cut = part.cuts[index];
   switch (cut.from) {
     case CutFrom::kFrontEnd:
-      return ", for the front end";
+      return ", for the box front";
     case CutFrom::kBackEnd:
-      return ", for the back end";
+      return ", for the box back";
     case CutFrom::kRearEdge:
       return ", for the back";
     case CutFrom::kEachEnd:
       if (cut.face == CutOn::kOutside) return ", on the outside";
       if (LeavesTongue(cut)) return "";
-      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
+      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the baseline";
     case CutFrom::kUpperFace:
       return ", for the runners' tenons";
     case CutFrom::kLeftEdge:
@@ -90,7 +90,7 @@ std::string_view PurposeOf(const Part& part, std::size_t index) {
 std::string EdgeCutSize(const Cut& cut, Unit unit) {
   const auto in = [unit](Length length) { return FormatLength(length, unit); };
   return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
-         " below the upper face";
+         " below the top face";
 }
 
 }  // namespace
@@ -114,9 +114,9 @@ std::string PartKindCount(const Bank& bank, const PartKind& kind) {
     out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
            std::to_string(kind.mirrored) + " mirrored (right)";
   } else if (part.count == 2 && ComesInPairs(part.role)) {
-    out += ", left and right alike";
+    out += ", left and right identical";
   } else if (kind.count > 1) {
-    out += " alike";
+    out += " identical";
   }
   return out;
 }
@@ -127,7 +127,7 @@ std::string PartKindMaterial(const Part& part) {
   if (!out.empty()) out += ", ";
   const bool across = part.grain == Grain::kHorizontal;
   out += out.empty() ? "Grain " : "grain ";
-  out += across ? "left to right" : "upright";
+  out += across ? "horizontal" : "vertical";
   return out;
 }
 
@@ -137,7 +137,7 @@ std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
     std::string line(JointName(part.cuts[i].kind));
     const bool top =
         part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
-    line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
+    line += top ? std::string_view(" along the top end") : PlaceName(part.cuts[i].from);
     line += PurposeOf(part, i);
     if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
     if (LeavesTongue(part.cuts[i])) {
@@ -158,7 +158,7 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
     ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
   }
   const bool side = part.role == PartRole::kCaseSide;
-  const std::string dados = std::string(SeatKind(bank)) + "s for ";
+  const std::string dadoes = "dadoes for ";
   const auto whom = [&](const std::set<NumberedId>& face) {
     // Alike parts of different numbers take members of different numbers.
     if (kind.parts.size() == 1) return RunTogether(face);
@@ -167,16 +167,16 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
   std::vector<std::string> lines;
   if (!ids[0].empty()) {
     const bool lies = seats[0].upright;
-    lines.push_back(dados + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.push_back(dadoes + whom(ids[0]) + (lies ? ", measured from the left end" : ""));
     lines.back()[0] = static_cast<char>(lines.back()[0] - 'a' + 'A');
   }
   // Its inside face, with its left end at the left, is seen from below.
   if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
   if (ids[1].empty()) {
-    if (side) lines.emplace_back("None of these in the right side");
+    if (side) lines.emplace_back("Left side only");
   } else if (!BothFacesAlike(seats)) {
-    lines.push_back((side ? "Right side: " : "Other face: ") + dados + whom(ids[1]) +
-                    (side ? " instead" : "") + ", set out on the case");
+    lines.push_back((side ? "Right side: " : "Other face: ") + dadoes + whom(ids[1]) +
+                    (side ? " instead" : "") + ", laid out on the case");
   } else if (!side) {
     lines.push_back("Other face the same, for " + whom(ids[1]));
   }

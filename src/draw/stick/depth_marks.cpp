@@ -97,16 +97,16 @@ class Depths {
   void Ends(const std::string& id, const Box& box, const StickPlace& front,
             const StickPlace& rear) {
     const BoxBuild& build = box.build;
-    const std::string end = Under(id, "front_end.thickness");
+    const std::string end = Under(id, "box_front.thickness");
     const StickPlace in_front = front.Plus(build.end, end);
-    const StickPlace back_end =
+    const StickPlace box_back =
         build.back_setback.IsZero()
             ? rear
             : rear.Minus(build.back_setback, Under(id, "corner.back_setback"));
-    const StickPlace in_back = back_end.Minus(build.end, Under(id, "back_end.thickness"));
+    const StickPlace in_back = box_back.Minus(build.end, Under(id, "box_back.thickness"));
     book_.Edge(kBox, in_front, id, "inside front");
     book_.Edge(kBox, in_back, id, "inside rear");
-    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "rear", "box back end");
+    if (!build.back_setback.IsZero()) book_.Edge(kBox, box_back, id, "rear", "box back");
     if (build.joint == CornerJoint::kHalfBlindDovetail) {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");

@@ -52,15 +52,15 @@ class Heights {
     if (!c.feet.IsZero()) {
       book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet"), "", "floor, under the feet");
     }
-    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
+    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, underside");
     if (c.frame) {
       book_.Edge(kCase, low, "", "case bottom, upper face");
-      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, under");
+      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, underside");
       if (c.top_none) book_.Edge(kCase, {c.height, "case.height"}, "", "case top");
     }
     if (c.joint == CaseJoint::kGroove) {
-      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
-      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "dado");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper dado");
     } else if (c.joint != CaseJoint::kButt) {
       const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
       Groove(raise, low, "", word);
@@ -84,12 +84,12 @@ class Heights {
     book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
   }
 
-  // What a divider takes in the sides: its tongue's groove, else all its thickness.
+  // What a divider takes in the sides: its tongue's dado, else all its thickness.
   void LetIn(const std::string& id, const StickPlace& bottom, const StickPlace& top) {
     if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
       return book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
     }
-    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "groove");
+    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "dado");
   }
 
   void Member(const Divider& member) {
@@ -129,7 +129,7 @@ class Heights {
       case BottomFit::kGroove:
         book_.Edge(kBox, lower, id, "groove bottom");
         book_.Edge(kBox, upper, id, "groove top");
-        if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
+        if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back");
         return;
       case BottomFit::kRabbet:
         return book_.Edge(kBox, upper, id, "rabbet top");
