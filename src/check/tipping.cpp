@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "check/weights.h"
-#include "solve/case_pieces.h"
 #include "spec/mass.h"
 
 namespace tillwright {
@@ -63,21 +63,21 @@ class Balance {
       const Length at = c_.back == BackFit::kApplied ? c_.front_in + c_.depth : bank_.opening_depth;
       return Turn(MassOf(part), Meters(at) + Meters(c_.back_thickness) / 2);
     }
-    const bool lies = role == PartRole::kCaseBottom || role == PartRole::kCaseTop;
-    const bool member = role == PartRole::kDivider || role == PartRole::kPartition;
-    if (lies || member) Turn(MassOf(part), front + Meters(c_.inside_depth) / 2);
+    const PartGroup group = Facts(role).group;
+    if (group == PartGroup::kCarcass || group == PartGroup::kMember)
+      Turn(MassOf(part), front + Meters(c_.inside_depth) / 2);
   }
 
   void Piece(const CasePiece& piece) {
     const Block& b = piece.block;
     Length width = b.width;
-    if (piece.role == PartRole::kWorktop) {  // what lies over the case
+    if (Facts(piece.role).group == PartGroup::kWorktop) {  // what lies over the case
       const Length left = -c_.side_in - c_.side;
       width = Min(b.x + b.width, left + c_.width) - Max(b.x, left);
       if (width <= Length()) return;
     }
     const double mass = Meters(width) * Meters(b.height) * Meters(b.depth) *
-                        StuffOf(PieceMaterial(c_, piece.role)).density;
+                        StuffOf(CaseMaterial(c_, piece.role)).density;
     Turn(mass, Meters(b.z) + Meters(b.depth) / 2);
   }
 

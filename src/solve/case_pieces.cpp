@@ -226,35 +226,4 @@ void AddCasePieces(const Spec& spec, Bank& bank, Diagnostics& diagnostics) {
   if (bank.casework) PieceRule(spec, bank, diagnostics).Run();
 }
 
-const std::string& PieceMaterial(const CaseBuild& build, PartRole role) {
-  switch (role) {
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-      return build.frame->material;
-    case PartRole::kWorktop:
-      return build.worktop->material;
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-      return build.web->material;
-    case PartRole::kFront:
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kBlocking:
-      break;
-  }
-  return build.material;
-}
-
 }  // namespace tillwright

@@ -1,6 +1,6 @@
 #include "solve/parts.h"
 
-#include "solve/case_pieces.h"
+#include "bank/part_roles.h"
 #include "spec/box_rules.h"
 #include "spec/materials.h"
 
@@ -186,8 +186,8 @@ class PartRule {
         ++bank_.parts.back().count;
         continue;
       }
-      Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role),
-                       PieceMaterial(*bank_.casework, piece.role));
+      Part& part = Add(piece.role, piece.space, 1, Facts(piece.role).grain,
+                       CaseMaterial(*bank_.casework, piece.role));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
@@ -208,42 +208,14 @@ class PartRule {
            part.thickness == other.thickness;
   }
 
-  static Grain GrainOf(PartRole role) {
-    return role == PartRole::kFrameStile ? Grain::kVertical : Grain::kHorizontal;
-  }
-
   // Which sides of its block are the part's length, width and thickness.
   static void SizePiece(Part& part, const CasePiece& piece) {
-    const Block& b = piece.block;
-    switch (piece.role) {
-      case PartRole::kStretcher:
-      case PartRole::kWebRail:
-      case PartRole::kWorktop:
-        return SizePart(part, b.width, b.depth, b.height);
-      case PartRole::kToeKick:
-      case PartRole::kFrameTopRail:
-      case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail:
-        return SizePart(part, b.width, b.height, b.depth);
-      case PartRole::kFrameStile:
-        return SizePart(part, b.height, b.width, b.depth);
-      case PartRole::kBlocking:
-        return SizePart(part, b.depth, b.height, b.width);
-      case PartRole::kWebRunner:
-        return SizePart(part, b.depth, b.width, b.height);
-      case PartRole::kFront:
-      case PartRole::kBoxSide:
-      case PartRole::kBoxFront:
-      case PartRole::kBoxBack:
-      case PartRole::kBoxBottom:
-      case PartRole::kCaseSide:
-      case PartRole::kCaseBottom:
-      case PartRole::kCaseTop:
-      case PartRole::kCaseBack:
-      case PartRole::kDivider:
-      case PartRole::kPartition:
-        break;
-    }
+    const PartRoleFacts& facts = Facts(piece.role);
+    const Length right = SizeAlong(piece.block, facts.plane.right);
+    const Length up = SizeAlong(piece.block, facts.plane.up);
+    const bool upright = facts.grain == Grain::kVertical;
+    SizePart(part, upright ? up : right, upright ? right : up,
+             SizeAlong(piece.block, facts.plane.thick));
   }
 
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "bank/part_roles.h"
 #include "spec/box_rules.h"
 #include "spec/materials.h"
 #include "stock/hardware_rules.h"
@@ -131,7 +132,7 @@ class HardwareRule {
 
   void Case(const CaseBuild& build) {
     for (const Part& part : bank_.parts) {
-      if (IsMember(part.role)) Joints(build, part, 2 * part.count);
+      if (Facts(part.role).joined) Joints(build, part, 2 * part.count);
     }
     if (build.feet_count > 0) {
       tally_.Add(Line(HardwareKind::kFoot, "foot", build.feet, build.feet_count));
@@ -152,11 +153,13 @@ class HardwareRule {
   void FrameJoints(const CaseBuild& build) {
     std::int64_t ends = 0;
     for (const Part& part : bank_.parts) {
-      const bool rail = part.role == PartRole::kFrameTopRail ||
-                        part.role == PartRole::kFrameBottomRail ||
-                        part.role == PartRole::kFrameRail;
-      if (rail || (part.role == PartRole::kFrameStile && part.divider >= 0)) ends += 2 * part.count;
-      if (part.role != PartRole::kBlocking) continue;
+      const PartRoleFacts& facts = Facts(part.role);
+      // All but the outer stiles.
+      const bool rail = facts.grain == Grain::kHorizontal;
+      if (facts.group == PartGroup::kFaceFrame && (rail || part.divider >= 0)) {
+        ends += 2 * part.count;
+      }
+      if (facts.group != PartGroup::kBlocking) continue;
       Screws("blocking screw",
              hardware::LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
              hardware::kBlockScrews * part.count, PartFor(bank_, part));
@@ -194,13 +197,6 @@ class HardwareRule {
            Min(hardware::LongestScrew(most, unit_),
                hardware::ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
            amount, {});
-  }
-
-  // Parts that are joined to others at both ends.
-  static bool IsMember(PartRole role) {
-    return role == PartRole::kCaseBottom || role == PartRole::kCaseTop ||
-           role == PartRole::kDivider || role == PartRole::kPartition ||
-           role == PartRole::kStretcher || role == PartRole::kToeKick || role == PartRole::kWebRail;
   }
 
   // What holds `ends` joints as long as the part is deep.
@@ -249,7 +245,7 @@ class HardwareRule {
     }
     if (bank_.casework && bank_.casework->fixing != CaseFixing::kPocketScrews) {
       for (const Part& part : bank_.parts) {
-        if (!IsMember(part.role)) continue;
+        if (!Facts(part.role).joined) continue;
         microlitres += 2 * part.count * hardware::GlueMicrolitres(part.width, part.thickness);
       }
     }

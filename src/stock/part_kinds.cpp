@@ -1,5 +1,6 @@
 #include <map>
 
+#include "bank/part_roles.h"
 #include "stock/part_seats.h"
 #include "stock/part_shape.h"
 #include "tillwright/parts.h"
@@ -54,7 +55,7 @@ std::vector<PartKind> PartKinds(const Bank& bank) {
     kind.parts.push_back(i);
     kind.count += part.count;
     // One of them stands at the left and one at the right.
-    if (ComesInPairs(part.role) && (IsHanded(shape) || !BothFacesAlike(seats))) ++kind.mirrored;
+    if (Facts(part.role).in_pairs && (IsHanded(shape) || !BothFacesAlike(seats))) ++kind.mirrored;
   }
   return kinds;
 }

@@ -4,6 +4,8 @@
 #include <charconv>
 #include <tuple>
 
+#include "bank/part_roles.h"
+
 namespace tillwright {
 namespace {
 
@@ -125,13 +127,7 @@ std::vector<Seat> SeatsIn(const Bank& bank, const Part& part) {
 }
 
 std::string_view SeatFace(PartRole role, const Seat& seat) {
-  if (role == PartRole::kCaseSide) return seat.other_face ? "right side" : "left side";
-  if (role == PartRole::kDivider || role == PartRole::kWebRail || role == PartRole::kStretcher) {
-    return seat.other_face ? "lower face" : "upper face";
-  }
-  if (role == PartRole::kWorktop) return "underside";
-  if (role == PartRole::kPartition) return seat.other_face ? "left face" : "right face";
-  return "inside";
+  return seat.other_face ? Facts(role).other_seats : Facts(role).seats;
 }
 
 bool BothFacesAlike(const std::vector<Seat>& seats) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "stock/part_seats.h"
 
 namespace tillwright {
@@ -14,53 +15,21 @@ const Space& SpaceOf(const Bank& bank, const Part& part) {
 
 // The sides of the face as the part stands in the piece.
 void SizeFace(const Bank& bank, const Part& part, PartShape& shape) {
-  shape.right = part.length;
-  shape.up = part.width;
-  switch (part.role) {
-    case PartRole::kFront: {
-      const Rect& r = SpaceOf(bank, part).front.rect;
-      shape.right = r.width;
-      shape.up = r.height;
-      return;
-    }
-    case PartRole::kBoxBottom: {
-      const Box& box = SpaceOf(bank, part).box;
-      shape.right = box.panel_width;
-      shape.up = box.panel_depth;
-      return;
-    }
-    case PartRole::kCaseBack:
-      shape.right = bank.casework->panel_width;
-      shape.up = bank.casework->panel_height;
-      return;
-    case PartRole::kCaseSide:
-    case PartRole::kPartition:
-    case PartRole::kFrameStile:
-      shape.right = part.width;
-      shape.up = part.length;
-      return;
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kDivider:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      return;
+  const PartRoleFacts& facts = Facts(part.role);
+  shape.right = facts.grain == Grain::kVertical ? part.width : part.length;
+  shape.up = facts.grain == Grain::kVertical ? part.length : part.width;
+  if (facts.group == PartGroup::kFront) {
+    const Rect& r = SpaceOf(bank, part).front.rect;
+    shape.right = r.width;
+    shape.up = r.height;
+  } else if (part.role == PartRole::kBoxBottom) {
+    const Box& box = SpaceOf(bank, part).box;
+    shape.right = box.panel_width;
+    shape.up = box.panel_depth;
+  } else if (part.role == PartRole::kCaseBack) {
+    shape.right = bank.casework->panel_width;
+    shape.up = bank.casework->panel_height;
   }
-}
-
-bool StandsUpright(PartRole role) {
-  return role == PartRole::kCaseSide || role == PartRole::kPartition ||
-         role == PartRole::kFrameStile;
 }
 
 // `stands`: the part's ends are the lower and the upper.
@@ -130,10 +99,6 @@ std::vector<BandKey> Keys(const PartShape& shape, bool mirrored) {
 
 }  // namespace
 
-bool ComesInPairs(PartRole role) {
-  return role == PartRole::kBoxSide || role == PartRole::kCaseSide;
-}
-
 bool IsJoint(CutKind kind) {
   return kind == CutKind::kHalfBlindDovetail || kind == CutKind::kThroughDovetail ||
          kind == CutKind::kFinger;
@@ -147,10 +112,10 @@ PartShape ShapeOf(const Bank& bank, const Part& part) {
   const bool along = shape.right == part.length;
   shape.right_name = along ? "length" : "width";
   shape.up_name = along ? "width" : "length";
-  for (std::size_t i = 0; i < part.cuts.size(); ++i)
-    AddBands(part.cuts[i], i, StandsUpright(part.role), shape);
+  const bool stands = Facts(part.role).grain == Grain::kVertical;
+  for (std::size_t i = 0; i < part.cuts.size(); ++i) AddBands(part.cuts[i], i, stands, shape);
   AddSeats(SeatsIn(bank, part), shape);
-  if (part.role == PartRole::kFront) {
+  if (Facts(part.role).group == PartGroup::kFront) {
     const Front& front = SpaceOf(bank, part).front;
     for (const PullHole& hole : front.pulls) {
       shape.holes.push_back({hole.x - front.rect.x, hole.y - front.rect.y});

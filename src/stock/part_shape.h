@@ -38,9 +38,6 @@ struct PartShape {
 // True if the mirror image, left for right, is another part.
 [[nodiscard]] bool IsHanded(const PartShape& shape);
 
-// Of which there are a left and a right one.
-[[nodiscard]] bool ComesInPairs(PartRole role);
-
 // Dovetails and fingers.
 [[nodiscard]] bool IsJoint(CutKind kind);
 

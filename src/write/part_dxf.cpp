@@ -1,6 +1,7 @@
 // Sheet parts for a router or laser: one file for every kind of part, hand and face.
 #include <algorithm>
 
+#include "bank/part_roles.h"
 #include "stock/part_seats.h"
 #include "stock/part_shape.h"
 #include "tillwright/write.h"
@@ -20,34 +21,18 @@ struct Bands {
 Bands BandsOf(const CutLine& line, PartRole role) {
   const Length along = line.width - line.rough_width;  // of all bands along the length
   if (line.banding.where.empty()) return {};
-  switch (role) {
-    case PartRole::kWorktop:
-    case PartRole::kFront: {
+  switch (Facts(role).seen_at) {
+    case FaceEdge::kAll: {
       const Length one = HalfBelow(along);
       return {one, one, one, one};
     }
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kCaseTop:  // its inside face is seen from below, the front edge above
+    case FaceEdge::kUpper:
       return {{}, {}, {}, along};
-    case PartRole::kCaseSide:
-    case PartRole::kPartition:
+    case FaceEdge::kLeft:
       return {along, {}, {}, {}};
-    case PartRole::kCaseBottom:
-    case PartRole::kDivider:
-    case PartRole::kStretcher:
+    case FaceEdge::kLower:
       return {{}, {}, along, {}};
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseBack:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
+    case FaceEdge::kNone:
       break;
   }
   return {};

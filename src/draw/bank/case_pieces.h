@@ -2,8 +2,6 @@
 #ifndef TILLWRIGHT_DRAW_BANK_CASE_PIECES_H_
 #define TILLWRIGHT_DRAW_BANK_CASE_PIECES_H_
 
-#include <string>
-
 #include "sheet/scale.h"
 #include "tillwright/bank.h"
 #include "tillwright/sheet.h"
@@ -16,7 +14,6 @@ namespace tillwright {
 
 // Without what enters other parts.
 [[nodiscard]] Block SeenBlock(const Bank& bank, const CasePiece& piece);
-[[nodiscard]] const std::string& PieceMaterial(const Bank& bank, const CasePiece& piece);
 
 // A piece's face from the front; of a worktop only so much as stands near the case.
 struct PieceFace {

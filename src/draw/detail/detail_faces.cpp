@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "bank/part_roles.h"
 #include "draw/bank/case_pieces.h"
 
 namespace tillwright {
@@ -65,7 +66,7 @@ class SideCut {
       const Block b = SeenBlock(bank_, piece);
       if (!Meets(b.x, b.x + b.width)) continue;
       Add(FaceOwner::kCase,
-          LookOf(PieceMaterial(bank_, piece), FaceLook::kEndGrain,
+          LookOf(CaseMaterial(*bank_.casework, piece.role), FaceLook::kEndGrain,
                  b.height < b.depth ? FaceAxis::kB : FaceAxis::kA),
           false, RectFace(b.z, b.y, b.z + b.depth, b.y + b.height));
     }

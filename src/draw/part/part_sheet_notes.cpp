@@ -3,6 +3,7 @@
 #include <array>
 #include <set>
 
+#include "bank/part_roles.h"
 #include "stock/part_names.h"
 #include "stock/part_seats.h"
 #include "stock/part_shape.h"
@@ -113,7 +114,7 @@ std::string PartKindCount(const Bank& bank, const PartKind& kind) {
   if (kind.mirrored > 0) {
     out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
            std::to_string(kind.mirrored) + " mirrored (right)";
-  } else if (part.count == 2 && ComesInPairs(part.role)) {
+  } else if (part.count == 2 && Facts(part.role).in_pairs) {
     out += ", left and right identical";
   } else if (kind.count > 1) {
     out += " identical";

@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "draw/part/part_sheet_dims.h"
 #include "draw/part/part_sheet_faces.h"
 #include "draw/part/part_sheet_notes.h"
@@ -61,7 +62,7 @@ class PartDrawing {
     }
     view_.outline = map_.Box({Length(), Length(), shape_.right, shape_.up});
     view_.box = Join(Join(face.Covered(), section.Covered()), edge.Covered());
-    Keep(face, "face", std::string(FaceNameOf(part_.role)));
+    Keep(face, "face", std::string(Facts(part_.role).face));
     Keep(section, "section", "Section across the middle");
     if (HasUpright()) Keep(edge, "edge", "Upper edge");
     Words();

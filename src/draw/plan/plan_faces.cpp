@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "bank/part_roles.h"
 #include "draw/bank/case_pieces.h"
 #include "draw/plan/plan_box.h"
 #include "spec/materials.h"
@@ -133,7 +134,7 @@ class PlanCase {
       const Length right = Min(b.x + b.width, scope_.right.end);
       if (left >= right) continue;
       faces.cut.push_back({FaceOwner::kCase,
-                           LookOf(PieceMaterial(bank_, piece), FaceLook::kEndGrain,
+                           LookOf(CaseMaterial(*bank_.casework, piece.role), FaceLook::kEndGrain,
                                   b.width < b.depth ? FaceAxis::kA : FaceAxis::kB),
                            true, RectFace(left, b.z, right, b.z + b.depth), 0});
     }

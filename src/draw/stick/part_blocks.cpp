@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bank/part_roles.h"
 #include "draw/overview/overview_parts.h"
 
 namespace tillwright {
@@ -76,33 +77,15 @@ bool IsOf(const Part& part, const CasePiece& piece) {
 }
 
 StickAxis ThicknessAxis(PartRole role) {
-  switch (role) {
-    case PartRole::kFront:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kCaseBack:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-      return StickAxis::kDepth;
-    case PartRole::kBoxSide:
-    case PartRole::kCaseSide:
-    case PartRole::kPartition:
-    case PartRole::kBlocking:
+  switch (Facts(role).plane.thick) {
+    case BlockAxis::kX:
       return StickAxis::kWidth;
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kDivider:
-    case PartRole::kStretcher:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
+    case BlockAxis::kY:
+      return StickAxis::kHeight;
+    case BlockAxis::kZ:
       break;
   }
-  return StickAxis::kHeight;
+  return StickAxis::kDepth;
 }
 
 }  // namespace
