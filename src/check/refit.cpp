@@ -130,8 +130,8 @@ class Refitter {
   void Across(const std::string& id, const char* what, Length is, Length wanted) {
     if (is == wanted) return;
     refit_.unmet.push_back(id + "'s front is " + In(is) + " in " + what + ", but " + In(wanted) +
-                           " would be right: its gaps will be off by " +
-                           In(is > wanted ? is - wanted : wanted - is) + " in all");
+                           " would be right: its gaps will be off by a total of " +
+                           In(is > wanted ? is - wanted : wanted - is));
   }
 
   void HeldBox(const std::string& id, const Space& now, const MeasuredPart& box) {

@@ -210,7 +210,7 @@ TEST(DxfCommand, SaysWhenThereIsNoSheetStock) {
     "bottom": {"material": "oak"}}})";
   const testing::Called called = Call({"parts", "a.json", "--format", "dxf", "-o", "out"}, files);
   EXPECT_EQ(called.status, 2);
-  EXPECT_THAT(called.err, HasSubstr("no parts of sheet stock"));
+  EXPECT_THAT(called.err, HasSubstr("no sheet parts"));
 }
 
 }  // namespace

@@ -162,8 +162,8 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   // The bottom's upper face is 2 3/4 up, the top's lower 29 1/4: the grooves end and begin there.
   const std::vector<Cut>& side = PartNamed(bank, "case.side").cuts;
   ASSERT_EQ(side.size(), 2U);
-  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4")}));
-  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4")}));
+  EXPECT_EQ(side[0], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4")}));
+  EXPECT_EQ(side[1], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4")}));
 }
 
 // A tongue as typed, between all members; a partition's groove in what takes it lies along its left
@@ -335,16 +335,16 @@ TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
   for (const FitCase& c : {
            FitCase{"fits", R"("feet": {"height": "4"}, "worktop": {"height": "36",
                            "thickness": "1 3/4"}, "height": "30 1/4", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kPass, "as high"},
-           FitCase{"too high", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
+                   CheckCode::kFitHeight, Level::kPass, "as tall"},
+           FitCase{"too tall", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
                                "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in lower"},
-           FitCase{"too low", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
+                   CheckCode::kFitHeight, Level::kFail, "1 in shorter"},
+           FitCase{"too short", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
                               "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "2 in higher"},
+                   CheckCode::kFitHeight, Level::kFail, "2 in taller"},
            FitCase{"three that differ", R"("worktop": {"leg": "30", "height": "32",
                                         "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in off"},
+                   CheckCode::kFitHeight, Level::kFail, "by 1 in"},
            FitCase{"flush", R"("worktop": {"thickness": "1", "depth": "24 3/4"}, "height": "30",
                             "depth": "24")",
                    CheckCode::kFitDepth, Level::kPass, "flush"},
