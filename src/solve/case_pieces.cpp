@@ -42,8 +42,8 @@ class PieceRule {
   void Stretchers() {
     const Length over = 2 * c_.stretcher_width - c_.inside_depth;
     if (over > Length()) {
-      return NoRoom(spec_.stretchers.place, "two stretchers are wider than the case is deep", over,
-                    "make them narrower");
+      return NoRoom(spec_.stretchers.place, "two stretchers are too wide for the depth of the case",
+                    over, "make them narrower");
     }
     const Length x = HalfBelow(bank_.opening_width - c_.member_length);
     const Length y = bank_.opening_height + c_.high_in;
@@ -131,10 +131,10 @@ class PieceRule {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
     if (between <= Length()) {
-      return NoRoom(
-          spec_.web_frame.place,
-          "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
-          -between, "make \"rail\" narrower");
+      return NoRoom(spec_.web_frame.place,
+                    "the two rails of " + ToText(member) +
+                        "'s web frame are too wide for the depth of the case",
+                    -between, "make \"rail\" narrower");
     }
     const Rect& r = member.rect;
     const auto add = [&](PartRole role, Length x, Length z, Length width, Length depth) {

@@ -106,7 +106,7 @@ class CheckPage {
       rest.insert(0, std::to_string(whole).size() - 1 - rest.size(), '0');
       return text + "." + rest + " %";
     };
-    std::string text = "All gaps stay within " + In(check_.least) + " to " +
+    std::string text = "All gaps stay between " + In(check_.least) + " and " +
                        WithUnit(check_.greatest) + ": " + percent(check_.chance, 100);
     text += check_.chance_samples == 0
                 ? ", exactly"
