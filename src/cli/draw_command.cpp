@@ -9,11 +9,11 @@ namespace {
 
 void RenderAll(const Options& options, const Bank& bank, const Drawings& drawings,
                RenderedFiles& files) {
-  if (options.format == "pdf") {
+  if (options.format == FileFormat::kPdf) {
     return files.Add("drawings.pdf",
                      RenderPdf(drawings.sheets, PdfInfoOf(bank, "Dimensioned drawings")));
   }
-  const bool png = options.format == "png";
+  const bool png = options.format == FileFormat::kPng;
   if (!png) files.AddSheets(drawings.views, png);
   files.AddSheets(drawings.sheets, png);
 }

@@ -9,8 +9,8 @@ std::string Listed(const Program& program, const Bank& bank) {
   const Options& options = program.options();
   const PartsLists lists = MakePartsLists(program.spec(), bank);
   if (options.json) return PartsJson(bank, lists);
-  if (options.format == "csv") return CutListCsv(bank, lists.cuts);
-  if (options.format == "hardware-csv") return HardwareCsv(bank, lists.hardware);
+  if (options.format == FileFormat::kCsv) return CutListCsv(bank, lists.cuts);
+  if (options.format == FileFormat::kHardwareCsv) return HardwareCsv(bank, lists.hardware);
   return PartsText(bank, lists, {program.ColoredResult()});
 }
 
@@ -35,7 +35,8 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
 }
 
 ExitStatus Parts(Program& program, const Bank& bank, const std::vector<Finding>& findings) {
-  if (program.options().format == "dxf") return WriteDxf(program, bank, StatusOf(findings));
+  if (program.options().format == FileFormat::kDxf)
+    return WriteDxf(program, bank, StatusOf(findings));
   return program.Emit(Listed(program, bank), StatusOf(findings));
 }
 

@@ -101,17 +101,13 @@ class Packet {
       return files_.Fail(drawings.fault);
     }
     PacketSection& section = Section("drawings", "Drawings");
-    for (const Sheet& view : drawings.views) {
-      if (!IsShown(view.name)) continue;
+    for (const std::size_t i : drawings.on_page) {
+      const Sheet& view = drawings.views[i];
       section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
     }
     files_.Add("drawings.pdf",
                RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Dimensioned drawings")));
     section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
-  }
-
-  static bool IsShown(std::string_view name) {
-    return name.starts_with("front") || name.starts_with("side") || name.starts_with("overview");
   }
 
   void Sizes() {

@@ -3,13 +3,16 @@
 #include <algorithm>
 #include <array>
 
+#include "cli/choice.h"
+#include "tillwright/draw.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
 namespace {
 
-constexpr std::array<std::string_view, 9> kWords{"case", "box", "front", "datum-up", "mirror",
-                                                 "in",   "mm",  "both",  "screws"};
+constexpr std::array<std::string_view, 9> kMarkWords{"case", "box", "front", "datum-up", "mirror",
+                                                     "in",   "mm",  "both",  "screws"};
+constexpr std::string_view kRoll = "roll";
 constexpr double kMostMargin = 40;        // mm
 constexpr double kLongestPage = 5080;     // mm, 200 in: a PDF page
 constexpr double kMostCorrection = 0.03;  // a printer further out wants mending
@@ -61,7 +64,17 @@ std::string ReadAxis(std::string_view text, StickOptions& options) {
 
 }  // namespace
 
-std::vector<std::string> StickMarkWords() { return {kWords.begin(), kWords.end()}; }
+std::span<const std::string_view> StickMarkWords() { return kMarkWords; }
+
+std::span<const std::string_view> StickPaperWords() {
+  static constexpr auto kWords = [] {
+    std::array<std::string_view, kPapers.size() + 1> words;
+    std::ranges::transform(kPapers, words.begin(), &PaperSize::name);
+    words.back() = kRoll;
+    return words;
+  }();
+  return kWords;
+}
 
 std::string ReadStickMark(std::string_view word, StickOptions& options) {
   for (const StickLane lane : {StickLane::kCase, StickLane::kBox, StickLane::kFront}) {
@@ -73,6 +86,12 @@ std::string ReadStickMark(std::string_view word, StickOptions& options) {
   if (word == "mm") options.units = StickUnits::kMillimeter;
   if (word == "both") options.units = StickUnits::kBoth;
   if (word == "screws" && !options.screws) options.screws.emplace();
+  return {};
+}
+
+std::string ReadStickPaper(std::string_view word, StickOptions& options) {
+  options.roll = word == kRoll;
+  if (!options.roll) options.paper = ChoiceOf<Paper>(word);
   return {};
 }
 

@@ -20,10 +20,10 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
   const Drawings drawings = DrawStock(plan, options.draw, DrawingFontMetrics());
   RenderedFiles files(options.output);
   files.Fail(drawings.fault);
-  if (options.format == "pdf" && !drawings.sheets.empty()) {
+  if (options.format == FileFormat::kPdf && !drawings.sheets.empty()) {
     files.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
   } else {
-    files.AddSheets(drawings.sheets, options.format == "png");
+    files.AddSheets(drawings.sheets, options.format == FileFormat::kPng);
   }
   if (!files.fault().empty()) {
     return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(),
@@ -36,7 +36,7 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
 ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
   const std::string& output = program.options().output;
   const bool drawn = !output.empty() && output != "-";
-  if (!drawn && !program.options().format.empty()) {
+  if (!drawn && program.options().format) {
     return program.Failed(DiagnosticCode::kUsage,
                           "--format applies to the drawings, which go into a folder",
                           "name a folder with -o", ExitStatus::kUsage);

@@ -18,6 +18,7 @@ target_link_libraries(tillwright_core INTERFACE tillwright_write)
 add_library(tillwright_app STATIC
   src/cli/app.cpp
   src/cli/check_command.cpp
+  src/cli/command_table.cpp
   src/cli/draw_command.cpp
   src/cli/files.cpp
   src/cli/options.cpp

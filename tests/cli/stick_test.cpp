@@ -141,7 +141,7 @@ TEST_F(StickCommandTest, WhatCannotBeIsRefused) {
 
 TEST_F(StickCommandTest, EveryWordOfMarkIsExplained) {
   const Called help = Call({"stick", "--help"}, files_);
-  for (const std::string& word : StickMarkWords()) EXPECT_THAT(help.out, HasSubstr(word));
+  for (const std::string_view word : StickMarkWords()) EXPECT_THAT(help.out, HasSubstr(word));
 }
 
 }  // namespace

@@ -11,8 +11,8 @@
 #include "draw/detail/details.h"
 #include "draw/plan_cases.h"
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
 
@@ -202,7 +202,7 @@ TEST(ChooseDetailsTest, LettersRunFromBAndNeverTwice) {
     EXPECT_EQ(choices.front().letter, "B");
     for (const DetailChoice& choice : choices) {
       EXPECT_TRUE(letters.insert(choice.letter).second) << choice.letter;
-      EXPECT_EQ(choice.parent == DetailParent::kPlan,
+      EXPECT_EQ(choice.parent == ViewKind::kPlan,
                 choice.kind == DetailKind::kCorner || choice.kind == DetailKind::kBack);
     }
   }

@@ -5,9 +5,9 @@
 
 #include <algorithm>
 
-#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "support/gap_checks.h"
+#include "support/layout_faults.h"
 #include "support/random_spec.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"

@@ -1,7 +1,7 @@
 #include "draw/part_cases.h"
 
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
 

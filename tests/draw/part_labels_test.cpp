@@ -71,7 +71,7 @@ std::vector<Listed> CutListOf(const Solved& solved) {
 // The words of every view: its title and what stands below it, scale and the like left out.
 std::set<std::string> DrawnNames(const Bank& bank) {
   DrawOptions options;
-  options.views = {"parts"};
+  options.views = {ViewKind::kParts};
   const Drawings drawings = DrawBank(bank, options, DrawingFontMetrics());
   EXPECT_EQ(drawings.fault, "");
   std::set<std::string> names;

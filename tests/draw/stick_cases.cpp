@@ -7,7 +7,7 @@
 #include <tuple>
 
 #include "draw/bank/dimension_paths.h"
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
 #include "tillwright/length_text.h"
 #include "tillwright/render.h"
 

@@ -52,7 +52,7 @@ const std::map<std::string, std::string, std::less<>> kHeaderLayers{
     {"rational", "length"},    {"nest", "nest"},    {"spec", "spec"},         {"words", "spec"},
     {"bank", "bank"},          {"trace", "bank"},        {"solve", "solve"},
     {"check", "check"},        {"sheet", "sheet"},        {"draw", "draw"},
-    {"stick", "draw"},         {"text_metrics", "sheet"},  {"render", "render"},     {"keys", "read"},
+    {"stick", "draw"},         {"paper", "sheet"},        {"text_metrics", "sheet"},  {"render", "render"},     {"keys", "read"},
     {"gap_check", "check"},
     {"read", "read"},          {"write", "write"},       {"version", "cli"},
     {"parts", "stock"},        {"stock", "stock"},        {"stock_draw", "draw"},

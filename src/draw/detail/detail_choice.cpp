@@ -59,8 +59,8 @@ class DetailRule {
   [[nodiscard]] const Space& At(std::size_t i) const { return bank_.spaces[i]; }
 
   // Adds a detail whose circle must reach `need` mm of the piece from its center.
-  DetailChoice& Add(DetailKind kind, std::size_t space, DetailParent parent, Length right,
-                    Length up, double need) {
+  DetailChoice& Add(DetailKind kind, std::size_t space, ViewKind parent, Length right, Length up,
+                    double need) {
     DetailChoice& choice = chosen_.emplace_back();
     choice.kind = kind;
     choice.space = choice.other = space;
@@ -125,7 +125,7 @@ class DetailRule {
       const Length up = HalfBelow(low + upper.box.y);
       const double need = Reach(HalfOf(upper), upper.box.y - up) + 4;
       DetailChoice& choice =
-          Add(DetailKind::kGap, plane_.spaces[i], DetailParent::kSide, MiddleOf(upper), up, need);
+          Add(DetailKind::kGap, plane_.spaces[i], ViewKind::kSide, MiddleOf(upper), up, need);
       choice.other = plane_.spaces[i + 1];
       choice.title = "GAP BETWEEN FRONTS";
       choice.applies_to = ToText(upper.id) + " OVER " + ToText(lower.id);
@@ -142,8 +142,7 @@ class DetailRule {
     const Length low = Min(s.front.rect.y, -wood);
     const Length up = HalfBelow(low + s.box.y);
     const double need = Reach(HalfOf(s), s.box.y - up) + 4;
-    DetailChoice& choice =
-        Add(DetailKind::kEdge, space, DetailParent::kSide, MiddleOf(s), up, need);
+    DetailChoice& choice = Add(DetailKind::kEdge, space, ViewKind::kSide, MiddleOf(s), up, need);
     choice.title = bank_.style == FrontStyle::kOverlay ? "LOWER OVERLAY" : "LOWER EDGE GAP";
     choice.applies_to = ToText(s.id);
   }
@@ -186,7 +185,7 @@ class DetailRule {
     const Length half = HalfAbove(build.end);
     const Length right = rear ? at.end_rear + half : at.end_front - half;
     const double need = Reach(half, up - low) + 7;
-    DetailChoice& choice = Add(DetailKind::kBottom, space, DetailParent::kSide, right, up, need);
+    DetailChoice& choice = Add(DetailKind::kBottom, space, ViewKind::kSide, right, up, need);
     choice.rear = rear;
     choice.title = build.fit == BottomFit::kGroove   ? "GROOVE AND BOTTOM"
                    : build.fit == BottomFit::kRabbet ? "BOTTOM RABBET"
@@ -239,7 +238,7 @@ class DetailRule {
     const Length deep = rear ? build.end + build.back_setback : build.end;
     const Length up = front + HalfBelow(deep);
     const double need = Reach(HalfAbove(build.side), HalfAbove(deep)) + 9;
-    Add(DetailKind::kCorner, space, DetailParent::kPlan, right, up, need).rear = rear;
+    Add(DetailKind::kCorner, space, ViewKind::kPlan, right, up, need).rear = rear;
   }
 
   // --- The case's back --------------------------------------------------------------------------
@@ -253,7 +252,7 @@ class DetailRule {
       const Length deep = c.back_allowance;
       const double need = Reach(HalfAbove(c.side), HalfAbove(deep)) + 6;
       DetailChoice& choice =
-          Add(DetailKind::kBack, i, DetailParent::kPlan, -c.side_in - HalfBelow(c.side),
+          Add(DetailKind::kBack, i, ViewKind::kPlan, -c.side_in - HalfBelow(c.side),
               bank_.opening_depth + HalfBelow(deep), need);
       choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
       return;
@@ -267,7 +266,7 @@ class DetailRule {
     const CaseBuild& c = *bank_.casework;
     const double need = Reach(HalfAbove(c.side), HalfAbove(c.bottom)) + 9;
     DetailChoice& choice =
-        Add(DetailKind::kJoint, 0, DetailParent::kFront, -c.side_in - HalfBelow(c.side),
+        Add(DetailKind::kJoint, 0, ViewKind::kFront, -c.side_in - HalfBelow(c.side),
             -c.low_in - HalfBelow(c.bottom), need);
     choice.title = CaseJointTitle(c.joint);
   }

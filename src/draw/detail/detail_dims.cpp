@@ -11,6 +11,7 @@
 #include "draw/plan/plan_dims.h"
 #include "draw/plan/plan_faces.h"
 #include "draw/section/side_plane.h"
+#include "sheet/size_chain.h"
 #include "spec/box_rules.h"
 
 namespace tillwright {
@@ -22,7 +23,8 @@ constexpr Length kRunsOut = Length::Millimeters(1'000'000);
 struct Stop {
   Length at;
   Length from;
-  std::string path{};  // of what lies between this and the next stop
+  std::string path{};    // of what lies between this and the next stop
+  bool against = false;  // shown with a minus
 };
 
 class DetailDimensions {
@@ -99,19 +101,19 @@ class DetailDimensions {
 
   // Adds a tier; stops outside the circle are left out with what they bound.
   void Add(PaperSide side, const std::vector<Stop>& stops) {
-    std::vector<DimensionStop> shown;
+    std::vector<SizeStop> shown;
     for (const Stop& stop : stops) {
       if (!IsShown(side, stop.at)) {
         if (!shown.empty()) shown.back().path.clear();
         continue;
       }
-      shown.push_back({stop.at, stop.path});
+      shown.push_back({stop.at, stop.path, stop.against});
       const double station = IsUpright(side) ? map_.Y(stop.at) : map_.X(stop.at);
       Stack(side).starts.push_back({station, StartOf(side, station, stop.from)});
     }
     if (shown.empty()) return;
     shown.back().path.clear();
-    AddTier(Stack(side), ChainOf(bank_, map_, side, std::move(shown)));
+    AddTier(Stack(side), SizeChain::Through(std::move(shown)), map_, bank_.units);
   }
 
   // --- Fronts: side section, a is z and b is y --------------------------------------------------
@@ -215,7 +217,7 @@ class DetailDimensions {
         left.push_back({zero, zero});
       } else {
         left.clear();
-        left.push_back({zero, zero, EdgePath("overlap")});
+        left.push_back({zero, zero, EdgePath("overlap"), true});
         left.push_back({front, Face()});
       }
       Add(PaperSide::kLeft, left);
@@ -254,8 +256,8 @@ class DetailDimensions {
                {at.high, kRunsOut}});
     if (rear && build.open_back) return;  // the panel runs on under the back end
     const Length deep = rear ? inner + build.groove : inner - build.groove;
-    const Stop bottom{deep, at.low, ""};
-    const Stop face{inner, at.wood, ""};
+    const Stop bottom{deep, at.low};
+    const Stop face{inner, at.wood};
     std::vector<Stop> depth = rear ? std::vector{face, bottom} : std::vector{bottom, face};
     depth.front().path = Path("groove.depth");
     Add(PaperSide::kBelow, depth);

@@ -22,6 +22,9 @@ namespace tillwright {
 [[nodiscard]] View BankOverview(const Bank& bank, const Scale& scale, const ViewOptions& options,
                                 const TextMetrics& metrics);
 
+// Lays both on sheets.
+void PlaceOverviews(Composer& composer);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_OVERVIEW_OVERVIEW_H_

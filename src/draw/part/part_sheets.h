@@ -22,6 +22,9 @@ namespace tillwright {
 [[nodiscard]] View PartView(const Bank& bank, const PartKind& kind, const Scale& scale,
                             const ViewOptions& options, const TextMetrics& metrics);
 
+// Lays all of them on sheets.
+void PlaceParts(Composer& composer);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_PART_PART_SHEETS_H_

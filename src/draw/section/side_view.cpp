@@ -1,19 +1,18 @@
 // Section A-A: the bank cut from front to back, seen from the right. z to the right, y up.
 #include <algorithm>
+#include <array>
 
 #include "draw/bank/case_pieces.h"
 #include "draw/section/side_cut.h"
 #include "draw/section/side_plane.h"
 #include "draw/views.h"
 #include "sheet/annotation.h"
-#include "sheet/dimension.h"
 #include "sheet/rich_text.h"
+#include "sheet/size_chain.h"
 #include "sheet/view_tools.h"
 
 namespace tillwright {
 namespace {
-
-constexpr double kColumnSpare = 14;  // mm, how far moved texts may go past the ends of their chain
 
 class SideDrawing {
  public:
@@ -231,28 +230,19 @@ class SideDrawing {
 
   // --- Dimensions -------------------------------------------------------------------------------
 
-  DimensionChain Tier(SizeChain chain, bool upright, std::string_view spare) const {
-    DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    if (spare.empty()) return {};
-    DropPaths(chain, spare);
-    tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    return {};
-  }
-
-  static void AddTier(DimensionStack& stack, DimensionChain tier) {
-    if (!tier.texts.empty()) stack.tiers.push_back(std::move(tier));
+  void AddTier(DimensionStack& stack, SizeChain chain) const {
+    static constexpr std::array<std::string_view, 1> kLesser{".clear."};
+    AddTierWithRoom(stack, std::move(chain), Map(), bank_.units, {.lesser = kLesser}, metrics_);
   }
 
   void DrawDimensions(SheetGroup& group) const {
     DimensionStack right{.side = PaperSide::kRight, .edge = view_.outline.right};
-    if (options_.all_dimensions) AddTier(right, Tier(Boxes(), true, ".clear."));
-    AddTier(right, Tier(Upright(), true, {}));
+    if (options_.all_dimensions) AddTier(right, Boxes());
+    AddTier(right, Upright());
     const PaperBox beside = AddDimensionStack(group, right, DimensionStyle(), metrics_);
     DimensionStack below{.side = PaperSide::kBelow,
                          .edge = std::max(view_.outline.bottom + 1, beside.bottom - 4)};
-    for (const SizeChain& chain : Depths()) AddTier(below, Tier(chain, false, {}));
+    for (const SizeChain& chain : Depths()) AddTier(below, chain);
     for (const DimensionChain& tier : below.tiers) {
       for (const double station : tier.stations) {
         below.starts.push_back({station, view_.outline.bottom});

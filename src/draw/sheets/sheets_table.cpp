@@ -6,6 +6,8 @@
 #include <map>
 
 #include "draw/bank/dimension_paths.h"
+#include "draw/sheets/composer.h"
+#include "draw/sheets/view_table.h"
 #include "sheet/rich_text.h"
 #include "tillwright/words.h"
 
@@ -350,6 +352,14 @@ std::vector<TableSection> TableOf(const Bank& bank, const PathSet& shown) {
 std::vector<View> TableViews(const std::vector<TableSection>& table, double height,
                              const TextMetrics& metrics) {
   return TableSetter(height, metrics).Set(table);
+}
+
+void PlaceSizes(Composer& composer) {
+  const std::vector<TableSection> table = TableOf(composer.bank(), composer.shown_paths());
+  const double height = composer.WholeSheet(Orientation::kLandscape).height;
+  for (View& view : TableViews(table, height, composer.metrics())) {
+    composer.Put({As(ViewKind::kSizes, std::move(view))}, Orientation::kLandscape);
+  }
 }
 
 }  // namespace tillwright

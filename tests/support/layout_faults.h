@@ -11,8 +11,8 @@
 //                  the label hides all round it does not count
 //   kMissingGlyph  the font cannot draw a character
 // Labels with no ink (empty text) are ignored.
-#ifndef TILLWRIGHT_SHEET_LAYOUT_FAULTS_H_
-#define TILLWRIGHT_SHEET_LAYOUT_FAULTS_H_
+#ifndef TILLWRIGHT_TESTS_SUPPORT_LAYOUT_FAULTS_H_
+#define TILLWRIGHT_TESTS_SUPPORT_LAYOUT_FAULTS_H_
 
 #include <cstdint>
 #include <string>
@@ -50,4 +50,4 @@ struct LayoutFault {
 
 }  // namespace tillwright
 
-#endif  // TILLWRIGHT_SHEET_LAYOUT_FAULTS_H_
+#endif  // TILLWRIGHT_TESTS_SUPPORT_LAYOUT_FAULTS_H_
