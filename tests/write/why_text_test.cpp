@@ -294,6 +294,7 @@ TEST(Why, OffersTheNearestDimensions) {
   ASSERT_TRUE(SolveBank(spec, trace).ok());
   EXPECT_EQ(NearestPaths(trace, "D1.box.widht").at(0), "D1.box.width");
   EXPECT_EQ(NearestPaths(trace, "opening.widht_mm").at(0), "opening.width");
+  EXPECT_EQ(NearestPaths(trace, "D1.front_end.length").at(0), "D1.box_front.length");
   const std::vector<std::string> of_drawer = NearestPaths(trace, "D1.nonsense");
   EXPECT_LE(of_drawer.size(), 12U);
   EXPECT_THAT(of_drawer, ::testing::Each(::testing::StartsWith("D1.")));

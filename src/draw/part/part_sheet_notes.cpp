@@ -136,9 +136,11 @@ std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
   std::vector<std::string> lines;
   for (std::size_t i = 0; i < part.cuts.size(); ++i) {
     std::string line(JointName(part.cuts[i].kind));
-    const bool top =
-        part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
-    line += top ? std::string_view(" along the top end") : PlaceName(part.cuts[i].from);
+    const bool across =
+        part.role == PartRole::kCaseSide && part.cuts[i].from == CutFrom::kLowerEdge;
+    line += !across  ? PlaceName(part.cuts[i].from)
+            : i == 0 ? std::string_view(" along the lower end")
+                     : std::string_view(" along the top end");
     line += PurposeOf(part, i);
     if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
     if (LeavesTongue(part.cuts[i])) {
