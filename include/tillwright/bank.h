@@ -155,15 +155,6 @@ enum class PartRole : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(PartRole role);
 
-enum class CutKind : std::uint8_t {
-  kGroove,
-  kRabbet,
-  kDado,
-  kHalfBlindDovetail,
-  kThroughDovetail,
-  kFinger,
-  kTenon
-};
 [[nodiscard]] std::string_view ToText(CutKind kind);
 
 enum class CutFrom : std::uint8_t {
@@ -276,9 +267,9 @@ struct CaseBuild {
   // none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
   // How wide the channel is that takes a member so thick.
-  [[nodiscard]] Length SeatWidth(Length member) const {
-    return joint == CaseJoint::kGroove ? tongue : member;
-  }
+  [[nodiscard]] Length SeatWidth(Length member) const { return tongue.IsZero() ? member : tongue; }
+  // How far the back goes into the sides.
+  [[nodiscard]] Length BackEntry() const { return back_lap + back_depth; }
 };
 
 // A block of space: its left, lower and front faces, then its sizes.

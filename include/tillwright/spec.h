@@ -54,6 +54,16 @@ enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric 
 enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet, kGroove };
 enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
+// What a joint or channel is cut as.
+enum class CutKind : std::uint8_t {
+  kGroove,
+  kRabbet,
+  kDado,
+  kHalfBlindDovetail,
+  kThroughDovetail,
+  kFinger,
+  kTenon
+};
 enum class Setting : std::uint8_t { kSpaced, kCenterd };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };

@@ -9,6 +9,7 @@
 #include "check/strength_checks.h"
 #include "check/tipping.h"
 #include "spec/defaults.h"
+#include "spec/kind_table.h"
 #include "tillwright/check.h"
 #include "tillwright/words.h"
 
@@ -16,29 +17,7 @@ namespace tillwright {
 namespace {
 
 constexpr std::array<std::string_view, 4> kLevels{"pass", "note", "warn", "fail"};
-constexpr std::array<std::string_view, 43> kCodes{"closure",        "gap",
-                                                  "overlay",        "meet",
-                                                  "out-of-line",    "graduation",
-                                                  "support",        "box-width",
-                                                  "box-height",     "box-depth",
-                                                  "least-height",   "slide-depth",
-                                                  "slide-box",      "slide-clearance",
-                                                  "side-thickness", "bottom-fit",
-                                                  "groove-depth",   "groove-under",
-                                                  "groove-joint",   "rabbet-depth",
-                                                  "tongue",         "front-screw",
-                                                  "slide-screw",    "pocket-screw",
-                                                  "bottom-sag",     "slide-load",
-                                                  "bottom-moves",   "front-moves",
-                                                  "tipping",        "fit-height",
-                                                  "fit-depth",      "case-movement",
-                                                  "gap-tolerance",  "gap-season",
-                                                  "gap-measured",   "gap-taper",
-                                                  "cover",          "moisture",
-                                                  "limits",         "box-measured",
-                                                  "depth-measured", "shims",
-                                                  "refit"};
-static_assert(kCodes.size() == static_cast<std::size_t>(kLastCheckCode) + 1);
+static_assert(InOrder(kChecks));
 
 class BankChecks {
  public:
@@ -174,7 +153,7 @@ class BankChecks {
 
 std::string_view ToText(Level level) { return kLevels[static_cast<std::size_t>(level)]; }
 
-std::string_view ToText(CheckCode code) { return kCodes[static_cast<std::size_t>(code)]; }
+std::string_view ToText(CheckCode code) { return kChecks[static_cast<std::size_t>(code)].word; }
 
 std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   std::vector<Finding> findings;

@@ -4,7 +4,7 @@
 #include <array>
 
 #include "check/finding_list.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -27,42 +27,36 @@ class CaseChecks {
   void Run() {
     Back();
     Joint();
-    if (build_.joint != CaseJoint::kButt) Seats();
+    if (Facts(build_.joint).cut) Seats();
     if (build_.fixing == CaseFixing::kPocketScrews) PocketScrews(build_, id_);
   }
 
  private:
   void Back() {
-    if (build_.back == BackFit::kRabbet) {
+    const BackFacts& back = Facts(build_.back);
+    if (back.lap) {
       list_.Rabbet(id_, "the back's rabbet", build_.back_lap, build_.side);
     }
-    if (build_.back != BackFit::kGroove) return;
+    if (!back.inset) return;
     list_.Groove(id_, "the back's groove", build_.back_depth, build_.side);
     if (build_.back_inset >= build_.back_depth) return;
     list_.Add(CheckCode::kGrooveUnder, build_.back_inset.IsZero() ? Level::kFail : Level::kWarn,
               id_,
               "only " + list_.In(build_.back_inset) +
                   " of wood is left behind the back groove: move it forward " +
-                  list_.In(build_.back_depth - build_.back_inset),
+                  list_.In(build_.back_depth - build_.back_inset) + "",
               build_.back_inset, build_.back_depth, kCommon);
   }
 
   void Joint() {
-    switch (build_.joint) {
-      case CaseJoint::kButt:
-        return;
-      case CaseJoint::kDado:
-        return list_.Groove(id_, "a dado", build_.joint_depth, build_.side);
-      case CaseJoint::kRabbet:
-        return list_.Rabbet(id_, "a rabbet", build_.joint_depth, build_.side);
-      case CaseJoint::kGroove:
-        list_.Groove(id_, "a dado for a tongue", build_.joint_depth, build_.side);
-        BesideGroove("below the bottom's dado", build_.raise + build_.bottom - build_.tongue);
-        if (!build_.top_none) {
-          BesideGroove("above the top's dado", build_.top - build_.tongue);
-        }
-        return Tongue();
-    }
+    const CaseJointFacts& joint = Facts(build_.joint);
+    if (!joint.cut) return;
+    if (joint.at_end) return list_.Rabbet(id_, joint.what, build_.joint_depth, build_.side);
+    list_.Groove(id_, joint.what, build_.joint_depth, build_.side);
+    if (!joint.tongue) return;
+    BesideGroove("below the bottom's dado", build_.raise + build_.bottom - build_.tongue);
+    if (!build_.top_none) BesideGroove("above the top's dado", build_.top - build_.tongue);
+    Tongue();
   }
 
   // Between a groove and the side's end the grain is short.
@@ -137,9 +131,8 @@ class CaseChecks {
       return std::ranges::any_of(other,
                                  [&](const End& b) { return a.from < b.to && b.from < a.to; });
     });
-    if (!crossed) {
+    if (!crossed)
       return list_.Groove(id, "a dado for a divider or partition", build_.joint_depth, thick);
-    }
     BothFaces(id, 2 * build_.joint_depth, thick);
   }
 

@@ -1,8 +1,7 @@
 #include "check/drawer_checks.h"
 
 #include "check/finding_list.h"
-#include "spec/box_rules.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -64,7 +63,7 @@ class DrawerChecks {
 
   void LeastHeight(const Space& space, const std::string& id) {
     const BoxBuild& build = space.box.build;
-    const bool tails = !HasSetback(build.joint);
+    const bool tails = Facts(build.joint).tailed;
     const Length least =
         build.up + build.bottom + (tails ? kLeastForTails : kLeastForGlue).In(list_.unit());
     if (space.box.height >= least) {
@@ -85,16 +84,25 @@ class DrawerChecks {
     Within(CheckCode::kSlideDepth, id, slide.length + slide.behind, usable,
            "the slide fits the depth", "the slide plus rear clearance is too long",
            "use a shorter slide or make the case deeper");
-    if (slide.type == SlideType::kWoodRunner) return;  // a runner may be longer than its box
+    if (Facts(slide.type).sold == SoldAs::kNot) return;  // a runner may be longer than its box
     Within(CheckCode::kSlideBox, id, slide.length, space.box.depth,
            "the slide is no longer than the box", "the slide is longer than the box",
            "use a shorter slide or a deeper box");
   }
 
   void SlideRules(const Space& space, const std::string& id) {
+    const SlideFacts& facts = Facts(space.slide.type);
+    if (facts.exact) ExactSpace(space, id);
+    if (facts.width == WidthRule::kInside) SideThickness(space, id);
+    if (facts.bottom_set_up && !Facts(space.box.build.fit).cut) {
+      list_.Add(CheckCode::kBottomFit, Level::kFail, id,
+                "undermount slides need a raised bottom: use a groove, with \"up\" 1/2 in (13 mm)",
+                std::nullopt, std::nullopt, kCommon);
+    }
+  }
+
+  void SideThickness(const Space& space, const std::string& id) {
     const Slide& slide = space.slide;
-    if (slide.type == SlideType::kSideMount) SideMount(space, id);
-    if (slide.type != SlideType::kUndermount) return;
     const Length side = space.box.build.side;
     if (side <= slide.side_max) {
       list_.Pass(CheckCode::kSideThickness, id, "the box sides are thin enough for the slide", side,
@@ -106,14 +114,9 @@ class DrawerChecks {
                     list_.In(side - slide.side_max) + " thinner",
                 side, slide.side_max, kCommon);
     }
-    if (space.box.build.fit == BottomFit::kApplied) {
-      list_.Add(CheckCode::kBottomFit, Level::kFail, id,
-                "undermount slides need a raised bottom: use a groove, with \"up\" 1/2 in (13 mm)",
-                std::nullopt, std::nullopt, kCommon);
-    }
   }
 
-  void SideMount(const Space& space, const std::string& id) {
+  void ExactSpace(const Space& space, const std::string& id) {
     const Length over =
         space.cell.width - space.box.width - 2 * space.slide.clearance;  // both sides together
     const Length allowed = 2 * kClearanceOver.In(list_.unit());
@@ -134,10 +137,9 @@ class DrawerChecks {
 
   void BottomRules(const BoxBuild& build, const std::string& id) {
     const Length part = Min(build.side, build.end);
-    if (build.fit == BottomFit::kRabbet) {
-      return list_.Rabbet(id, "the bottom's rabbet", build.groove, part);
-    }
-    if (build.fit != BottomFit::kGroove) return;
+    const BottomFacts& bottom = Facts(build.fit);
+    if (!bottom.cut) return;
+    if (!bottom.set_up) return list_.Rabbet(id, "the bottom's rabbet", build.groove, part);
     list_.Groove(id, "the bottom's groove", build.groove, part);
     if (build.up >= build.groove) {
       list_.Pass(CheckCode::kGrooveUnder, id, "there is enough wood below the groove", build.up,
@@ -153,29 +155,28 @@ class DrawerChecks {
   }
 
   void GrooveInJoint(const BoxBuild& build, const std::string& id) {
-    if (!HasSetback(build.joint)) {
+    if (Facts(build.joint).tailed) {
       return list_.Add(CheckCode::kGrooveJoint, Level::kWarn, id,
                        "a through groove shows at the ends of a " + std::string(Word(build.joint)) +
                            " corner: stop it short, or place it in a tail or finger and plug it",
                        build.groove, std::nullopt, kCommon);
     }
-    if (HasJointDepth(build.joint) && build.groove > build.joint_depth) {
+    if (Facts(build.joint).depth && build.groove > build.joint_depth) {
       return list_.Add(CheckCode::kGrooveJoint, Level::kNote, id,
                        "the groove is " + list_.In(build.groove - build.joint_depth) +
                            " deeper than the corner joint and shows at the sides' ends",
                        build.groove, build.joint_depth, kCommon);
     }
     list_.Pass(CheckCode::kGrooveJoint, id, "the groove is clear of the corner joint", build.groove,
-               HasJointDepth(build.joint) ? build.joint_depth : build.side, kCommon);
+               Facts(build.joint).depth ? build.joint_depth : build.side, kCommon);
   }
 
   void JointRules(const BoxBuild& build, const std::string& id) {
-    if (HasJointDepth(build.joint)) {
-      list_.Rabbet(id,
-                   build.joint == CornerJoint::kDado ? "the corner's dado" : "the corner's rabbet",
-                   build.joint_depth, build.side);
+    const CornerFacts& corner = Facts(build.joint);
+    if (corner.depth) {
+      list_.Rabbet(id, "the corner's " + std::string(corner.word), build.joint_depth, build.side);
     }
-    if (HasLap(build.joint) && build.lap >= build.end) {
+    if (corner.lap && build.lap >= build.end) {
       list_.Add(CheckCode::kRabbetDepth, Level::kFail, id,
                 "the lap of " + list_.In(build.lap) + ", in wood " + list_.In(build.end) +
                     " thick, leaves no thickness for the tails: make it " +
@@ -192,7 +193,7 @@ class DrawerChecks {
       Screw(CheckCode::kFrontScrew, id, "a screw through the box front into the front",
             screws.front.value, most);
     }
-    if (screws.slide.typed && space.slide.type != SlideType::kWoodRunner) {
+    if (screws.slide.typed && Facts(space.slide.type).sold != SoldAs::kNot) {
       // Shorter than the side: its point must not show inside.
       Screw(CheckCode::kSlideScrew, id, "a slide screw", screws.slide.value,
             build.side - Length::Picometers(1));
@@ -204,9 +205,8 @@ class DrawerChecks {
       return list_.Pass(code, id, "the screw does not break through", length, most, kCommon);
     }
     list_.Add(code, Level::kFail, id,
-              std::string(what) + " " + list_.In(length) +
-                  " long would break through: use one at least " + list_.In(length - most) +
-                  " shorter",
+              std::string(what) + " of " + list_.In(length) +
+                  " would break through: use one at least " + list_.In(length - most) + " shorter",
               length, most, kCommon);
   }
 

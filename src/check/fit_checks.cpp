@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "check/wood.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -65,7 +65,7 @@ class FitChecks {
   // From the case's rear to the faces of the fronts.
   Length Reach() const {
     Length reach = c_.front_in + c_.depth;
-    if (c_.back == BackFit::kApplied) reach += c_.back_thickness;
+    if (Facts(c_.back).behind) reach += c_.back_thickness;
     if (bank_.style == FrontStyle::kInset) return reach;
     return reach + LengthOr(spec_.fronts.thickness, defaults::kFrontThickness, bank_.units);
   }
@@ -102,7 +102,7 @@ class Movement {
 
   void Run() {
     if (c_.worktop) Worktop();
-    if (c_.back != BackFit::kNone) Back();
+    if (Facts(c_.back).there) Back();
     if (c_.web) WebFrames();
   }
 
@@ -138,7 +138,7 @@ class Movement {
   void Back() {
     const Length moves = Moves(c_.panel_width, c_.back_material);
     if (moves.IsZero()) return;
-    if (c_.back == BackFit::kApplied) {
+    if (Facts(c_.back).behind) {
       return Add(Level::kWarn, "back",
                  "from dry to humid the solid back moves " + In(moves) +
                      " and will split if it is fixed all around: fix it along its center line; use "
@@ -146,7 +146,7 @@ class Movement {
                      In(moves) + " or longer",
                  moves);
     }
-    const Length play = c_.inside_width + 2 * In_() - c_.panel_width;
+    const Length play = c_.inside_width + 2 * c_.BackEntry() - c_.panel_width;
     if (moves <= play) {
       return Add(Level::kPass, "back", "the solid back has room to move", moves);
     }
@@ -169,9 +169,6 @@ class Movement {
             In(moves) + " free behind their rear tenons",
         moves);
   }
-
-  // How far the back goes into a side.
-  Length In_() const { return c_.back == BackFit::kRabbet ? c_.back_lap : c_.back_depth; }
 
   void Add(Level level, std::string subject, std::string message, Length value) {
     out_.push_back({CheckCode::kCaseMovement, level, std::move(subject), std::move(message), value,

@@ -7,6 +7,7 @@
 #include "check/figures.h"
 #include "check/wood.h"
 #include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 #include "tillwright/length_text.h"
 
@@ -52,7 +53,7 @@ class Movement {
     const Length grows = Change(box.panel_depth, material, SawnCut::kFlat, season_.humid);
     const Length shrinks = Change(box.panel_depth, material, SawnCut::kFlat, season_.dry);
     const std::string id = ToText(space.id);
-    if (box.build.fit != BottomFit::kGroove) {
+    if (!Facts(box.build.fit).set_up) {
       return Put(CheckCode::kBottomMoves, Level::kWarn, id,
                  "a solid bottom glued or nailed all around will split: set it in a groove, or fix "
                  "its front edge only; it expands " +

@@ -3,6 +3,7 @@
 #include "check/change.h"
 #include "check/layout_index.h"
 #include "check/measured_parts.h"
+#include "spec/kinds.h"
 #include "tillwright/solve.h"
 
 namespace tillwright {
@@ -11,14 +12,10 @@ namespace {
 // The width of box that fills a clear width, before it is brought to the shop increment.
 Length TargetWidth(const Space& space, Length clear_width) {
   const Slide& slide = space.slide;
-  if (slide.type == SlideType::kUndermount) {
+  if (Facts(slide.type).width == WidthRule::kInside) {
     return clear_width - slide.deduct + 2 * space.box.build.side;
   }
   return clear_width - 2 * slide.clearance;
-}
-
-bool IsFixedToTheSides(SlideType type) {
-  return type == SlideType::kSideMount || type == SlideType::kUndermount;
 }
 
 MeasuredCell CellOf(const MeasuredParts& boxes, const Bank& bank, const RealOpening& real,
@@ -38,7 +35,7 @@ MeasuredCell CellOf(const MeasuredParts& boxes, const Bank& bank, const RealOpen
   out.made = has_width;
   out.fits = TargetWidth(space, out.width);
   out.box_width = has_width ? made->width.value : BoxWidthIn(bank, space, out.width);
-  if (IsFixedToTheSides(space.slide.type)) {
+  if (Facts(space.slide.type).screwed) {
     const Length left_over =
         TargetWidth(space, width(real.WidthAt(space.slide.line_y))) - out.box_width;
     out.shim_left = HalfBelow(left_over);

@@ -8,6 +8,7 @@
 #include "check/figures.h"
 #include "check/weights.h"
 #include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/mass.h"
 #include "tillwright/length_text.h"
 
@@ -83,7 +84,7 @@ class Strength {
                      std::nullopt, std::nullopt, kSlideSource});
       return;
     }
-    if (bank_.spaces[i].slide.type == SlideType::kWoodRunner) return;
+    if (Facts(bank_.spaces[i].slide.type).sold == SoldAs::kNot) return;
     out.push_back(RatedFor(*leaf, id, *load + weights_.box[i] + weights_.front[i]));
   }
 

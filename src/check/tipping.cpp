@@ -5,6 +5,7 @@
 
 #include "bank/part_roles.h"
 #include "check/weights.h"
+#include "spec/kinds.h"
 #include "spec/mass.h"
 
 namespace tillwright {
@@ -60,7 +61,7 @@ class Balance {
     const double front = Meters(c_.front_in);
     if (role == PartRole::kCaseSide) return Turn(MassOf(part), front + Meters(c_.depth) / 2);
     if (role == PartRole::kCaseBack) {
-      const Length at = c_.back == BackFit::kApplied ? c_.front_in + c_.depth : bank_.opening_depth;
+      const Length at = Facts(c_.back).behind ? c_.front_in + c_.depth : bank_.opening_depth;
       return Turn(MassOf(part), Meters(at) + Meters(c_.back_thickness) / 2);
     }
     const PartGroup group = Facts(role).group;

@@ -81,10 +81,8 @@ class LayoutReader {
     LeafSpec& leaf = NewLeaf(node);
     if (!drawer.ok()) return;
     ReadSize(drawer, node.size);
-    drawer.Text("name", leaf.name);
-    drawer.Text("contents", leaf.contents);
+    drawer.ReadInto(leaf);
     ReadLoad(drawer, leaf);
-    ReadFront(drawer, leaf);
     if (!drawer.Has("box") && !drawer.Has("slides")) return;
     leaf.override_index = static_cast<int>(spec_.overrides.size());
     OverrideSpec& own = spec_.overrides.emplace_back();
@@ -107,29 +105,11 @@ class LayoutReader {
     leaf.load = {load->text, load->place};
   }
 
-  void ReadFront(ObjectReader& leaf_object, LeafSpec& leaf) {
-    const JsonValue* value = leaf_object.Find("front");
-    if (value == nullptr) return;
-    ObjectReader front(context_, *value, "front");
-    front.LengthOf("thickness", Sign::kPositive, leaf.front.thickness);
-    front.Text("material", leaf.front.material);
-    front.Choice("grain", leaf.front.grain);
-    ReadPull(front, leaf.front.pull);
-  }
-
-  void ReadBlank(const JsonValue& value, LayoutNode& node) {
-    ObjectReader blank(context_, value, "blank");
+  void ReadPlainLeaf(const JsonValue& value, std::string_view kind, LayoutNode& node) {
+    ObjectReader object(context_, value, kind);
     LeafSpec& leaf = NewLeaf(node);
-    ReadSize(blank, node.size);
-    blank.Text("name", leaf.name);
-    ReadFront(blank, leaf);
-  }
-
-  void ReadOpen(const JsonValue& value, LayoutNode& node) {
-    ObjectReader open(context_, value, "open");
-    LeafSpec& leaf = NewLeaf(node);
-    ReadSize(open, node.size);
-    open.Text("name", leaf.name);
+    ReadSize(object, node.size);
+    object.ReadInto(leaf);
   }
 
   // Size keys, merged with those already read beside the leaf.
@@ -140,10 +120,7 @@ class LayoutReader {
                   "\"" + std::string(key) + "\" is given both in the leaf and in its node",
                   "keep one of the two");
     }
-    object.LengthOf("exact", Sign::kPositive, size.exact);
-    object.LengthOf("min", Sign::kPositive, size.min);
-    object.LengthOf("max", Sign::kPositive, size.max);
-    object.Ratio("weight", size.weight);
+    object.ReadInto(size);
   }
 
   static bool SizeTyped(const SizeSpec& size, std::string_view key) {
@@ -202,12 +179,9 @@ class LayoutReader {
     if (kind == "drawer") {
       node.kind = NodeKind::kDrawer;
       ReadDrawer(leaf, node);
-    } else if (kind == "blank") {
-      node.kind = NodeKind::kBlank;
-      ReadBlank(leaf, node);
     } else {
-      node.kind = NodeKind::kOpen;
-      ReadOpen(leaf, node);
+      node.kind = kind == "blank" ? NodeKind::kBlank : NodeKind::kOpen;
+      ReadPlainLeaf(leaf, kind, node);
     }
   }
 
@@ -224,10 +198,10 @@ class LayoutReader {
   }
 
   void ReadSplitKeys(ObjectReader& object, LayoutNode& node) {
-    object.LengthOf("gap", Sign::kZeroOrMore, node.gap);
+    object.ReadInto(node);
     if (const JsonValue* divider = object.Find("divider")) {
       node.divider.place = divider->place;
-      node.divider.none = divider->kind == JsonValue::Kind::kString && divider->text == "none";
+      node.divider.none = IsNone(*divider);
       if (!node.divider.none) {
         ReadLength(context_, *divider, Sign::kPositive, node.divider.thickness);
       }
@@ -241,10 +215,7 @@ class LayoutReader {
     ObjectReader object(context_, value, "graduate");
     out.place = value.place;
     if (!object.ok()) return;
-    object.Choice("scheme", out.scheme);
-    object.LengthOf("step", Sign::kAny, out.step);
-    object.LengthOf("first", Sign::kPositive, out.first);
-    object.Ratio("ratio", out.ratio);
+    object.ReadInto(out);
     if (const std::vector<JsonValue>* shares = object.List("shares")) {
       out.shares_typed = true;
       out.shares_place = object.Find("shares")->place;

@@ -75,6 +75,10 @@ std::string OneOf(std::span<const std::string_view> choices) {
 
 }  // namespace
 
+bool IsNone(const JsonValue& value) {
+  return value.kind == JsonValue::Kind::kString && value.text == "none";
+}
+
 std::string_view KindWords(const JsonValue& value) {
   switch (value.kind) {
     case JsonValue::Kind::kNull: return "null";
@@ -198,12 +202,21 @@ void ObjectReader::Text(std::string_view key, Entry<std::string>& out) {
   if (const JsonValue* value = Find(key)) ReadText(context_, *value, out);
 }
 
-void ObjectReader::Ratio(std::string_view key, Entry<Rational>& out) {
-  if (const JsonValue* value = Find(key)) ReadRatio(context_, *value, out);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<Length>& out) {
+  const Sign sign = row.type == "length"           ? Sign::kPositive
+                    : row.type == "length-or-zero" ? Sign::kZeroOrMore
+                                                   : Sign::kAny;
+  LengthOf(row.key, sign, out);
 }
 
-void ObjectReader::Flag(std::string_view key, Entry<bool>& out) {
-  const JsonValue* value = Find(key);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<std::string>& out) { Text(row.key, out); }
+
+void ObjectReader::ReadKey(const KeyRow& row, Entry<Rational>& out) {
+  if (const JsonValue* value = Find(row.key)) ReadRatio(context_, *value, out);
+}
+
+void ObjectReader::ReadKey(const KeyRow& row, Entry<bool>& out) {
+  const JsonValue* value = Find(row.key);
   if (value == nullptr) return;
   if (value->kind != JsonValue::Kind::kBool) {
     return ReportWrongType(context_, *value, "true or false");
@@ -211,17 +224,18 @@ void ObjectReader::Flag(std::string_view key, Entry<bool>& out) {
   out = {value->flag, value->place};
 }
 
-void ObjectReader::WholeNumber(std::string_view key, int least, int greatest, Entry<int>& out) {
-  const JsonValue* value = Find(key);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<int>& out) {
+  const JsonValue* value = Find(row.key);
   if (value == nullptr) return;
+  const CountType& type = *std::ranges::find(kCountTypes, row.type, &CountType::type);
   const std::optional<Rational> n =
       value->kind == JsonValue::Kind::kNumber ? ParseRational(value->text) : std::nullopt;
-  if (n && n->denominator == 1 && n->numerator >= least && n->numerator <= greatest) {
+  if (n && n->denominator == 1 && n->numerator >= type.least && n->numerator <= type.greatest) {
     out = {static_cast<int>(n->numerator), value->place};
   } else {
     ReportError(context_.diagnostics, DiagnosticCode::kNumberRange, value->place,
-                "expected a whole number from " + std::to_string(least) + " to " +
-                    std::to_string(greatest));
+                "expected a whole number from " + std::to_string(type.least) + " to " +
+                    std::to_string(type.greatest));
   }
 }
 

@@ -6,6 +6,7 @@
 
 #include "solve/context.h"
 #include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -62,7 +63,7 @@ class BoxRule {
     std::optional<N> length;
     if (rules_->slide_length.typed) {
       length = Given("slides.length", rules_->slide_length);
-    } else if (rules_->slide == SlideType::kWoodRunner && rules_->series == nullptr) {
+    } else if (Facts(rules_->slide).sold == SoldAs::kNot && rules_->series == nullptr) {
       length = FloorTo(usable - behind, context_.round);
       if (Value(*length) <= Length()) length.reset();
     } else {
@@ -119,12 +120,13 @@ class BoxRule {
     build.side_material = *rules_->side_material;
     build.end_material = *rules_->end_material;
     build.bottom_material = *rules_->bottom_material;
-    if (HasJointDepth(rules_->joint)) {
+    const CornerFacts& has = Facts(rules_->joint);
+    if (has.depth) {
       joint_depth_ = rules_->joint_depth.typed ? Given("box.corner.depth", rules_->joint_depth)
                                                : PartBelow(side_, 2);
       build.joint_depth = Value(joint_depth_);
     }
-    if (HasLap(rules_->joint)) {
+    if (has.lap) {
       lap_ = rules_->lap.typed ? Given("box.corner.lap", rules_->lap) : PartBelow(end_, 4);
       build.lap = Value(lap_);
     }
@@ -132,20 +134,19 @@ class BoxRule {
 
   // What the ends' lengths add up to with, to make the box's width.
   N Beside() {
-    if (rules_->joint == CornerJoint::kButt) return 2 * side_;
+    if (!Facts(rules_->joint).depth) return 2 * side_;
     return 2 * (side_ - joint_depth_);
   }
 
   bool Across(const Cell<N>& cell) {
-    const bool under = rules_->slide == SlideType::kUndermount;
-    const N target = Name(
-        "box.target_width",
-        under ? cell.width - Given("slides.deduct", rules_->deduct) + 2 * side_
-              : cell.width - 2 * Given("slides.clearance", rules_->clearance));
+    const bool inside = Facts(rules_->slide).width == WidthRule::kInside;
+    const N target = Name("box.target_width",
+                          inside ? cell.width - Given("slides.deduct", rules_->deduct) + 2 * side_
+                                 : cell.width - 2 * Given("slides.clearance", rules_->clearance));
     Box& box = space_->box;
     N ends = target;
     N width = target;
-    if (rules_->joint == CornerJoint::kButt || HasJointDepth(rules_->joint)) {
+    if (!Facts(rules_->joint).tailed) {
       const N beside = Beside();
       ends = Name("box_front.length", FloorTo(target - beside, context_.round));
       width = ends + beside;
@@ -204,7 +205,7 @@ class BoxRule {
 
   bool Lengths(const N& depth) {
     Box& box = space_->box;
-    const N sides = HasLap(rules_->joint) ? depth - 2 * lap_ : depth;
+    const N sides = Facts(rules_->joint).lap ? depth - 2 * lap_ : depth;
     box.side_length = Value(Name("side.length", sides));
     inside_depth_ = Name("box.inside_depth", depth - 2 * end_ - setback_);
     box.inside_depth = Value(inside_depth_);
@@ -221,23 +222,19 @@ class BoxRule {
     build.bottom = Value(thickness_);
     build.open_back = rules_->open_back;
     space_->box.solid_bottom = IsSolidWood(build.bottom_material);
-    switch (rules_->fit) {
-      case BottomFit::kGroove: return LetIn(true);
-      case BottomFit::kRabbet: return LetIn(false);
-      case BottomFit::kApplied: break;
-    }
+    if (Facts(rules_->fit).cut) return LetIn(Facts(rules_->fit).set_up);
     Height(height_ - thickness_, height_ - thickness_, height_ - thickness_);
     Panel(width_, depth);
   }
 
-  void LetIn(bool groove) {
+  void LetIn(bool set_up) {
     BoxBuild& build = space_->box.build;
     const N in = Given("box.bottom.depth", rules_->groove);
     const N play = Given("box.bottom.play", rules_->play);
     build.groove = Value(in);
     build.play = Value(play);
     const N across = FloorTo(inside_width_ + 2 * in - 2 * play, context_.round);
-    if (!groove) {
+    if (!set_up) {
       Height(height_ - thickness_, height_, height_);
       Panel(across, FloorTo(inside_depth_ + 2 * in - 2 * play, context_.round));
       return;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "spec/kinds.h"
+
 namespace tillwright {
 namespace {
 
@@ -42,8 +44,8 @@ class PieceRule {
   void Stretchers() {
     const Length over = 2 * c_.stretcher_width - c_.inside_depth;
     if (over > Length()) {
-      return NoRoom(spec_.stretchers.place, "two stretchers are too wide for the depth of the case",
-                    over, "make them narrower");
+      return NoRoom(spec_.stretchers.place, "two stretchers are wider than the case is deep", over,
+                    "make them narrower");
     }
     const Length x = HalfBelow(bank_.opening_width - c_.member_length);
     const Length y = bank_.opening_height + c_.high_in;
@@ -106,8 +108,7 @@ class PieceRule {
   void Blocking(int index, const FaceFrame& frame) {
     const Space& space = bank_.spaces[static_cast<std::size_t>(index)];
     if (!space.HasBox()) return;
-    const SlideType type = space.slide.type;
-    if (type != SlideType::kSideMount && type != SlideType::kUndermount) return;
+    if (!Facts(space.slide.type).screwed) return;
     const Length height = Min(frame.blocking, space.cell.height);
     const Length lowest = space.cell.y;
     const Length highest = space.cell.Top() - height;
@@ -131,10 +132,10 @@ class PieceRule {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
     if (between <= Length()) {
-      return NoRoom(spec_.web_frame.place,
-                    "the two rails of " + ToText(member) +
-                        "'s web frame are too wide for the depth of the case",
-                    -between, "make \"rail\" narrower");
+      return NoRoom(
+          spec_.web_frame.place,
+          "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
+          -between, "make \"rail\" narrower");
     }
     const Rect& r = member.rect;
     const auto add = [&](PartRole role, Length x, Length z, Length width, Length depth) {
@@ -149,14 +150,14 @@ class PieceRule {
       return bank_.pieces.back();
     };
     // Only the rails have tongues: the runners lie along the faces of what takes them.
-    const Length in = c_.joint == CaseJoint::kGroove ? c_.joint_depth : Length();
+    const Length in = Facts(c_.joint).tongue ? c_.joint_depth : Length();
     runner(member.begin + in);
     runner(member.begin + member.length - in - web.runner);
     for (const Meeting& meeting : MeetingsOf(member)) {
       const Rect& p = meeting.partition->rect;
       const Length x = p.x + HalfBelow(p.width - web.runner);
       CasePiece& under = runner(x);
-      if (c_.joint == CaseJoint::kButt) continue;
+      if (!Facts(c_.joint).cut) continue;
       under.takes = static_cast<int>(meeting.partition - bank_.dividers.data());
       under.cuts.push_back(SeatIn(meeting, x, web.runner));
     }
@@ -190,7 +191,7 @@ class PieceRule {
   [[nodiscard]] Cut SeatIn(const Meeting& meeting, Length x, Length runner) const {
     const Rect& p = meeting.partition->rect;
     Cut cut;
-    cut.kind = CutKind::kDado;
+    cut.kind = *Facts(c_.joint).cut;
     cut.from = CutFrom::kLeftEdge;
     cut.offset = Max(Length(), p.x - x);
     cut.width = Min(c_.SeatWidth(p.width), runner - cut.offset);

@@ -6,6 +6,7 @@
 
 #include "solve/context.h"
 #include "solve/worktop_rule.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -32,27 +33,24 @@ typename T::Number BackAllowance(Context<T>& context, CaseBuild& build,
   const BackSpec& back = context.spec.casework->back;
   T& t = context.trace;
   build.back = back.fit.value;  // a rabbet unless typed
-  if (build.back == BackFit::kNone) return t.Zero();
+  const BackFacts& has = Facts(build.back);
+  if (!has.there) return t.Zero();
   const N thickness =
       context.GivenOr("case.back.thickness", back.thickness, defaults::kBackThickness);
   const N play = context.GivenOr("case.back.play", back.play, defaults::kPlay);
   build.back_thickness = Value(thickness);
   build.back_play = Value(play);
-  switch (build.back) {
-    case BackFit::kRabbet: {
-      const N lap = back.lap.typed ? t.Given("case.back.lap", back.lap) : HalfBelow(side);
-      build.back_lap = Value(lap);
-      return thickness;
-    }
-    case BackFit::kGroove: {
-      const N inset = context.GivenOr("case.back.inset", back.inset, defaults::kBackInset);
-      build.back_inset = Value(inset);
-      build.back_depth =
-          Value(context.GivenOr("case.back.depth", back.depth, defaults::kGrooveDepth));
-      return inset + thickness;
-    }
-    case BackFit::kApplied:
-    case BackFit::kNone: break;
+  if (has.lap) {
+    const N lap = back.lap.typed ? t.Given("case.back.lap", back.lap) : HalfBelow(side);
+    build.back_lap = Value(lap);
+    return thickness;
+  }
+  if (has.inset) {
+    const N inset = context.GivenOr("case.back.inset", back.inset, defaults::kBackInset);
+    build.back_inset = Value(inset);
+    build.back_depth =
+        Value(context.GivenOr("case.back.depth", back.depth, defaults::kGrooveDepth));
+    return inset + thickness;
   }
   return t.Zero();
 }
@@ -61,13 +59,13 @@ typename T::Number BackAllowance(Context<T>& context, CaseBuild& build,
 // short of it; across it goes as far into the sides as its rabbet or groove, less the play.
 template <class T>
 void SizeBack(Context<T>& context, CaseBuild& build) {
-  if (build.back == BackFit::kNone) return;
-  if (build.back == BackFit::kApplied) {
+  if (!Facts(build.back).there) return;
+  if (Facts(build.back).behind) {
     build.panel_width = build.width;
     build.panel_height = build.height;
     return;
   }
-  const Length in = build.back == BackFit::kRabbet ? build.back_lap : build.back_depth;
+  const Length in = build.BackEntry();
   const Length q = Value(context.round);
   const Length play = 2 * build.back_play;
   build.panel_width = FloorTo(build.inside_width + 2 * in - play, q);
@@ -81,8 +79,9 @@ typename T::Number MemberEntry(Context<T>& context, CaseBuild& build,
   const CaseJointSpec& joint = context.spec.casework->joint;
   build.joint = joint.type.value;  // butt unless typed
   build.fixing = joint.fixing.value;
-  if (!joint.fixing.typed && build.joint != CaseJoint::kButt) build.fixing = CaseFixing::kGlue;
-  if (build.joint == CaseJoint::kButt) return t.Zero();
+  const bool let_in = Facts(build.joint).cut.has_value();
+  if (!joint.fixing.typed && let_in) build.fixing = CaseFixing::kGlue;
+  if (!let_in) return t.Zero();
   const auto depth = joint.depth.typed ? t.Given("case.joint.depth", joint.depth)
                                        : FloorTo(PartBelow(side, 3), context.round);
   build.joint_depth = Value(depth);

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "tillwright/bank.h"
 
 namespace tillwright {
@@ -18,7 +18,7 @@ SlideType SlideOf(const Spec& spec, const LayoutNode& leaf) {
 }
 
 bool HangsOnSides(const Spec& spec, const LayoutNode& node) {
-  if (node.kind == NodeKind::kDrawer) return SlideOf(spec, node) != SlideType::kCenterMount;
+  if (node.kind == NodeKind::kDrawer) return Facts(SlideOf(spec, node)).beside;
   return std::ranges::any_of(node.children,
                              [&](const LayoutNode& child) { return HangsOnSides(spec, child); });
 }
@@ -26,8 +26,7 @@ bool HangsOnSides(const Spec& spec, const LayoutNode& node) {
 bool StandsOnSomething(const Spec& spec, const LayoutNode& node) {
   if (node.kind == NodeKind::kColumns) return true;
   if (node.kind != NodeKind::kDrawer) return false;
-  const SlideType type = SlideOf(spec, node);
-  return type == SlideType::kCenterMount || type == SlideType::kWoodRunner;
+  return Facts(SlideOf(spec, node)).beneath;
 }
 
 // Walks the leaves in reading order, numbering them as the layout does, up to `node`.

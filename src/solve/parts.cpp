@@ -1,7 +1,7 @@
 #include "solve/parts.h"
 
 #include "bank/part_roles.h"
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -87,47 +87,30 @@ class PartRule {
     Part& end = Add(role, index, 1, Grain::kHorizontal, build.end_material);
     SizePart(end, box.end_length, height, build.end);
     if (takes_bottom) AddBottomCut(build, end);
-    if (!HasSetback(build.joint)) {
+    const CornerFacts& corner = Facts(build.joint);
+    if (corner.tailed) {
       end.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
+          {*corner.cut, CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
     }
   }
 
   static void AddBottomCut(const BoxBuild& build, Part& part) {
-    if (build.fit == BottomFit::kApplied) return;
-    const CutKind kind = build.fit == BottomFit::kGroove ? CutKind::kGroove : CutKind::kRabbet;
-    part.cuts.push_back({kind, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
-  }
-
-  static CutKind JointCut(CornerJoint joint) {
-    switch (joint) {
-      case CornerJoint::kButt:
-      case CornerJoint::kRabbet:
-        return CutKind::kRabbet;
-      case CornerJoint::kDado:
-        return CutKind::kDado;
-      case CornerJoint::kHalfBlindDovetail:
-        return CutKind::kHalfBlindDovetail;
-      case CornerJoint::kThroughDovetail:
-        return CutKind::kThroughDovetail;
-      case CornerJoint::kFinger:
-        return CutKind::kFinger;
-    }
-    return CutKind::kRabbet;
+    const std::optional<CutKind> cut = Facts(build.fit).cut;
+    if (cut) part.cuts.push_back({*cut, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
   }
 
   // In the sides: rabbets and dados take the ends; dovetails and fingers are cut through.
   static void AddCornerCuts(const BoxBuild& build, Part& side) {
-    if (build.joint == CornerJoint::kButt) return;
-    if (!HasJointDepth(build.joint)) {
+    const CornerFacts& corner = Facts(build.joint);
+    if (!corner.cut) return;
+    if (corner.tailed) {
       side.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
+          {*corner.cut, CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
       return;
     }
-    const CutKind kind = JointCut(build.joint);
-    side.cuts.push_back({kind, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
+    side.cuts.push_back({*corner.cut, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
     // A back end that stands in sits in a dado, whatever the front has.
-    const CutKind back = build.back_setback.IsZero() ? kind : CutKind::kDado;
+    const CutKind back = build.back_setback.IsZero() ? *corner.cut : CutKind::kDado;
     side.cuts.push_back(
         {back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth});
   }
@@ -145,7 +128,7 @@ class PartRule {
 
   // A rabbet at each end that leaves a tongue along the other face.
   void AddTongue(Part& part, CutOn face) const {
-    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) return;
+    if (!bank_.casework || !Facts(bank_.casework->joint).tongue) return;
     const CaseBuild& build = *bank_.casework;
     part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
                          part.thickness - build.tongue, face});
@@ -160,7 +143,7 @@ class PartRule {
     }
     Across(PartRole::kCaseBottom, build, build.bottom);
     if (!build.top_none && !build.stretchers) Across(PartRole::kCaseTop, build, build.top);
-    if (build.back == BackFit::kNone) return;
+    if (!Facts(build.back).there) return;
     const bool solid = IsSolidWood(build.back_material);
     Part& back = Add(PartRole::kCaseBack, -1, 1, solid ? Grain::kVertical : Grain::kNone,
                      build.back_material);
@@ -240,28 +223,22 @@ class PartRule {
   // In the sides: dadoes (at the very end: rabbets) for bottom and top, or dadoes for the tongues
   // along their inside faces.
   static void AddJointCuts(const CaseBuild& build, Part& side) {
-    if (build.joint == CaseJoint::kButt) return;
-    const auto kind_at = [&](bool at_end) {
-      const bool open = at_end && build.joint != CaseJoint::kGroove;
-      return open ? CutKind::kRabbet : CutKind::kDado;
-    };
+    const CaseJointFacts& joint = Facts(build.joint);
+    if (!joint.cut) return;
     const Length low = build.SeatWidth(build.bottom);
-    side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,
+    side.cuts.push_back({build.raise.IsZero() ? *joint.end_cut : *joint.cut, CutFrom::kLowerEdge,
                          build.raise + build.bottom - low, low, build.joint_depth});
     if (build.top_none) return;
-    side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
+    side.cuts.push_back({*joint.end_cut, CutFrom::kLowerEdge, build.height - build.top,
                          build.SeatWidth(build.top), build.joint_depth});
   }
 
   // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
     AddJointCuts(build, side);
-    if (build.back == BackFit::kRabbet) {
+    if (const std::optional<CutKind> cut = Facts(build.back).cut) {
       side.cuts.push_back(
-          {CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness, build.back_lap});
-    } else if (build.back == BackFit::kGroove) {
-      side.cuts.push_back({CutKind::kGroove, CutFrom::kRearEdge, build.back_inset,
-                           build.back_thickness, build.back_depth});
+          {*cut, CutFrom::kRearEdge, build.back_inset, build.back_thickness, build.BackEntry()});
     }
   }
 

@@ -3,6 +3,7 @@
 #define TILLWRIGHT_SOLVE_TONGUE_RULE_H_
 
 #include "solve/context.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace tongue_rule {
@@ -40,7 +41,7 @@ typename T::Number Default(Context<T>& context, Length thinnest) {
 template <class T>
 void SizeTongue(Context<T>& context) {
   using N = typename T::Number;
-  if (!context.bank.casework || context.bank.casework->joint != CaseJoint::kGroove) return;
+  if (!context.bank.casework || !Facts(context.bank.casework->joint).tongue) return;
   T& t = context.trace;
   const Entry<Length>& typed = context.spec.casework->joint.tongue;
   const Length thinnest = tongue_rule::ThinnestMember(context.bank);

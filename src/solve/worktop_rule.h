@@ -3,6 +3,7 @@
 #define TILLWRIGHT_SOLVE_WORKTOP_RULE_H_
 
 #include "solve/context.h"
+#include "spec/kinds.h"
 
 namespace tillwright::case_rule {
 
@@ -72,7 +73,7 @@ typename T::Number CaseDepth(Context<T>& context, const CaseBuild& /*build*/) {
     depth = depth - context.GivenOr("case.face_frame.thickness", casework.face_frame.thickness,
                                     defaults::kFrameThickness);
   }
-  if (casework.back.fit.value == BackFit::kApplied) {
+  if (Facts(casework.back.fit.value).behind) {
     depth = depth - context.GivenOr("case.back.thickness", casework.back.thickness,
                                     defaults::kBackThickness);
   }

@@ -43,18 +43,6 @@ struct BoxRules {
 // Reports keys that their own choice does not have, over the bank and every drawer of its own.
 void CheckApplicable(const Spec& spec, Diagnostics& out);
 
-// Which choices have which keys.
-[[nodiscard]] constexpr bool HasJointDepth(CornerJoint joint) {
-  return joint == CornerJoint::kRabbet || joint == CornerJoint::kDado;
-}
-[[nodiscard]] constexpr bool HasLap(CornerJoint joint) {
-  return joint == CornerJoint::kHalfBlindDovetail;
-}
-// Dovetails and fingers meet at the corner; other joints let the back end stand in.
-[[nodiscard]] constexpr bool HasSetback(CornerJoint joint) {
-  return joint == CornerJoint::kButt || HasJointDepth(joint);
-}
-
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_SPEC_BOX_RULES_H_

@@ -77,28 +77,9 @@ inline constexpr Default kCutTolerance{In(1, 64), TenthMm(4)};
 inline constexpr Default kPlaceTolerance{In(1, 64), TenthMm(4)};
 inline constexpr Default kOpeningTolerance{In(1, 32), TenthMm(8)};
 
-// The rules of one type of slide (model: what a slide's own sheet would say).
-struct SlideDefaults {
-  Default clearance;  // each side; meaningless for undermount
-  Default below, above, behind, up, line;
-};
-inline constexpr Default kDeduct = Same(Mm(42));   // undermount
-inline constexpr Default kSideMax = Same(Mm(16));  // undermount
-
-// By SlideType.
-inline constexpr std::array<SlideDefaults, 4> kSlides{{
-    {Same(TenthMm(127)), {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)}, {In(1, 2), Mm(13)},
-     {In(1, 4), Mm(6)}, {In(7, 8), Mm(22)}},
-    {Same(Mm(0)), Same(Mm(14)), Same(Mm(7)), {In(3, 4), Mm(19)}, {In(1, 2), Mm(13)},
-     Same(Mm(0))},
-    {{In(1, 8), Mm(3)}, {In(1, 4), Mm(6)}, {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)},
-     {In(1, 2), Mm(13)}, Same(Mm(0))},
-    {{In(1, 32), Mm(1)}, Same(Mm(0)), {In(1, 8), Mm(3)}, {In(1, 2), Mm(13)}, {In(1, 4), Mm(6)},
-     Same(Mm(0))},
-}};
-[[nodiscard]] constexpr const SlideDefaults& Of(SlideType type) {
-  return kSlides[static_cast<std::size_t>(type)];
-}
+// Undermount slides; kinds.h has what each type of slide has of its own.
+inline constexpr Default kDeduct = Same(Mm(42));
+inline constexpr Default kSideMax = Same(Mm(16));
 
 // The lengths slides are sold in: 10, 12 … 28 in, or 250, 300 … 700 mm.
 struct Series {

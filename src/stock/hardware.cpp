@@ -2,7 +2,7 @@
 #include <array>
 
 #include "bank/part_roles.h"
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 #include "stock/hardware_rules.h"
 #include "stock/hardware_tally.h"
@@ -68,9 +68,10 @@ class HardwareRule {
 
   void Slides(const Space& space) {
     const Slide& slide = space.slide;
-    if (slide.type == SlideType::kWoodRunner) return;  // made, not bought
+    const SoldAs sold = Facts(slide.type).sold;
+    if (sold == SoldAs::kNot) return;
     const std::string id = ToText(space.id);
-    const bool pair = slide.type != SlideType::kCenterMount;
+    const bool pair = sold == SoldAs::kPair;
     tally_.Add(Line(HardwareKind::kSlide, std::string(Word(slide.type)) + " slide", slide.length, 1,
                     pair ? HardwareUnit::kPairs : HardwareUnit::kPieces),
                id);
@@ -113,13 +114,13 @@ class HardwareRule {
     const Length in = hardware::kFromEdge.In(unit_);
     const Length through =
         hardware::ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
-    if (build.joint == CornerJoint::kButt) {
+    if (!Facts(build.joint).cut) {
       const int corner =
           hardware::CountAlong(box.back_height, hardware::kCornerPitch.In(unit_), build.bottom);
       Screws("box corner screw", hardware::LongestScrew(PartBelow(5 * build.side, 2), unit_),
              4 * corner, id);
     }
-    if (build.fit != BottomFit::kGroove) {
+    if (!Facts(build.fit).set_up) {
       const int round = hardware::CountAlong(box.panel_width, pitch, in) +
                         hardware::CountAlong(box.panel_depth, pitch, in);
       Screws("box bottom screw", through, 2 * round, id);
@@ -139,7 +140,7 @@ class HardwareRule {
     }
     if (build.frame) FrameJoints(build);
     if (build.worktop) WorktopScrews(build);
-    if (build.back != BackFit::kRabbet && build.back != BackFit::kApplied) return;
+    if (!Facts(build.back).screwed) return;
     const Length pitch = hardware::kScrewPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
     const int round = hardware::CountAlong(build.panel_width, pitch, in) +
@@ -266,7 +267,7 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     std::int64_t sum = 2 * (hardware::GlueMicrolitres(box.wood_height, build.end) +
                             hardware::GlueMicrolitres(box.back_height, build.end));
-    if (build.fit == BottomFit::kRabbet) {
+    if (Facts(build.fit).cut && !Facts(build.fit).set_up) {
       sum += 2 * hardware::GlueMicrolitres(box.panel_width + box.panel_depth, build.groove);
     }
     return sum;

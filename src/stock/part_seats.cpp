@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "bank/part_roles.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -14,7 +15,7 @@ class SeatFinder {
   SeatFinder(const Bank& bank, const Part& part) : bank_(bank), part_(part) {}
 
   std::vector<Seat> Find() {
-    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return {};
+    if (!bank_.casework || !Facts(bank_.casework->joint).cut) return {};
     depth_ = bank_.casework->joint_depth;
     for (std::size_t i = 0; i < bank_.dividers.size(); ++i) {
       const Divider& member = bank_.dividers[i];

@@ -1,5 +1,6 @@
 #include "write/case_keys.h"
 
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -60,15 +61,15 @@ class CaseKeys {
 
   void Joint() {
     json_.Open("joint", '{').Text("type", Word(c_.joint)).Text("fixing", Word(c_.fixing));
-    if (c_.joint != CaseJoint::kButt) json_.Millimeters("depth_mm", c_.joint_depth);
-    if (c_.joint == CaseJoint::kGroove) json_.Millimeters("tongue_mm", c_.tongue);
+    if (Facts(c_.joint).cut) json_.Millimeters("depth_mm", c_.joint_depth);
+    if (Facts(c_.joint).tongue) json_.Millimeters("tongue_mm", c_.tongue);
     json_.Close();
   }
 
   // The panel where it lies: in the middle of its channels.
   void Back() {
-    if (c_.back == BackFit::kNone) return;
-    const bool applied = c_.back == BackFit::kApplied;
+    if (!Facts(c_.back).there) return;
+    const bool applied = Facts(c_.back).behind;
     const Length room = applied ? c_.height : c_.inside_height + c_.bottom + c_.top;
     const Length low = applied ? -c_.base : -c_.low_in - c_.bottom;
     json_.Open("back", '{').Text("fit", Word(c_.back));

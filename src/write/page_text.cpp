@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bank/headings.h"
+#include "spec/kinds.h"
 #include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
@@ -25,7 +26,7 @@ class CaseWords {
   std::string Run() const {
     std::string text = "Case     " + In(c_.width) + " wide, " + In(c_.height) + " high, " +
                        In(c_.depth) + " deep\n";
-    if (c_.joint != CaseJoint::kButt) text += Joint();
+    if (Facts(c_.joint).cut) text += Joint();
     if (!c_.kick_setback.IsZero()) {
       text += "Toe kick " + In(c_.raise) + " high, set back " + In(c_.kick_setback) + "\n";
     }
@@ -43,7 +44,7 @@ class CaseWords {
   std::string Joint() const {
     std::string text =
         "Joint    " + std::string(Word(c_.joint)) + ", " + In(c_.joint_depth) + " deep";
-    if (c_.joint == CaseJoint::kGroove) text += ", tongues " + In(c_.tongue) + " thick";
+    if (Facts(c_.joint).tongue) text += ", tongues " + In(c_.tongue) + " thick";
     return text + "\n";
   }
   std::string Frame(const FaceFrame& frame) const {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "spec/kinds.h"
 #include "spec/materials.h"
 #include "tillwright/length_text.h"
 #include "tillwright/parts.h"
@@ -93,18 +94,18 @@ class Steps {
          "Mark the face, the front edge, and left or right on each."},
         {kSaw, "A full sheet is heavy and flexes: break it down with a helper or a track saw."});
     std::vector<std::string> lines;
-    if (c.joint != CaseJoint::kButt) {
+    if (Facts(c.joint).cut) {
       lines.push_back(
           "Lay out the joints from the heights stick on both sides at once, and cut them " +
           In(c.joint_depth) + " deep.");
     }
-    if (c.joint == CaseJoint::kGroove) {
+    if (Facts(c.joint).tongue) {
       lines.push_back("Cut every dado " + In(c.tongue) +
                       " wide at one setting; then rabbet a scrap of the same thickness until its "
                       "tongue slides in by hand, and cut the ends of the members at that setting.");
     }
-    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
-      lines.push_back(std::string("Cut the ") + (c.back == BackFit::kRabbet ? "rabbet" : "groove") +
+    if (Facts(c.back).cut) {
+      lines.push_back("Cut the " + std::string(Word(c.back)) +
                       " for the back; test it with a scrap of the back itself.");
     }
     if (!lines.empty()) Add("Cut the case joinery", std::move(lines), {kRouter});
@@ -124,7 +125,7 @@ class Steps {
 
   void Boxes() {
     Add("Lay out and mount the slides",
-        {AnyBox(bank_, [](const Space& s) { return s.slide.type == SlideType::kWoodRunner; })
+        {AnyBox(bank_, [](const Space& s) { return Facts(s.slide.type).sold == SoldAs::kNot; })
              ? "Mount the runners level and parallel; if a drawer binds, a runner is out of line."
              : "Mark each slide line on the case from the heights stick, left and right from the "
                "same end; screw the slides on at their lines."},
@@ -147,12 +148,14 @@ class Steps {
   void Joints() {
     std::vector<std::string> lines;
     const bool joined =
-        AnyBox(bank_, [](const Space& s) { return s.box.build.joint != CornerJoint::kButt; });
+        AnyBox(bank_, [](const Space& s) { return Facts(s.box.build.joint).cut.has_value(); });
     if (joined) lines.emplace_back("Test the corner joints on scrap of the same thickness first.");
-    if (AnyBox(bank_, [](const Space& s) { return s.box.build.fit == BottomFit::kGroove; })) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kGroove; })) {
       lines.emplace_back("Cut every bottom groove at one setting; test it with the bottom itself.");
     }
-    if (AnyBox(bank_, [](const Space& s) { return s.box.build.fit == BottomFit::kRabbet; })) {
+    if (AnyBox(bank_,
+               [](const Space& s) { return Facts(s.box.build.fit).cut == CutKind::kRabbet; })) {
       lines.emplace_back("Cut the rabbets for the bottoms at one setting.");
     }
     if (!lines.empty()) Add("Cut joints and grooves", std::move(lines), {kRouter});

@@ -12,7 +12,7 @@
 #include "draw/plan/plan_faces.h"
 #include "draw/section/side_plane.h"
 #include "sheet/size_chain.h"
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -305,7 +305,7 @@ class DetailDimensions {
     widths.push_back({inner, far});
     Add(across, widths);
     CornerRight(low, high, rear);
-    if (!HasSetback(build.joint)) AddPinsNote(box.x + HalfBelow(build.side), high);
+    if (Facts(build.joint).tailed) AddPinsNote(box.x + HalfBelow(build.side), high);
     if (build.lap.IsZero()) return;
     Add(PaperSide::kLeft, {{low, box.x, Path("corner.lap")},
                            {low + build.lap, box.x, Path("corner.pin")},

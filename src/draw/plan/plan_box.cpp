@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -14,7 +14,7 @@ class PlanBoxRule {
 
   void Add() {
     for (const bool right : {false, true}) AddSide(right);
-    if (HasSetback(build_.joint)) {
+    if (!Facts(build_.joint).tailed) {
       const Length in = build_.side - build_.joint_depth;
       AddEnd(RectFace(box_.x + in, Front(), Right() - in, Front() + build_.end));
       AddEnd(RectFace(box_.x + in, BackEnd(), Right() - in, BackEnd() + build_.end));
@@ -22,7 +22,7 @@ class PlanBoxRule {
       AddTailedEnds();
       for (const bool right : {false, true}) AddPins(right);
     }
-    if (build_.fit != BottomFit::kApplied) AddBottomLines();
+    if (Facts(build_.fit).cut) AddBottomLines();
   }
 
  private:
@@ -40,7 +40,7 @@ class PlanBoxRule {
     const Length low = Front() + build_.lap;
     const Length high = low + box_.side_length;
     std::vector<FacePoint> ring{{outer, low}};
-    if (HasJointDepth(build_.joint)) {
+    if (Facts(build_.joint).depth) {
       AddNotchedFace(ring, inner, low, high);
     } else {
       ring.insert(ring.end(), {{inner, low}, {inner, high}});
