@@ -25,6 +25,7 @@ enum class CheckCode : std::uint8_t {
   kGap,             // every gap within its least and greatest
   kOverlay,         // an overlay no larger than the case edge it covers
   kMeet,            // neighbors sharing an edge do not meet
+  kBare,            // no slot into the case beside a front
   kOutOfLine,       // outer edges of fronts above one another in line
   kGraduation,      // the graduation came out as asked
   kSupport,         // drawers have something to hang on or stand on
@@ -49,6 +50,7 @@ enum class CheckCode : std::uint8_t {
   kSlideLoad,       // slides rated for what they carry (an estimate)
   kBottomMoves,     // a solid bottom is free to move (an estimate)
   kFrontMoves,      // a solid front is free to move (an estimate)
+  kBoxMoves,        // solid sides and fronts have room to swell in height (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
   kFitHeight,       // case and feet as high as the worktop's own legs
   kFitDepth,        // fronts flush with the worktop's edge
@@ -78,6 +80,7 @@ inline constexpr std::array kChecks{
     CheckRow{CheckCode::kGap, "gap"},
     CheckRow{CheckCode::kOverlay, "overlay"},
     CheckRow{CheckCode::kMeet, "meet"},
+    CheckRow{CheckCode::kBare, "bare"},
     CheckRow{CheckCode::kOutOfLine, "out-of-line"},
     CheckRow{CheckCode::kGraduation, "graduation"},
     CheckRow{CheckCode::kSupport, "support"},
@@ -102,6 +105,7 @@ inline constexpr std::array kChecks{
     CheckRow{CheckCode::kSlideLoad, "slide-load"},
     CheckRow{CheckCode::kBottomMoves, "bottom-moves"},
     CheckRow{CheckCode::kFrontMoves, "front-moves"},
+    CheckRow{CheckCode::kBoxMoves, "box-moves"},
     CheckRow{CheckCode::kTipping, "tipping"},
     CheckRow{CheckCode::kFitHeight, "fit-height"},
     CheckRow{CheckCode::kFitDepth, "fit-depth"},

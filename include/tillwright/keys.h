@@ -7,6 +7,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace tillwright {
 
@@ -68,6 +69,10 @@ struct ObjectRow {
 // The choice nearest to `word` (case aside, at most max(length, 3) / 3 edits), or "".
 [[nodiscard]] std::string_view Nearest(std::string_view word,
                                        std::span<const std::string_view> choices);
+// The few choices that are nearest, best first, however far they are; each once.
+[[nodiscard]] std::vector<std::string_view> NearestOf(std::string_view word,
+                                                      std::span<const std::string_view> choices,
+                                                      std::size_t few);
 
 }  // namespace tillwright
 

@@ -32,12 +32,12 @@ std::string ToText(const Divider& divider) {
 
 std::string_view ToText(PartRole role) { return Facts(role).word; }
 
-const std::string& CaseMaterial(const CaseBuild& build, PartRole role) {
-  switch (Facts(role).group) {
+const std::string& CaseMaterial(const CaseBuild& build, const CasePiece& piece) {
+  switch (Facts(piece.role).group) {
     case PartGroup::kFaceFrame:
       return build.frame->material;
     case PartGroup::kWebFrame:
-      return build.web->material;
+      return piece.ahead ? *build.web->front : build.web->material;
     case PartGroup::kWorktop:
       return build.worktop->material;
     case PartGroup::kFront:
@@ -134,6 +134,8 @@ std::string ToText(const Bank& bank, const GapEnd& end) {
     case GapEnd::Kind::kOpening:
       break;
   }
+  // Overlay fronts end beyond the opening's edges; only a worktop is over them.
+  if (bank.style == FrontStyle::kOverlay) return "worktop";
   return "opening." + std::string(Word(static_cast<Edge>(end.index)));
 }
 
@@ -146,6 +148,7 @@ std::string PartFor(const Bank& bank, const Part& part) {
 std::string PartId(const Bank& bank, const Part& part) {
   std::string id = PartFor(bank, part);
   id += Facts(part.role).suffix;
+  if (part.ahead) id += "_front";
   if (part.takes >= 0) id += "_" + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
   return id;
 }

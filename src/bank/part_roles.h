@@ -14,14 +14,6 @@
 
 namespace tillwright {
 
-// The sides of a block: left to right, upward, to the rear.
-enum class BlockAxis : std::uint8_t { kX, kY, kZ };
-
-[[nodiscard]] constexpr Length SizeAlong(const Block& block, BlockAxis axis) {
-  if (axis == BlockAxis::kX) return block.width;
-  return axis == BlockAxis::kY ? block.height : block.depth;
-}
-
 // What a part is a part of.
 enum class PartGroup : std::uint8_t {
   kFront,
@@ -35,19 +27,31 @@ enum class PartGroup : std::uint8_t {
   kWorktop
 };
 
+// Of these the solver says where each piece stands: Bank::pieces.
+[[nodiscard]] constexpr bool IsInPieces(PartGroup group) {
+  return group == PartGroup::kCrosspiece || group == PartGroup::kFaceFrame ||
+         group == PartGroup::kBlocking || group == PartGroup::kWebFrame ||
+         group == PartGroup::kWorktop;
+}
+
 // The edges that are seen when the piece is done, which a band goes on.
 enum class SeenEdge : std::uint8_t { kNone, kFront, kUpper, kAll };
 
 // Where such an edge lies in the face that is drawn.
 enum class FaceEdge : std::uint8_t { kNone, kLeft, kUpper, kLower, kAll };
 
-// The sides of the block that a part's drawn face shows to the right and upward, and the third.
-struct FacePlane {
-  BlockAxis right, up, thick;
-};
-inline constexpr FacePlane kLying{BlockAxis::kX, BlockAxis::kZ, BlockAxis::kY};
-inline constexpr FacePlane kFacing{BlockAxis::kX, BlockAxis::kY, BlockAxis::kZ};
-inline constexpr FacePlane kSideways{BlockAxis::kZ, BlockAxis::kY, BlockAxis::kX};
+// How drawn faces lie: from above, from the front, from the right, from within the box.
+inline constexpr PartFrame kLying{{JobAxis::kX, false}, {JobAxis::kZ, false}, {JobAxis::kY, true}};
+inline constexpr PartFrame kFacing{
+    {JobAxis::kX, false}, {JobAxis::kY, false}, {JobAxis::kZ, false}};
+inline constexpr PartFrame kSideways{
+    {JobAxis::kZ, false}, {JobAxis::kY, false}, {JobAxis::kX, true}};
+inline constexpr PartFrame kFromBehind{
+    {JobAxis::kX, true}, {JobAxis::kY, false}, {JobAxis::kZ, true}};
+// From below, the front edge above; from above, the front at the left.
+inline constexpr PartFrame kFromBelow{
+    {JobAxis::kX, false}, {JobAxis::kZ, true}, {JobAxis::kY, false}};
+inline constexpr PartFrame kRunning{{JobAxis::kZ, false}, {JobAxis::kX, true}, {JobAxis::kY, true}};
 
 struct PartRoleFacts {
   PartRole kind;
@@ -55,7 +59,7 @@ struct PartRoleFacts {
   std::string_view suffix;  // of its id, after what it is for: ".side"; empty for a member
   PartGroup group = PartGroup::kCarcass;
   std::string_view face = "Inside face";  // the one that is drawn
-  FacePlane plane = kLying;
+  PartFrame frame = kLying;               // of a pair the left-hand one's
   // To the right, upward, or as the material and the spec will have it (none).
   Grain grain = Grain::kHorizontal;
   SeenEdge seen = SeenEdge::kNone;
@@ -74,7 +78,7 @@ inline constexpr std::array kPartRoles{
                   .suffix = ".front",
                   .group = PartGroup::kFront,
                   .face = "Show face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .grain = Grain::kNone,
                   .seen = SeenEdge::kAll,
                   .seen_at = FaceEdge::kAll},
@@ -82,7 +86,7 @@ inline constexpr std::array kPartRoles{
                   .word = "box side",
                   .suffix = ".side",
                   .group = PartGroup::kBox,
-                  .plane = kSideways,
+                  .frame = kSideways,
                   .seen = SeenEdge::kUpper,
                   .seen_at = FaceEdge::kUpper,
                   .in_pairs = true},
@@ -90,14 +94,14 @@ inline constexpr std::array kPartRoles{
                   .word = "box front",
                   .suffix = ".box_front",
                   .group = PartGroup::kBox,
-                  .plane = kFacing,
+                  .frame = kFromBehind,
                   .seen = SeenEdge::kUpper,
                   .seen_at = FaceEdge::kUpper},
     PartRoleFacts{.kind = PartRole::kBoxBack,
                   .word = "box back",
                   .suffix = ".box_back",
                   .group = PartGroup::kBox,
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .seen = SeenEdge::kUpper,
                   .seen_at = FaceEdge::kUpper},
     PartRoleFacts{.kind = PartRole::kBoxBottom,
@@ -108,7 +112,7 @@ inline constexpr std::array kPartRoles{
     PartRoleFacts{.kind = PartRole::kCaseSide,
                   .word = "case side",
                   .suffix = ".side",
-                  .plane = kSideways,
+                  .frame = kSideways,
                   .grain = Grain::kVertical,
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kLeft,
@@ -121,17 +125,17 @@ inline constexpr std::array kPartRoles{
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kLower,
                   .joined = true},
-    // Its inside face is seen from below, the front edge above.
     PartRoleFacts{.kind = PartRole::kCaseTop,
                   .word = "case top",
                   .suffix = ".top",
+                  .frame = kFromBelow,
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kUpper,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kCaseBack,
                   .word = "case back",
                   .suffix = ".back",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .grain = Grain::kNone},
     PartRoleFacts{.kind = PartRole::kDivider,
                   .word = "divider",
@@ -148,7 +152,7 @@ inline constexpr std::array kPartRoles{
                   .suffix = "",
                   .group = PartGroup::kMember,
                   .face = "Right face",
-                  .plane = kSideways,
+                  .frame = kSideways,
                   .grain = Grain::kVertical,
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kLeft,
@@ -170,7 +174,7 @@ inline constexpr std::array kPartRoles{
                   .suffix = ".toe_kick",
                   .group = PartGroup::kCrosspiece,
                   .face = "Front face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .joined = true,
                   .from_front = true},
     PartRoleFacts{.kind = PartRole::kFrameStile,
@@ -178,7 +182,7 @@ inline constexpr std::array kPartRoles{
                   .suffix = ".stile",
                   .group = PartGroup::kFaceFrame,
                   .face = "Front face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .grain = Grain::kVertical,
                   .from_front = true},
     PartRoleFacts{.kind = PartRole::kFrameTopRail,
@@ -186,28 +190,28 @@ inline constexpr std::array kPartRoles{
                   .suffix = ".top_rail",
                   .group = PartGroup::kFaceFrame,
                   .face = "Front face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .from_front = true},
     PartRoleFacts{.kind = PartRole::kFrameBottomRail,
                   .word = "bottom rail",
                   .suffix = ".bottom_rail",
                   .group = PartGroup::kFaceFrame,
                   .face = "Front face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .from_front = true},
     PartRoleFacts{.kind = PartRole::kFrameRail,
                   .word = "rail",
                   .suffix = ".rail",
                   .group = PartGroup::kFaceFrame,
                   .face = "Front face",
-                  .plane = kFacing,
+                  .frame = kFacing,
                   .from_front = true},
     PartRoleFacts{.kind = PartRole::kBlocking,
                   .word = "blocking",
                   .suffix = ".blocking",
                   .group = PartGroup::kBlocking,
                   .face = "Face to the slide",
-                  .plane = kSideways},
+                  .frame = kSideways},
     PartRoleFacts{.kind = PartRole::kWebRail,
                   .word = "web rail",
                   .suffix = ".web_rail",
@@ -216,12 +220,12 @@ inline constexpr std::array kPartRoles{
                   .seats = "upper face",
                   .other_seats = "lower face",
                   .joined = true},
-    PartRoleFacts{.kind = PartRole::kWebRunner,  // its front at the left
+    PartRoleFacts{.kind = PartRole::kWebRunner,
                   .word = "web runner",
                   .suffix = ".web_runner",
                   .group = PartGroup::kWebFrame,
                   .face = "Upper face",
-                  .plane = {BlockAxis::kZ, BlockAxis::kX, BlockAxis::kY}},
+                  .frame = kRunning},
     PartRoleFacts{.kind = PartRole::kWorktop,
                   .word = "worktop",
                   .suffix = ".worktop",
@@ -239,8 +243,9 @@ static_assert(InOrder(kPartRoles));
   return kPartRoles[static_cast<std::size_t>(role)];
 }
 
-// What a part of the case is made of, but for its back. REQUIRES: the case has such parts.
-[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build, PartRole role);
+// What a piece of the case is made of.
+[[nodiscard]] const std::string& CaseMaterial(const CaseBuild& build,
+                                              const CasePiece& piece);
 
 }  // namespace tillwright
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "check/box_movement.h"
 #include "check/case_checks.h"
 #include "check/drawer_checks.h"
 #include "check/finding_list.h"
@@ -9,7 +10,7 @@
 #include "check/strength_checks.h"
 #include "check/tipping.h"
 #include "spec/defaults.h"
-#include "spec/kind_table.h"
+#include "spec/kinds.h"
 #include "tillwright/check.h"
 #include "tillwright/words.h"
 
@@ -22,12 +23,18 @@ static_assert(InOrder(kChecks));
 class BankChecks {
  public:
   BankChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
-      : spec_(spec), bank_(bank), list_(bank.units, out) {}
+      : spec_(spec),
+        bank_(bank),
+        list_(bank.units, out),
+        least_(LengthOr(spec.limits.least, defaults::kLeastGap, bank.units)),
+        most_(LengthOr(spec.limits.greatest, defaults::kGreatestGap, bank.units)) {}
 
   void Run() {
     Closing();
     Gaps();
     Overlays();
+    Bare();
+    if (bank_.casework && bank_.casework->web && bank_.casework->web->open) OpenRails();
     Notes();
   }
 
@@ -53,43 +60,100 @@ class BankChecks {
   }
 
   void Gaps() {
-    const LimitsSpec& limits = spec_.limits;
-    const Length least = LengthOr(limits.least, defaults::kLeastGap, list_.unit());
-    const Length most = LengthOr(limits.greatest, defaults::kGreatestGap, list_.unit());
-    const std::string_view source =
-        limits.least.typed || limits.greatest.typed ? kSpecSource : kCommon;
     for (const Gap& gap : bank_.gaps) {
-      std::string subject = ToText(bank_, gap.from);
-      subject += " to ";
-      subject += ToText(bank_, gap.to);
-      if (bank_.style == FrontStyle::kOverlay && gap.size <= Length()) {
+      const std::string subject = ToText(bank_, gap.from) + " to " + ToText(bank_, gap.to);
+      const bool neighbors = gap.to.kind == GapEnd::Kind::kSpace;
+      if (bank_.style == FrontStyle::kOverlay && neighbors && gap.size <= Length()) {
         list_.Add(CheckCode::kMeet, Level::kFail, subject,
                   "the fronts collide over the edge they share: widen the gap by at least " +
-                      list_.In(least - gap.size),
+                      list_.In(least_ - gap.size),
                   gap.size, Length(), kGeometry);
       }
-      if (gap.size < least) {
-        list_.Add(CheckCode::kGap, Level::kFail, subject,
-                  "the gap of " + list_.In(gap.size) + " is " + list_.In(least - gap.size) +
-                      " below the minimum: widen it by that much",
-                  gap.size, least, source);
-      } else if (gap.size > most) {
-        list_.Add(CheckCode::kGap, Level::kFail, subject,
-                  "the gap of " + list_.In(gap.size) + " is " + list_.In(gap.size - most) +
-                      " above the maximum: narrow it by that much, or raise \"limits\"",
-                  gap.size, most, source);
-      } else {
-        list_.Pass(CheckCode::kGap, subject, "the gap is within its limits", gap.size, most,
-                   source);
-      }
+      Within(gap, subject);
     }
+  }
+
+  // A gap with the edge of a member in it may be as wide as that: it is the look of the piece.
+  void Within(const Gap& gap, const std::string& subject) {
+    const std::string_view source =
+        spec_.limits.least.typed || spec_.limits.greatest.typed ? kSpecSource : kCommon;
+    const bool worktop =
+        bank_.style == FrontStyle::kOverlay && gap.to.kind == GapEnd::Kind::kOpening;
+    if (gap.size < least_ || (worktop && gap.size <= Length())) {
+      const Length wanted = least_.IsZero() ? defaults::kGap.In(list_.unit()) : least_;
+      list_.Add(CheckCode::kGap, Level::kFail, subject,
+                "the gap of " + list_.In(gap.size) + " is " + list_.In(wanted - gap.size) +
+                    " below the minimum: widen it by that much",
+                gap.size, least_, source);
+    } else if (gap.behind < 0 && gap.size > most_) {
+      list_.Add(CheckCode::kGap, Level::kFail, subject,
+                "the gap of " + list_.In(gap.size) + " is " + list_.In(gap.size - most_) +
+                    " above the maximum: narrow it by that much, or raise \"limits\"",
+                gap.size, most_, source);
+    } else if (gap.behind < 0) {
+      list_.Pass(CheckCode::kGap, subject, "the gap is within its limits", gap.size, most_, source);
+    } else {
+      list_.Pass(CheckCode::kGap, subject, "the gap is not below the minimum", gap.size, least_,
+                 source);
+    }
+  }
+
+  // Nothing but wood or a gap between fronts is to be seen from the front.
+  void Bare() {
+    for (const Gap& gap : bank_.gaps) {
+      if (gap.behind >= 0) Shows(gap);
+    }
+    for (const Overlap& overlap : bank_.overlaps) {
+      if (overlap.size >= Length()) continue;
+      const Length slot = -overlap.size;
+      list_.Add(CheckCode::kBare, Level::kFail, SubjectOf(overlap),
+                "the front stops " + list_.In(slot) +
+                    " short of the opening's edge and leaves a slot into the case: make "
+                    "\"fronts.overlay." +
+                    std::string(Word(overlap.edge)) + "\" at least " + list_.In(slot) + " more",
+                overlap.size, Length(), kGeometry);
+    }
+  }
+
+  void Shows(const Gap& gap) {
+    const Divider& member = bank_.dividers[static_cast<std::size_t>(gap.behind)];
+    const Length thick = member.partition ? member.rect.width : member.rect.height;
+    const std::string subject = ToText(bank_, gap.from) + " to " + ToText(bank_, gap.to);
+    if (gap.size <= thick) {
+      return list_.Pass(CheckCode::kBare, subject, "the gap shows nothing but the edge behind it",
+                        gap.size, thick, kGeometry);
+    }
+    const char* what = member.partition ? "partition" : "divider";
+    const char* sides = member.partition ? " left and right of it" : " above and below it";
+    list_.Add(CheckCode::kBare, Level::kFail, subject,
+              "the gap of " + list_.In(gap.size) + " is wider than the " + what +
+                  " behind it is thick, " + list_.In(thick) + ", and leaves slots of " +
+                  list_.In(HalfAbove(gap.size - thick)) + " into the case" + sides +
+                  ": make \"gap\" " + list_.In(thick) + " or less, or \"divider\" " +
+                  list_.In(gap.size) + " or more",
+              gap.size, thick, kGeometry);
+  }
+
+  // Rails without runners carry nothing: drawers over them must hang on their slides.
+  void OpenRails() {
+    for (const Space& space : bank_.spaces) {
+      const bool over_rails = space.HasBox() && space.cell.y > Length();
+      if (!over_rails || !Facts(space.slide.type).beneath) continue;
+      list_.Add(CheckCode::kSupport, Level::kWarn, ToText(space.id),
+                "open rails leave the drawer nothing to rest on: remove \"rails\" from "
+                "\"web_frame\", or choose slides that mount on the sides",
+                std::nullopt, std::nullopt, kCommon);
+    }
+  }
+
+  std::string SubjectOf(const Overlap& overlap) const {
+    return ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id) + " " +
+           std::string(Word(overlap.edge));
   }
 
   void Overlays() {
     for (const Overlap& overlap : bank_.overlaps) {
-      std::string subject = ToText(bank_.spaces[static_cast<std::size_t>(overlap.space)].id);
-      subject += ' ';
-      subject += Word(overlap.edge);
+      std::string subject = SubjectOf(overlap);
       if (!bank_.casework) {
         UnknownEdge(overlap, std::move(subject));
         continue;
@@ -134,6 +198,13 @@ class BankChecks {
                         " out of line; a finer \"round\" reduces it",
                     note.amount, bank_.round, kGeometry);
           break;
+        case SolveNote::Kind::kTwoSizes:
+          list_.Add(CheckCode::kGraduation, Level::kNote, note.subject,
+                    "equal fronts work out to two sizes; \"alike\": true in \"graduate\" makes "
+                    "them one, with a remainder of " +
+                        list_.In(note.amount),
+                    note.amount, std::nullopt, kGeometry);
+          break;
         case SolveNote::Kind::kNoDivider:
           list_.Add(CheckCode::kSupport, Level::kWarn, note.subject,
                     "\"divider\": \"none\" leaves drawers with nothing to mount on or rest on: "
@@ -147,6 +218,7 @@ class BankChecks {
   const Spec& spec_;
   const Bank& bank_;
   FindingList list_;
+  Length least_, most_;  // what any gap may become
 };
 
 }  // namespace
@@ -164,6 +236,7 @@ std::vector<Finding> CheckBank(const Spec& spec, const Bank& bank) {
   AddStrengthChecks(spec, bank, findings);
   AddTippingCheck(spec, bank, findings);
   AddMovementChecks(spec, bank, findings);
+  AddBoxMovement(spec, bank, findings);
   AddFitChecks(spec, bank, findings);
   return findings;
 }

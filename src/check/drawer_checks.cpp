@@ -1,7 +1,9 @@
 #include "check/drawer_checks.h"
 
 #include "check/finding_list.h"
+#include "spec/defaults.h"
 #include "spec/kinds.h"
+#include "spec/trade_sizes.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -14,6 +16,13 @@ constexpr Default kAheadOfScrew{Length::Inches(1, 8), Length::Millimeters(3)};
 // Height of side above the bottom: room for one tail or finger, or for glue.
 constexpr Default kLeastForTails{Length::Inches(1), Length::Millimeters(25)};
 constexpr Default kLeastForGlue{Length::Inches(1, 2), Length::Millimeters(12)};
+
+// Thin sides are for low drawers: one tail half as wide again as they are thick, or glue as high as
+// they are thick, is enough there (common practice).
+Length LeastAbove(const BoxBuild& build, Unit unit) {
+  if (!Facts(build.joint).tailed) return Min(kLeastForGlue.In(unit), build.side);
+  return Min(kLeastForTails.In(unit), build.side + HalfBelow(build.side));
+}
 
 class DrawerChecks {
  public:
@@ -63,9 +72,7 @@ class DrawerChecks {
 
   void LeastHeight(const Space& space, const std::string& id) {
     const BoxBuild& build = space.box.build;
-    const bool tails = Facts(build.joint).tailed;
-    const Length least =
-        build.up + build.bottom + (tails ? kLeastForTails : kLeastForGlue).In(list_.unit());
+    const Length least = build.up + build.bottom + LeastAbove(build, list_.unit());
     if (space.box.height >= least) {
       return list_.Pass(CheckCode::kLeastHeight, id,
                         "the box is tall enough for its joint and bottom", space.box.height, least,
@@ -194,19 +201,30 @@ class DrawerChecks {
             screws.front.value, most);
     }
     if (screws.slide.typed && Facts(space.slide.type).sold != SoldAs::kNot) {
-      // Shorter than the side: its point must not show inside.
-      Screw(CheckCode::kSlideScrew, id, "a slide screw", screws.slide.value,
-            build.side - Length::Picometers(1));
+      SlideScrew(id, screws.slide.value, build.side);
     }
+  }
+
+  // Its point must not show inside; the slide's own metal takes a little of its length.
+  void SlideScrew(const std::string& id, Length length, Length side) {
+    if (length != side) {
+      return Screw(CheckCode::kSlideScrew, id, "a slide screw", length,
+                   side - Length::Picometers(1));
+    }
+    list_.Add(CheckCode::kSlideScrew, Level::kNote, id,
+              "a slide screw as long as the side is thick stays inside only by the thickness of "
+              "the slide's metal: try one first",
+              length, side, kCommon);
   }
 
   void Screw(CheckCode code, const std::string& id, const char* what, Length length, Length most) {
     if (length <= most) {
       return list_.Pass(code, id, "the screw does not break through", length, most, kCommon);
     }
+    const Length sold = LongestScrew(most, list_.unit());
     list_.Add(code, Level::kFail, id,
-              std::string(what) + " of " + list_.In(length) +
-                  " would break through: use one at least " + list_.In(length - most) + " shorter",
+              std::string(what) + " " + list_.In(length) + " long would break through: " +
+                  (sold.IsZero() ? "the wood is too thin for one" : "use one of " + list_.In(sold)),
               length, most, kCommon);
   }
 

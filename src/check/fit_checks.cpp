@@ -14,6 +14,9 @@ constexpr std::string_view kCommon = "common practice";
 constexpr std::string_view kHandbook =
     "estimate: Wood Handbook, dimensional change coefficients, flat-sawn";
 
+// So much of a dry tenon stays in its groove in the humid season, at least (common practice).
+constexpr Default kTenonHolds{Length::Inches(1, 8), Length::Millimeters(3)};
+
 class FitChecks {
  public:
   FitChecks(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
@@ -43,7 +46,7 @@ class FitChecks {
     Add(CheckCode::kFitHeight, Level::kFail,
         "the worktop's legs and thickness add up to " + In(stands) + ", but its height is " +
             In(typed.height.value) + ": correct one of the three by " +
-            In(over > Length() ? over : -over),
+            In(over > Length() ? over : -over) + "",
         stands, typed.height.value, kGeometry);
   }
 
@@ -95,10 +98,11 @@ class FitChecks {
 class Movement {
  public:
   Movement(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
-      : bank_(bank), c_(*bank.casework), out_(out) {
-    const SeasonMoisture moisture = MoistureOf(spec.season);
-    range_ = std::abs(moisture.humid - moisture.dry);
-  }
+      : bank_(bank),
+        c_(*bank.casework),
+        out_(out),
+        season_(MoistureOf(spec.season)),
+        range_(std::abs(season_.humid - season_.dry)) {}
 
   void Run() {
     if (c_.worktop) Worktop();
@@ -160,13 +164,26 @@ class Movement {
   void WebFrames() {
     const bool there = std::ranges::any_of(bank_.dividers,
                                            [](const Divider& member) { return !member.partition; });
+    if (!there || c_.web->open) return;
+    const Length swells = ShareOf(
+        c_.depth, ChangePerPercent(c_.material, SawnCut::kFlat) * (season_.humid - season_.made));
+    const Length holds = kTenonHolds.In(bank_.units);
+    const Length tenon = c_.web->tenon;
+    if (tenon < holds + swells) {
+      return Add(Level::kWarn, "web frames",
+                 "the runners' rear tenons are " + In(tenon) +
+                     " long: when the sides swell in the humid season, less than " + In(holds) +
+                     " of them is left in the rear rail; make \"tenon\" " +
+                     In(CeilTo(holds + swells, bank_.round)),
+                 swells);
+    }
     const Length moves = Moves(c_.depth, c_.material);
-    if (!there || moves.IsZero()) return;
+    if (moves.IsZero()) return;
     Add(Level::kNote, "web frames",
         "from dry to humid the solid sides move " + In(moves) +
             " over their depth but the web frames do not: glue the runners to the front rails "
-            "only, and leave " +
-            In(moves) + " free behind their rear tenons",
+            "only; leave the rear tenons dry, with " +
+            In(c_.web->free) + " free behind them",
         moves);
   }
 
@@ -178,6 +195,7 @@ class Movement {
   const Bank& bank_;
   const CaseBuild& c_;
   std::vector<Finding>& out_;
+  SeasonMoisture season_;
   double range_ = 0;  // % of moisture
 };
 

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
+#include "check/chance.h"
 #include "check/figures.h"
 #include "spec/defaults.h"
 #include "spec/species.h"
@@ -100,14 +102,15 @@ class Finder {
   void Raise(StackUp& stack, Level level) { stack.verdict = std::max(stack.verdict, level); }
 
   // The figure that is further out of the limits, and the limit.
-  std::pair<double, Length> Worse(double low, double high) const {
+  std::pair<double, Length> Worse(const StackUp& stack, double low, double high) const {
+    if (!stack.greatest) return {low, check_.least};
     const double under = ToMillimeters(check_.least) - low;
-    const double over = high - ToMillimeters(check_.greatest);
-    return under >= over ? std::pair{low, check_.least} : std::pair{high, check_.greatest};
+    const double over = high - ToMillimeters(*stack.greatest);
+    return under >= over ? std::pair{low, check_.least} : std::pair{high, *stack.greatest};
   }
 
-  std::string Outside(double low, double high) const {
-    const auto [figure, limit] = Worse(low, high);
+  std::string Outside(const StackUp& stack, double low, double high) const {
+    const auto [figure, limit] = Worse(stack, low, high);
     return figure < ToMillimeters(limit)
                ? About(ToMillimeters(limit) - figure) + " below the minimum"
                : About(figure - ToMillimeters(limit)) + " above the maximum";
@@ -116,31 +119,49 @@ class Finder {
   void Tolerance(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double nominal = ToMillimeters(stack.nominal);
     const double spread = stack.spread.Millimeters();
-    const auto [figure, limit] = Worse(nominal - spread, nominal + spread);
+    const auto [figure, limit] = Worse(stack, nominal - spread, nominal + spread);
     Level level = Level::kPass;
     std::string message = "the gap stays within its limits in the worst case";
     if (envelope.tolerance_worst) {
-      level = envelope.tolerance ? Level::kFail : Level::kWarn;
+      level = Level::kWarn;
       message = "in the worst case the gap goes from " + About(nominal - spread) + " to " +
-                About(nominal + spread) + ", " + Outside(nominal - spread, nominal + spread) +
-                (envelope.tolerance ? ", and that is likely" : ", though that is not likely");
+                About(nominal + spread) + ", " +
+                Outside(stack, nominal - spread, nominal + spread) + "; it stays within them in " +
+                ChanceText(stack) + " of cases" + PlanedToFit(stack);
     }
     Raise(stack, level);
     Add(CheckCode::kGapTolerance, level, subject, std::move(message), Rounded(figure), limit,
         kStack);
   }
 
+  // By itself, each tolerance three standard deviations.
+  std::string ChanceText(const StackUp& stack) const {
+    const double most =
+        stack.greatest ? ToMillimeters(*stack.greatest) : std::numeric_limits<double>::infinity();
+    const double chance = ChanceWithin(ToMillimeters(stack.nominal), stack.rss_mm / 3,
+                                       ToMillimeters(check_.least), most);
+    return PercentText(std::min(100 * chance, 99.9));
+  }
+
+  std::string PlanedToFit(const StackUp& stack) const {
+    if (bank_.style != FrontStyle::kInset) return {};
+    const Gap& gap = bank_.gaps[static_cast<std::size_t>(stack.index)];
+    const bool between =
+        gap.from.kind == GapEnd::Kind::kSpace && gap.to.kind == GapEnd::Kind::kSpace;
+    return between ? "" : "; an inset front is planed to fit when it is set";
+  }
+
   void Season(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double low = std::min(stack.dry_mm, stack.humid_mm);
     const double high = std::max(stack.dry_mm, stack.humid_mm);
-    const auto [figure, limit] = Worse(low, high);
+    const auto [figure, limit] = Worse(stack, low, high);
     const double closes = ToMillimeters(stack.nominal) - stack.humid_mm;
     std::string message =
         "the gap stays within its limits all year; in the humid season it closes by " +
         About(closes);
     if (envelope.season) {
       message = "in the humid season the gap is " + About(stack.humid_mm) + ", in the dry season " +
-                About(stack.dry_mm) + ": " + Outside(low, high) +
+                About(stack.dry_mm) + ": " + Outside(stack, low, high) +
                 (stack.humid_mm <= 0 ? ", and the fronts bind" : "") + "; leave at least " +
                 About(stack.least_to_leave_mm) + " when the fronts are made";
     }
@@ -152,12 +173,12 @@ class Finder {
 
   void AsMeasured(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double size = stack.measured.Millimeters();
-    const auto [figure, limit] = Worse(size, size);
+    const auto [figure, limit] = Worse(stack, size, size);
     const Level level = envelope.measured ? Level::kFail : Level::kPass;
     Raise(stack, level);
     Add(CheckCode::kGapMeasured, level, subject,
         envelope.measured ? "as measured the gap works out to " + About(size) + ", " +
-                                Outside(size, size) + ": fit the fronts to what was measured"
+                                Outside(stack, size, size) + ": fit the fronts to what was measured"
                           : "as measured the gap stays within its limits",
         Rounded(figure), limit, kMeasuredSource);
   }
@@ -174,7 +195,7 @@ class Finder {
     if (envelope.taper) {
       level = Level::kFail;
       message = "a square front leaves a gap from " + About(size - half) + " to " +
-                About(size + half) + ", " + Outside(size - half, size + half) +
+                About(size + half) + ", " + Outside(stack, size - half, size + half) +
                 ": trimming the front " + by + " out of square evens the gap";
     } else if (taper > seen) {
       level = Level::kWarn;
@@ -285,7 +306,8 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   Envelope out;
   const double nominal = ToMillimeters(stack.nominal);
   const double least = ToMillimeters(check.least);
-  const double greatest = ToMillimeters(check.greatest);
+  const double greatest =
+      stack.greatest ? ToMillimeters(*stack.greatest) : std::numeric_limits<double>::infinity();
   out.likely_low = out.likely_high = nominal;
   // A picometer is no reason to fail: the doubles here are estimates.
   constexpr double kNothing = 1e-9;
@@ -296,8 +318,9 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   };
   const HalfLength low = HalfLength::Of(stack.nominal) - stack.spread;
   const HalfLength high = HalfLength::Of(stack.nominal) + stack.spread;
-  out.tolerance_worst = low < HalfLength::Of(check.least) || high > HalfLength::Of(check.greatest);
-  out.tolerance = take(nominal - stack.rss_mm, nominal + stack.rss_mm);
+  out.tolerance_worst = low < HalfLength::Of(check.least) ||
+                        (stack.greatest && high > HalfLength::Of(*stack.greatest));
+  take(nominal - stack.rss_mm, nominal + stack.rss_mm);
   if (check.has_season) {
     out.season =
         take(std::min(stack.dry_mm, stack.humid_mm), std::max(stack.dry_mm, stack.humid_mm));

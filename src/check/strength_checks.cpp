@@ -10,6 +10,7 @@
 #include "spec/box_rules.h"
 #include "spec/kinds.h"
 #include "spec/mass.h"
+#include "spec/trade_sizes.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -59,11 +60,14 @@ class Strength {
                     kEstimate};
     if (sag > most) {
       finding.level = Level::kWarn;
-      const double thicker = plate.thickness * (std::cbrt(sag / most) - 1);
-      finding.message = "the bottom sags " + Shown(sag) + " under " +
-                        FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
-                        " (estimated): make it " + Shown(thicker) +
-                        " thicker, or add a muntin under the center";
+      const std::optional<Length> sold =
+          PanelAtLeast(LengthFrom(plate.thickness * std::cbrt(sag / most)), bank_.units);
+      finding.message =
+          "the bottom sags " + Shown(sag) + " under " +
+          FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
+          " (estimated): " +
+          (sold ? "make it " + FormatWithUnit(*sold, bank_.units) + " thick, or " : "") +
+          "add a muntin under the center";
     }
     out.push_back(std::move(finding));
   }
@@ -97,7 +101,7 @@ class Strength {
     Finding finding{CheckCode::kSlideLoad,
                     Level::kNote,
                     id,
-                    "use slides rated for at least " + carried,
+                    "use slides rated for " + Sold(mass) + " or more: they carry " + carried,
                     std::nullopt,
                     std::nullopt,
                     kSlideSource};
@@ -111,10 +115,18 @@ class Strength {
       return finding;
     }
     finding.level = Level::kFail;
+    const std::optional<double> sold = SlideRatingFor(mass, bank_.units);
     finding.message = "the slides are rated for " + FormatMass(*rating, bank_.units) +
-                      " but carry " + carried + ": use slides rated " +
-                      FormatMass(mass - *rating, bank_.units) + " higher, or put less in";
+                      " but carry " + carried + ": " +
+                      (sold ? "use slides rated for " + FormatMass(*sold, bank_.units) + ", or "
+                            : std::string()) +
+                      "put less in";
     return finding;
+  }
+
+  // The rating that is sold for a load, or the load itself where none is so high.
+  std::string Sold(double mass) const {
+    return FormatMass(SlideRatingFor(mass, bank_.units).value_or(mass), bank_.units);
   }
 
   const Spec& spec_;

@@ -1,6 +1,6 @@
 # The layers in their order, then the libraries made of them and the program.
 include(src/cmake/layers.cmake)
-foreach(layer diag length text spec bank solve check nest stock sheet draw read write render)
+foreach(layer diag length text spec bank solve assembly check nest stock dimension sheet draw read write render)
   include(src/${layer}/layer.cmake)
 endforeach()
 

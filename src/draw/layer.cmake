@@ -1,11 +1,10 @@
 # The views of a bank, a folder each.
 tillwright_layer(draw
-  USES stock sheet
+  USES dimension sheet
   HEADERS draw stick stock_draw
   SOURCES
     bank/case_joints.cpp
     bank/case_pieces.cpp
-    bank/dimension_paths.cpp
     detail/detail_choice.cpp
     detail/detail_dims.cpp
     detail/detail_faces.cpp
@@ -30,6 +29,7 @@ tillwright_layer(draw
     part/part_sheet_words.cpp
     part/place_parts.cpp
     plan/place_plan.cpp
+    plan/piece_faces.cpp
     plan/plan_box.cpp
     plan/plan_dims.cpp
     plan/plan_faces.cpp
@@ -56,7 +56,6 @@ tillwright_layer(draw
     stick/make_sticks.cpp
     stick/mark_book.cpp
     stick/page.cpp
-    stick/part_blocks.cpp
     stick/ruler.cpp
     stick/strip_draw.cpp
     stick/strip_plan.cpp

@@ -86,8 +86,17 @@ inline constexpr std::array kWebFrameKeys{
            kInto<&WebFrameSpec::runner>},
     KeyRow{"tenon", "length", "Length of the runners' tenons, which fit the grooves in the rails.",
            defaults::kWebTenon, kInto<&WebFrameSpec::tenon>},
+    KeyRow{"free", "length-or-zero",
+           "Room behind the rear tenons of the runners, which are not glued.",
+           "how much solid sides shrink from made to dry, up to the shop increment; otherwise 0",
+           kInto<&WebFrameSpec::free>},
+    KeyRow{"rails", "choice:open-rails",
+           "Rails without runners, for drawers on slides: at the front, or at front and rear.",
+           kNone, kInto<&WebFrameSpec::rails>},
     KeyRow{"material", "text", "What it is made of.", "as the case",
            kInto<&WebFrameSpec::material>},
+    KeyRow{"front", "text", "What its front rail is made of.", "as the others",
+           kInto<&WebFrameSpec::front>},
 };
 
 inline constexpr std::array kWorktopKeys{

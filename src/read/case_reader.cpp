@@ -13,6 +13,7 @@ class CaseReader {
     MadeUp();
     Top();
     if (const JsonValue* value = o_.Find("back")) Back(*value);
+    if (out_.web_frame.rails.typed) NoRunners();
     Agree();
   }
 
@@ -46,6 +47,20 @@ class CaseReader {
     }
   }
 
+  // Open rails have nothing of runners.
+  void NoRunners() {
+    const WebFrameSpec& web = out_.web_frame;
+    const auto refuse = [&](const Entry<Length>& typed, std::string_view key) {
+      if (!typed.typed) return;
+      ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, typed.place,
+                  "\"" + std::string(key) + "\" belongs to web frames with runners",
+                  "remove \"rails\", or this");
+    };
+    refuse(web.runner, "runner");
+    refuse(web.tenon, "tenon");
+    refuse(web.free, "free");
+  }
+
   // What excludes one another.
   void Agree() {
     if (out_.stretchers.typed && out_.top_none) {
@@ -59,6 +74,16 @@ class CaseReader {
     if (out_.feet.typed && out_.toe_kick.typed) {
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",
                "remove \"feet\" or \"toe_kick\"");
+    }
+    const WebFrameSpec& web = out_.web_frame;
+    if (!web.rails.typed) return;
+    for (const auto& [key, entry] :
+         {std::pair("runner", &web.runner), std::pair("tenon", &web.tenon),
+          std::pair("free", &web.free)}) {
+      if (!entry->typed) continue;
+      ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, entry->place,
+                  "\"" + std::string(key) + "\" belongs to web frames with runners",
+                  "remove \"rails\", or this");
     }
   }
 

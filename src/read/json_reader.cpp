@@ -186,8 +186,8 @@ class Handler : public nlohmann::json_sax<Json> {
     return value;
   }
 
-  // The parser takes "007" for a zero and then a seven, "nullx" for null and then an x; here they are
-  // one token, and the fault is all of it.
+  // The parser takes "007" for a zero and then a seven, "nullx" for null and then an x; here they
+  // are one token, and the fault is all of it.
   bool IsWord(const JsonValue* value, std::string_view word) {
     if (value == nullptr) return false;
     return text_.substr(value->place.offset, value->place.length) == word || NoValue(*value);
@@ -286,8 +286,8 @@ bool ParseJson(std::string_view text, JsonValue& out, Diagnostics& diagnostics) 
   diagnostics.insert(diagnostics.end(), commas.begin(), commas.end());
   out = {};
   Diagnostics second_try;
-  const bool usable = Parse(blanked, out, second_try) ||
-                      second_try.back().code == DiagnosticCode::kDuplicateKey;
+  const bool usable =
+      Parse(blanked, out, second_try) || second_try.back().code == DiagnosticCode::kDuplicateKey;
   diagnostics.insert(diagnostics.end(), second_try.begin(), second_try.end());
   return usable;
 }

@@ -248,6 +248,9 @@ constexpr std::array kGraduateKeys{
     KeyRow{"ratio", "ratio", "Geometric: each front is this many times the one before.", kNone,
            kInto<&GraduateSpec::ratio>},
     KeyRow{"shares", "list:ratio", "Shares: one weight for every child.", kNone},
+    KeyRow{"alike", "flag",
+           "Equal: all fronts one size, and boxes too; the remainder is left at the ends.", "false",
+           kInto<&GraduateSpec::alike>},
 };
 
 constexpr std::array kSizeKeys{

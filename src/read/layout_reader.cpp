@@ -229,9 +229,30 @@ class LayoutReader {
     OnlyIn(object, "first", arithmetic || geometric, "arithmetic or geometric");
     OnlyIn(object, "ratio", geometric, "geometric");
     OnlyIn(object, "shares", scheme == Graduation::kShares, "shares");
+    if (out.alike.value && scheme != Graduation::kEqual) {
+      ReportError(
+          context_.diagnostics, DiagnosticCode::kConflict, out.alike.place,
+          "\"alike\" cannot be used together with " + std::string(Word(scheme)) + " graduation",
+          "remove the scheme, or \"alike\"");
+    }
     if (arithmetic) OneOfTwo(object, "step", "first");
     if (geometric) OneOfTwo(object, "ratio", "first");
     if (scheme == Graduation::kShares) object.Require("shares");
+  }
+
+  // Nothing may make flexible children differ that are to be alike.
+  void CheckAlike(const GraduateSpec& graduate, const LayoutNode& child) {
+    if (!graduate.alike.value) return;
+    const SizeSpec& size = child.size;
+    const auto refuse = [&](bool typed, Place place, std::string_view key) {
+      if (!typed) return;
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, place,
+                  "\"" + std::string(key) + "\" cannot be used together with \"alike\"",
+                  "give the child an \"exact\" size, or remove one of the two");
+    };
+    refuse(size.min.typed, size.min.place, "min");
+    refuse(size.max.typed, size.max.place, "max");
+    refuse(size.weight.typed, size.weight.place, "weight");
   }
 
   void OnlyIn(ObjectReader& object, std::string_view key, bool right, std::string_view scheme) {
@@ -257,6 +278,7 @@ class LayoutReader {
     const bool equal = node.graduate.scheme.value == Graduation::kEqual;
     for (const LayoutNode& child : node.children) {
       const SizeSpec& size = child.size;
+      if (!size.exact.typed) CheckAlike(node.graduate, child);
       if (size.exact.typed && (size.min.typed || size.max.typed || size.weight.typed)) {
         ReportError(context_.diagnostics, DiagnosticCode::kConflict, size.exact.place,
                     "\"exact\" cannot be combined with \"min\", \"max\" or \"weight\"",

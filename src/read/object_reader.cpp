@@ -81,13 +81,18 @@ bool IsNone(const JsonValue& value) {
 
 std::string_view KindWords(const JsonValue& value) {
   switch (value.kind) {
-    case JsonValue::Kind::kNull: return "null";
-    case JsonValue::Kind::kBool: return value.flag ? "true" : "false";
-    case JsonValue::Kind::kNumber: return "a number";
+    case JsonValue::Kind::kNull:
+      return "null";
+    case JsonValue::Kind::kBool:
+      return value.flag ? "true" : "false";
+    case JsonValue::Kind::kNumber:
+      return "a number";
     case JsonValue::Kind::kString:
       return "text";
-    case JsonValue::Kind::kArray: return "a list";
-    case JsonValue::Kind::kObject: return "an object";
+    case JsonValue::Kind::kArray:
+      return "a list";
+    case JsonValue::Kind::kObject:
+      return "an object";
   }
   return "";
 }
@@ -157,8 +162,8 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     return;
   }
   for (const JsonMember& member : value.members) {
-    const bool known = std::ranges::any_of(
-        object_.keys, [&](const KeyRow& row) { return row.key == member.key; });
+    const bool known =
+        std::ranges::any_of(object_.keys, [&](const KeyRow& row) { return row.key == member.key; });
     if (known) continue;
     std::vector<std::string_view> keys;
     for (const KeyRow& row : object_.keys) keys.push_back(row.key);
@@ -167,8 +172,7 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     const std::string_view nearest = looks ? Nearest(member.key, keys) : std::string_view();
     ReportError(context.diagnostics, DiagnosticCode::kUnknownKey, member.key_place,
                 "unknown key \"" + member.key + "\" in \"" + std::string(object) + "\"",
-                nearest.empty() ? OneOf(keys)
-                                : "did you mean \"" + std::string(nearest) + "\"?");
+                nearest.empty() ? OneOf(keys) : "did you mean \"" + std::string(nearest) + "\"?");
   }
 }
 

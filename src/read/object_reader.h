@@ -1,7 +1,7 @@
 // ObjectReader: reads the keys of one object of the spec, refusing what does not belong.
 //
-// Every key is looked up in the table of keys (keys.h): a key that is not there is reported with the
-// nearest one that is, and asking for a key the table does not have is a bug.
+// Every key is looked up in the table of keys (keys.h): a key that is not there is reported with
+// the nearest one that is, and asking for a key the table does not have is a bug.
 #ifndef TILLWRIGHT_READ_OBJECT_READER_H_
 #define TILLWRIGHT_READ_OBJECT_READER_H_
 

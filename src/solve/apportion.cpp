@@ -357,6 +357,17 @@ bool TakeExact(Length length, Length increment, const std::vector<ApportionChild
   return true;
 }
 
+// Every flexible child as large as all of them can be.
+void ShareAlike(const Job& job, Apportioned& out) {
+  const auto m = static_cast<std::int64_t>(job.flexible.size());
+  const Length each = FloorTo(PartBelow(job.total, m), job.increment);
+  const double ideal_mm = ToMillimeters(job.total) / static_cast<double>(m);
+  for (const Flexible& flexible : job.flexible) {
+    out.shares[static_cast<std::size_t>(flexible.child)] = {each, each, false, ideal_mm};
+  }
+  out.remainder += job.total - m * each;
+}
+
 void RefuseZero(const Job& job, Apportioned& out) {
   for (const Flexible& flexible : job.flexible) {
     if (out.shares[static_cast<std::size_t>(flexible.child)].size > Length()) continue;
@@ -382,7 +393,11 @@ Apportioned Apportion(Length length, Length increment, const std::vector<Apporti
         static_cast<std::int64_t>(job.flexible.size()) * increment - (out.remainder + job.total);
     return out;
   }
-  ShareByScheme(job, children, scheme, out);
+  if (scheme.alike) {
+    ShareAlike(job, out);
+  } else {
+    ShareByScheme(job, children, scheme, out);
+  }
   if (out.fault == Fault::kNone) RefuseZero(job, out);
   return out;
 }

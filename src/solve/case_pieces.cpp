@@ -127,7 +127,8 @@ class PieceRule {
   // --- Web frames -------------------------------------------------------------------------------
 
   // A rail in front and one behind, runners tenoned between them at both ends, and one more under
-  // every partition that meets the frame.
+  // every partition that meets the frame. The rear tenons go in dry, with room behind them. Open
+  // rails have no runners.
   void WebFrameAt(int index, const WebFrame& web) {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
@@ -137,16 +138,25 @@ class PieceRule {
           "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
           -between, "make \"rail\" narrower");
     }
+    if (web.free >= between) {
+      return NoRoom(
+          spec_.web_frame.place,
+          "the room behind the runners of " + ToText(member) + " is more than their length",
+          web.free - between, "make \"free\" smaller");
+    }
     const Rect& r = member.rect;
     const auto add = [&](PartRole role, Length x, Length z, Length width, Length depth) {
       Add(role, {x, r.y, z, width, r.height, depth}).divider = index;
     };
     const Length rear = c_.front_in + member.depth - web.rail;
     add(PartRole::kWebRail, member.begin, c_.front_in, member.length, web.rail);
+    bank_.pieces.back().ahead = web.front.has_value();
+    if (web.open == OpenRails::kFront) return;
     add(PartRole::kWebRail, member.begin, rear, member.length, web.rail);
+    if (web.open) return;
     const Length z = c_.front_in + web.rail - web.tenon;
     const auto runner = [&](Length x) -> CasePiece& {
-      add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon);
+      add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon - web.free);
       return bank_.pieces.back();
     };
     // Only the rails have tongues: the runners lie along the faces of what takes them.

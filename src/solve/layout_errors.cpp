@@ -1,6 +1,7 @@
 #include "solve/layout_errors.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "spec/kinds.h"
 #include "tillwright/bank.h"
@@ -158,6 +159,37 @@ void ReportApportion(const Spec& spec, const LayoutNode& node, const Apportioned
                          "the ratio has too many digits for so many fronts",
                          "round the ratio, or split the bank");
   }
+}
+
+namespace {
+
+// What is left over when all equal sizes are the smaller of two; nothing where they are one, or
+// `alike` does not go with their keys.
+std::optional<Length> RemainderAlike(const LayoutNode& node, const Apportioned& sizes,
+                                     Length step) {
+  if (node.graduate.scheme.value != Graduation::kEqual) return std::nullopt;
+  Length remainder = sizes.remainder;
+  for (std::size_t i = 0; i < node.children.size(); ++i) {
+    const SizeSpec& typed = node.children[i].size;
+    if (typed.min.typed || typed.max.typed || typed.weight.typed) return std::nullopt;
+    if (sizes.shares[i].extra) remainder += step;
+  }
+  if (remainder == sizes.remainder) return std::nullopt;
+  return remainder;
+}
+
+}  // namespace
+
+void NoteSplit(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Length step,
+               Bank& bank) {
+  using Kind = SolveNote::Kind;
+  const auto note = [&](Kind kind, Length amount) {
+    bank.notes.push_back({kind, LabelOf(spec, node), amount, node.place});
+  };
+  if (sizes.all_exact && !sizes.remainder.IsZero()) note(Kind::kDoesNotClose, sizes.remainder);
+  if (sizes.first_moved) note(Kind::kFirstMoved, sizes.shares.front().size);
+  const std::optional<Length> remainder = RemainderAlike(node, sizes, step);
+  if (remainder) note(Kind::kTwoSizes, *remainder);
 }
 
 }  // namespace tillwright

@@ -89,30 +89,33 @@ class PartRule {
     if (takes_bottom) AddBottomCut(build, end);
     const CornerFacts& corner = Facts(build.joint);
     if (corner.tailed) {
-      end.cuts.push_back(
-          {*corner.cut, CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
+      end.cuts.push_back({*corner.cut, CutFrom::kEachEnd, Length(), build.side,
+                          build.end - build.lap, CutOn::kInside, CutPurpose::kBoxCorner});
     }
   }
 
   static void AddBottomCut(const BoxBuild& build, Part& part) {
     const std::optional<CutKind> cut = Facts(build.fit).cut;
-    if (cut) part.cuts.push_back({*cut, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
+    if (!cut) return;
+    part.cuts.push_back({*cut, CutFrom::kLowerEdge, build.up, build.bottom, build.groove,
+                         CutOn::kInside, CutPurpose::kBoxBottom});
   }
 
   // In the sides: rabbets and dados take the ends; dovetails and fingers are cut through.
   static void AddCornerCuts(const BoxBuild& build, Part& side) {
     const CornerFacts& corner = Facts(build.joint);
     if (!corner.cut) return;
-    if (corner.tailed) {
+    const auto add = [&](CutKind kind, CutFrom from, Length offset, Length width, Length depth) {
       side.cuts.push_back(
-          {*corner.cut, CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
-      return;
+          {kind, from, offset, width, depth, CutOn::kInside, CutPurpose::kBoxCorner});
+    };
+    if (corner.tailed) {
+      return add(*corner.cut, CutFrom::kEachEnd, Length(), build.end - build.lap, build.side);
     }
-    side.cuts.push_back({*corner.cut, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
+    add(*corner.cut, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth);
     // A back end that stands in sits in a dado, whatever the front has.
     const CutKind back = build.back_setback.IsZero() ? *corner.cut : CutKind::kDado;
-    side.cuts.push_back(
-        {back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth});
+    add(back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth);
   }
 
   void MemberPart(int index) {
@@ -131,7 +134,7 @@ class PartRule {
     if (!bank_.casework || !Facts(bank_.casework->joint).tongue) return;
     const CaseBuild& build = *bank_.casework;
     part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
-                         part.thickness - build.tongue, face});
+                         part.thickness - build.tongue, face, CutPurpose::kTongue});
   }
 
   void CaseParts(const CaseBuild& build) {
@@ -170,10 +173,11 @@ class PartRule {
         continue;
       }
       Part& part = Add(piece.role, piece.space, 1, Facts(piece.role).grain,
-                       CaseMaterial(*bank_.casework, piece.role));
+                       CaseMaterial(*bank_.casework, piece));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       part.cuts = piece.cuts;
       AddPieceCuts(part);
     }
@@ -181,7 +185,7 @@ class PartRule {
 
   static bool IsAnother(const Part& part, const CasePiece& piece) {
     if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider ||
-        part.takes != piece.takes) {
+        part.takes != piece.takes || part.ahead != piece.ahead) {
       return false;
     }
     Part other;
@@ -194,11 +198,11 @@ class PartRule {
   // Which sides of its block are the part's length, width and thickness.
   static void SizePiece(Part& part, const CasePiece& piece) {
     const PartRoleFacts& facts = Facts(piece.role);
-    const Length right = SizeAlong(piece.block, facts.plane.right);
-    const Length up = SizeAlong(piece.block, facts.plane.up);
+    const Length right = SizeAlong(piece.block, facts.frame.right.axis);
+    const Length up = SizeAlong(piece.block, facts.frame.up.axis);
     const bool upright = facts.grain == Grain::kVertical;
     SizePart(part, upright ? up : right, upright ? right : up,
-             SizeAlong(piece.block, facts.plane.thick));
+             SizeAlong(piece.block, facts.frame.into.axis));
   }
 
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
@@ -211,12 +215,14 @@ class PartRule {
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back(
-          {CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon, CutOn::kInnerEdge});
+      if (!web.open) {
+        part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                             CutOn::kInnerEdge, CutPurpose::kWebRunner});
+      }
       AddTongue(part, CutOn::kUpperFace);
     } else {
-      part.cuts.push_back(
-          {CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder, CutOn::kBothFaces});
+      part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
+                           CutOn::kBothFaces, CutPurpose::kTenon});
     }
   }
 
@@ -227,18 +233,20 @@ class PartRule {
     if (!joint.cut) return;
     const Length low = build.SeatWidth(build.bottom);
     side.cuts.push_back({build.raise.IsZero() ? *joint.end_cut : *joint.cut, CutFrom::kLowerEdge,
-                         build.raise + build.bottom - low, low, build.joint_depth});
+                         build.raise + build.bottom - low, low, build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseBottom});
     if (build.top_none) return;
     side.cuts.push_back({*joint.end_cut, CutFrom::kLowerEdge, build.height - build.top,
-                         build.SeatWidth(build.top), build.joint_depth});
+                         build.SeatWidth(build.top), build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseTop});
   }
 
   // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
     AddJointCuts(build, side);
     if (const std::optional<CutKind> cut = Facts(build.back).cut) {
-      side.cuts.push_back(
-          {*cut, CutFrom::kRearEdge, build.back_inset, build.back_thickness, build.BackEntry()});
+      side.cuts.push_back({*cut, CutFrom::kRearEdge, build.back_inset, build.back_thickness,
+                           build.BackEntry(), CutOn::kInside, CutPurpose::kCaseBack});
     }
   }
 

@@ -219,6 +219,23 @@ BoxRules BankRules(const Spec& spec) { return Merge(spec, kNoOverride).Run(); }
 
 BoxRules DrawerRules(const Spec& spec, const OverrideSpec& own) { return Merge(spec, own).Run(); }
 
+bool SameSizes(const BoxRules& a, const BoxRules& b) {
+  const auto same = [](const Entry<Length>& one, const Entry<Length>& other) {
+    return one.typed == other.typed && (!one.typed || one.value == other.value);
+  };
+  const auto same_list = [](const std::vector<Entry<Length>>* one,
+                            const std::vector<Entry<Length>>* other) {
+    if (one == nullptr || other == nullptr) return one == other;
+    return std::ranges::equal(*one, *other, {}, &Entry<Length>::value, &Entry<Length>::value);
+  };
+  const auto rating = [](const BoxRules& rules) {
+    return rules.rating == nullptr ? std::string_view() : std::string_view(*rules.rating);
+  };
+  return same(a.slide_length, b.slide_length) && same(a.height, b.height) &&
+         same(a.depth, b.depth) && same_list(a.series, b.series) &&
+         same_list(a.heights, b.heights) && rating(a) == rating(b);
+}
+
 void CheckApplicable(const Spec& spec, Diagnostics& out) {
   if (spec.casework) CheckCase(*spec.casework, out);
   CheckOne(spec.slides, spec.box, BankRules(spec), out);

@@ -35,6 +35,7 @@ struct SlideFacts {
   bool bottom_set_up = false;  // runs under the bottom, between the box's sides
   // The defaults of its keys, and of the box's.
   Default clearance{}, behind{}, line{}, below{}, above{}, up{};
+  defaults::Series inches = defaults::kInchSeries;  // the lengths it is sold in
 };
 
 // By SlideType. All common practice, no source.
@@ -58,9 +59,10 @@ inline constexpr std::array kSlideTypes{
                .screwed = true,
                .bottom_set_up = true,
                .behind = {defaults::In(3, 4), defaults::Mm(19)},
-               .below = defaults::Same(defaults::Mm(14)),
-               .above = defaults::Same(defaults::Mm(7)),
-               .up = {defaults::In(1, 2), defaults::Mm(13)}},
+               .below = {defaults::In(9, 16), defaults::Mm(14)},
+               .above = {defaults::In(1, 4), defaults::Mm(7)},
+               .up = {defaults::In(1, 2), defaults::Mm(13)},
+               .inches = defaults::kUndermountInchSeries},
     SlideFacts{.kind = SlideType::kCenterMount,
                .word = "center-mount",
                .caption = "CENTER-MOUNT SLIDE",

@@ -27,6 +27,7 @@ constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometr
 constexpr auto kCaseJoint = WordsOf(kCaseJoints);
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
 constexpr auto kBackFit = WordsOf(kBackFits);
+constexpr std::array kOpenRails{"front"sv, "both"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};
 constexpr std::array kSawnCut{"flat"sv, "quarter"sv};
 constexpr std::array kHeld{"middle"sv, "bottom"sv};
@@ -70,6 +71,10 @@ std::span<const std::string_view> Words<CaseJoint>() {
 template <>
 std::span<const std::string_view> Words<CaseFixing>() {
   return kCaseFixing;
+}
+template <>
+std::span<const std::string_view> Words<OpenRails>() {
+  return kOpenRails;
 }
 template <>
 std::span<const std::string_view> Words<BackFit>() {

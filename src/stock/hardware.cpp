@@ -4,6 +4,7 @@
 #include "bank/part_roles.h"
 #include "spec/kinds.h"
 #include "spec/materials.h"
+#include "spec/trade_sizes.h"
 #include "stock/hardware_rules.h"
 #include "stock/hardware_tally.h"
 #include "tillwright/check.h"
@@ -78,8 +79,7 @@ class HardwareRule {
     const int each = hardware::kSlideScrews + (slide.length >= hardware::kLongSlide.In(unit_));
     // Its point must not come through the side.
     const Length most = Min(space.box.build.side, CaseStock()) - Length::Picometers(1);
-    Screws("slide screw", spec_.screws.slide, hardware::LongestScrew(most, unit_),
-           each * (pair ? 4 : 2), id);
+    Screws("slide screw", spec_.screws.slide, LongestScrew(most, unit_), each * (pair ? 4 : 2), id);
   }
 
   // What slides are screwed to; as thick as can be when only the opening is known.
@@ -108,17 +108,15 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     const bool wide = space.front.rect.width > hardware::kWideFront.In(unit_);
     const Length most = build.end + space.front.thickness - hardware::kWoodAhead.In(unit_);
-    Screws("front screw", spec_.screws.front, hardware::LongestScrew(most, unit_),
+    Screws("front screw", spec_.screws.front, LongestScrew(most, unit_),
            hardware::kFrontScrews + (wide ? 2 : 0), id);
     const Length pitch = hardware::kBottomPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
-    const Length through =
-        hardware::ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
+    const Length through = ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
     if (!Facts(build.joint).cut) {
       const int corner =
           hardware::CountAlong(box.back_height, hardware::kCornerPitch.In(unit_), build.bottom);
-      Screws("box corner screw", hardware::LongestScrew(PartBelow(5 * build.side, 2), unit_),
-             4 * corner, id);
+      Screws("box corner screw", LongestScrew(PartBelow(5 * build.side, 2), unit_), 4 * corner, id);
     }
     if (!Facts(build.fit).set_up) {
       const int round = hardware::CountAlong(box.panel_width, pitch, in) +
@@ -145,8 +143,7 @@ class HardwareRule {
     const Length in = hardware::kFromEdge.In(unit_);
     const int round = hardware::CountAlong(build.panel_width, pitch, in) +
                       hardware::CountAlong(build.panel_height, pitch, in);
-    Screws("back screw",
-           hardware::ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
+    Screws("back screw", ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
            2 * round, {});
   }
 
@@ -162,7 +159,7 @@ class HardwareRule {
       }
       if (facts.group != PartGroup::kBlocking) continue;
       Screws("blocking screw",
-             hardware::LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
+             LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
              hardware::kBlockScrews * part.count, PartFor(bank_, part));
     }
     FrameFixing(build, hardware::kFrameFixings * ends);
@@ -195,8 +192,8 @@ class HardwareRule {
     }
     const Length most = build.top + build.worktop->thickness - hardware::kWoodAhead.In(unit_);
     Screws("worktop screw",
-           Min(hardware::LongestScrew(most, unit_),
-               hardware::ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
+           Min(LongestScrew(most, unit_),
+               ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
            amount, {});
   }
 

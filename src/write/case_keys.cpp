@@ -19,9 +19,7 @@ class CaseKeys {
     Base();
     if (c_.frame) Frame(*c_.frame);
     if (c_.web) {
-      Object(
-          "web_frame",
-          {{"rail_mm", c_.web->rail}, {"runner_mm", c_.web->runner}, {"tenon_mm", c_.web->tenon}});
+      WebFrames(*c_.web);
     }
     if (c_.worktop) TheWorktop(*c_.worktop);
     Pieces();
@@ -107,6 +105,16 @@ class CaseKeys {
                           {"blocking_mm", frame.blocking}});
   }
 
+  void WebFrames(const WebFrame& web) {
+    json_.Open("web_frame", '{').Millimeters("rail_mm", web.rail);
+    if (web.open) {
+      json_.Text("rails", Word(*web.open));
+    } else {
+      All({{"runner_mm", web.runner}, {"tenon_mm", web.tenon}, {"free_mm", web.free}});
+    }
+    json_.Close();
+  }
+
   // As far as it is given; its place is among the pieces.
   void TheWorktop(const Worktop& worktop) {
     json_.Open("worktop", '{').Millimeters("thickness_mm", worktop.thickness);
@@ -131,6 +139,7 @@ class CaseKeys {
       part.space = piece.space;
       part.divider = piece.divider;
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       const Block& b = piece.block;
       json_.Open('{').Text("part", PartId(bank_, part));
       All({{"x_mm", b.x},

@@ -121,6 +121,7 @@ void AddChoices(Json& d) {
   d["choice:sawn"] = Choice<SawnCut>();
   d["choice:held"] = Choice<Held>();
   d["choice:match"] = Choice<FrontMatch>();
+  d["choice:open-rails"] = Choice<OpenRails>();
 }
 
 Json Property(const KeyRow& row) {

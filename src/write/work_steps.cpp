@@ -21,7 +21,8 @@ constexpr const char* kRouter =
 
 bool HasBoxes(const Bank& bank) { return std::ranges::any_of(bank.spaces, &Space::HasBox); }
 
-bool AnyBox(const Bank& bank, bool (*is)(const Space&)) {
+template <class Is>
+bool AnyBox(const Bank& bank, Is is) {
   return std::ranges::any_of(bank.spaces,
                              [&](const Space& space) { return space.HasBox() && is(space); });
 }

@@ -58,8 +58,8 @@ TEST(Chance, AgreesWithAPlainSimulation) {
   for (
       const char* keys : {
           R"("fronts": {"style": "inset", "edge": "1/16"}, "drawers": [{}, {}, {}])",
-          R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centerd", "drawers": [{}, {}, {}])",
-          R"("fronts": {"gap": "3/64"}, "setting": "centerd", "drawers": [{}, {}, {}, {}])",
+          R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centred", "drawers": [{}, {}, {}])",
+          R"("fronts": {"gap": "3/64"}, "setting": "centred", "drawers": [{}, {}, {}, {}])",
           R"("fronts": {"style": "inset", "edge": "3/64"}, "divider": "3/4", "drawers": [{}, {}])",
       }) {
     const Checked c = MustCheck(opening + keys + "}");

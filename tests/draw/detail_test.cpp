@@ -6,7 +6,6 @@
 #include <set>
 
 #include "draw/bank/case_joints.h"
-#include "draw/bank/dimension_paths.h"
 #include "draw/detail/detail_faces.h"
 #include "draw/detail/details.h"
 #include "draw/plan_cases.h"
@@ -14,6 +13,7 @@
 #include "support/files.h"
 #include "support/layout_faults.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {

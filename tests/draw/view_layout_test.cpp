@@ -3,12 +3,12 @@
 
 #include <set>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/view_cases.h"
 #include "draw/view_numbers.h"
 #include "support/every.h"
 #include "support/files.h"
 #include "support/layout_faults.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
 #include "tillwright/words.h"

@@ -235,10 +235,10 @@ TEST(LengthText, ALengthThatIsNotExactNamesTheNearestThatAre) {
             "the nearest that can be are 21/64 in and 11/32 in");
 }
 
-TEST(LengthText, SixtyFourthsComeBackOverTwoHundredInches) {
+TEST(LengthText, FractionsComeBackOverTwoHundredInches) {
   int seen = 0;
-  for (std::int64_t n = -100 * 64; n <= 100 * 64; ++n) {
-    const Length length = Length::Inches(n, 64);
+  for (std::int64_t n = -100 * 512; n <= 100 * 512; ++n) {
+    const Length length = Length::Inches(n, 512);
     const std::string text = FormatInches(length);
     ASSERT_EQ(text.find("\u2248"), std::string::npos) << text;
     const ParsedLength parsed = ParseLength(text, kIn);
@@ -248,7 +248,7 @@ TEST(LengthText, SixtyFourthsComeBackOverTwoHundredInches) {
     ASSERT_EQ(*ParseLength(with_unit, kMm).value, length) << with_unit;
     ++seen;
   }
-  EXPECT_EQ(seen, 12'801);
+  EXPECT_EQ(seen, 102'401);
 }
 
 TEST(LengthText, EveryPicometerCountComesBackFromMillimeters) {
@@ -284,13 +284,19 @@ TEST(LengthText, ShowsInchesAsFractionsAndMillimetersExactly) {
            Shown{-19'050'000'000, "-3/4", "-19.05"},
            Shown{25'400'000'000, "1", "25.4"},
            Shown{396'875'000, "1/64", "0.396875"},
-           Shown{1'000'000'000'000, "\u2248 39 3/8", "1000"},
-           Shown{198'437'500, "\u2248 1/64", "0.1984375"},  // 1/128: half a 64th goes up
-           Shown{198'437'499, "\u2248 0", "0.198437499"},
+           Shown{1'000'000'000'000, "\u2248 39.3701", "1000"},  // 39.37007…; 39 3/8 is 0.005 off
+           Shown{100'000'000'000, "\u2248 3 15/16", "100"},     // 3.93700…; 3 15/16 is 3.9375
+           Shown{198'437'500, "1/128", "0.1984375"},
+           Shown{198'437'499, "\u2248 0.0078", "0.198437499"},  // 1/128 = 0.0078125
            Shown{-1, "\u2248 0", "-0.000000001"},
-           Shown{-198'437'500, "\u2248 -1/64", "-0.1984375"},
+           Shown{-198'437'500, "-1/128", "-0.1984375"},
+           Shown{99'218'750, "1/256", "0.09921875"},
+           Shown{49'609'375, "1/512", "0.049609375"},
+           Shown{25'449'609'375, "1 1/512", "25.449609375"},
+           Shown{300'000'000, "\u2248 0.0118", "0.3"},  // a playing card; 1/64 is 0.0156
+           Shown{-2'000'000'000, "\u2248 -5/64", "-2"},  // 0.07874; 5/64 is 0.07813
            Shown{25'399'999'999, "\u2248 1", "25.399999999"},
-           Shown{100'000'000'000'000, "\u2248 3937 1/64", "100000"},
+           Shown{100'000'000'000'000, "\u2248 3937.0079", "100000"},
            Shown{9'223'372'036'854'775'807, nullptr, "9223372036.854775807"},
        }) {
     const Length length = Length::Picometers(row.pm);
@@ -308,8 +314,11 @@ TEST(LengthText, ShowsInchesAsFractionsAndMillimetersExactly) {
 TEST(LengthText, MarksALengthAsRoundedExactlyWhenItIs) {
   for (std::int64_t n = 0; n < 512; ++n) {
     const InchParts parts = ToInchParts(Length::Inches(n, 512));
-    EXPECT_EQ(parts.exact, n % 8 == 0) << n;
-    const std::int64_t shown = parts.whole * 64 + parts.numerator * (64 / parts.denominator);
+    EXPECT_TRUE(parts.exact) << n;
+    EXPECT_EQ(parts.whole * 512 + parts.numerator * (512 / parts.denominator), n);
+    const InchParts beside = ToInchParts(Length::Inches(n, 512) + Length::Picometers(1));
+    EXPECT_FALSE(beside.exact) << n;
+    const std::int64_t shown = beside.whole * 64 + beside.numerator * (64 / beside.denominator);
     EXPECT_EQ(shown, (n + 4) / 8) << n << ": the nearest 64th";
   }
 }

@@ -200,9 +200,10 @@ class Case(unittest.TestCase):
         # 15 3/8 + 3/4 - 1/16 wide, 24 3/4 + 3/4 - 1/16 high.
         self.assertEqual(back["width_mm"], inch("16") + inch("1/16"))
         self.assertEqual(back["length_mm"], inch("25") + inch("7/16"))
-        # Nothing is there to cover at a top closed by a worktop.
-        top = [o["size_mm"] for o in result["overlaps"] if o["edge"] == "top"]
-        self.assertEqual(top, [0])
+        # Nothing is there to cover at a top closed by a worktop; the front keeps a gap to it.
+        self.assertEqual([o for o in result["overlaps"] if o["edge"] == "top"], [])
+        gaps = [(g["from"], g["size_mm"]) for g in result["gaps"] if g["to"] == "worktop"]
+        self.assertEqual(gaps, [("D1", inch("1/8"))])
 
     def test_flush_and_reveal(self):
         fronts = {"overlay": {"left": "flush", "right": {"reveal": "1/4"}, "top": "flush", "bottom": "-1/8"}}

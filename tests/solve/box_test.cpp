@@ -51,18 +51,18 @@ const std::vector<SolveCase>& Cases() {
       // A pair of side-mount slides takes 1 in of the width: common practice, no source.
       {"APairOfSideMountSlidesTakesAnInch", One(""), {{"D1.box.target_width", "19"}}},
       // Undermount: inside = 20 in - 42 mm = 508 - 42 = 466 mm; W* = 466 + 2 * 12.7 = 491.4; butt:
-      // ends down to 1/32 of 466 = 587 * 0.79375 = 465.93125; W = 491.33125. Height 254 - 14 - 7 =
-      // 233
-      // = 293.5 increments: 232.56875.
+      // ends down to 1/32 of 466 = 587 * 0.79375 = 465.93125; W = 491.33125. Height 10 - 9/16 -
+      // 1/4;
+      // slides 9, 12 ... 21: 21 and 3/4 in 22.
       {"Undermount",
        One(R"("slides": {"type": "undermount"}, )"),
        {{"D1.box.target_width", "491.4 mm"},
         {"D1.box_front.length", "465.93125 mm"},
         {"D1.box.width", "491.33125 mm"},
-        {"D1.box.height", "232.56875 mm"},
-        {"D1.box.y", "14 mm"},
-        {"D1.slide.length", "20"},
-        {"D1.slide.line_y", "14 mm"}}},
+        {"D1.box.height", "9 3/16"},
+        {"D1.box.y", "9/16"},
+        {"D1.slide.length", "21"},
+        {"D1.slide.line_y", "9/16"}}},
       // Metric undermount, sides 16: W* = 500 - 42 + 32 = 490; ends 458; slides 500 + 19 = 519.
       {"UndermountMetric",
        OneMetric(R"("slides": {"type": "undermount"}, "box": {"side": {"thickness": 16}}, )"),

@@ -44,26 +44,6 @@ bool IsWebFrame(const Bank& bank, const Divider& member) {
   return !member.partition && bank.casework && bank.casework->web;
 }
 
-Block SeenBlock(const Bank& bank, const CasePiece& piece) {
-  Block b = piece.block;
-  const CaseBuild& c = *bank.casework;
-  if (piece.role == PartRole::kStretcher) {
-    b.x = -c.side_in;
-    b.width = c.inside_width;
-  }
-  if (Facts(piece.role).group != PartGroup::kWebFrame) return b;
-  const Divider& member = bank.dividers[static_cast<std::size_t>(piece.divider)];
-  const Length left = Max(b.x, member.begin + c.joint_depth);
-  const Length right = Min(b.x + b.width, member.begin + member.length - c.joint_depth);
-  b.x = left;
-  b.width = right - left;
-  if (piece.role == PartRole::kWebRunner) {
-    b.z += c.web->tenon;
-    b.depth -= 2 * c.web->tenon;
-  }
-  return b;
-}
-
 PieceFace FrontFaceOf(const Bank& bank, const CasePiece& piece) {
   constexpr Length kRun = Length::Millimeters(120);
   const Block& b = piece.block;
@@ -100,18 +80,20 @@ void AddPiecesInFront(SheetGroup& out, const Bank& bank, const PaperMap& map,
   }
 }
 
-void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const PaperMap& map) {
+void AddPiecesInSection(SheetGroup& out, const Bank& bank, const Assembly& assembly, Length x,
+                        const PaperMap& map) {
   const CaseBuild& c = *bank.casework;
   if (!c.feet.IsZero()) {
     AddFeet(out, c, Max(c.front_in, c.feet_setback), c.front_in + c.depth, map);
   }
-  for (const CasePiece& piece : bank.pieces) {
-    const Block b = SeenBlock(bank, piece);
+  for (const PlacedPart& piece : assembly.pieces()) {
+    if (!IsInPieces(Facts(piece.role).group)) continue;
+    const Block& b = piece.clear;
     const PaperBox box = map.Box({b.z, b.y, b.depth, b.height});
     if (b.x < x && x < b.x + b.width) {
       const bool upright = Facts(piece.role).grain == Grain::kVertical;
       AddCut(out, box,
-             {.material = CaseMaterial(c, piece.role),
+             {.material = bank.parts[piece.part].material,
               .grain = upright ? CutGrain::kUpright : CutGrain::kAcross});
     } else if (piece.role == PartRole::kWebRunner && b.x > x) {
       out.primitives.emplace_back(BoxOutline(box, Pen::kThin));

@@ -6,13 +6,13 @@
 #include <utility>
 
 #include "draw/bank/case_joints.h"
-#include "draw/bank/dimension_paths.h"
 #include "draw/detail/detail_faces.h"
 #include "draw/plan/plan_dims.h"
 #include "draw/plan/plan_faces.h"
 #include "draw/section/side_plane.h"
 #include "sheet/size_chain.h"
 #include "spec/kinds.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright {
 namespace {
@@ -346,7 +346,7 @@ class DetailDimensions {
     Add(PaperSide::kBelow,
         {{face - in, low, rabbet ? "case.back.lap" : "case.back.depth"}, {face, kRunsOut}});
     Add(PaperSide::kBelow, {{face - c.side, kRunsOut, "case.side"}, {face, kRunsOut}});
-    std::vector<Stop> right{{low, kRunsOut, "case.back"},
+    std::vector<Stop> right{{low, kRunsOut, "case.back.thickness"},
                             {high, kRunsOut, rabbet ? "" : "case.back.inset"}};
     if (!rabbet) right.push_back({c.front_in + c.depth, face});
     Add(PaperSide::kRight, right);

@@ -21,7 +21,7 @@ Spacing SpacingOf(const Box& box) {
 // Moves a part out of the drawer, the way it goes in. The front goes twice as far as the front end.
 Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
   Cuboid box = part.box;
-  switch (part.role) {
+  switch (part.piece->role) {
     case PartRole::kFront:
       box.at.z -= 2 * by.along;
       break;
@@ -32,7 +32,7 @@ Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
       box.at.z += by.along;
       break;
     case PartRole::kBoxSide:
-      box.at.x += (part.right ? 1 : -1) * by.across;
+      box.at.x += (part.piece->mirrored ? 1 : -1) * by.across;
       break;
     case PartRole::kBoxBottom:
       box.at.y -= by.down;
@@ -59,7 +59,7 @@ Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
 }
 
 std::string NameOf(const SolidPart& part) {
-  switch (part.role) {
+  switch (part.piece->role) {
     case PartRole::kFront:
       return "Front";
     case PartRole::kBoxFront:
@@ -67,7 +67,7 @@ std::string NameOf(const SolidPart& part) {
     case PartRole::kBoxBack:
       return "Box back";
     case PartRole::kBoxSide:
-      return part.right ? "Right side" : "Left side";
+      return part.piece->mirrored ? "Right side" : "Left side";
     case PartRole::kBoxBottom:
       return "Bottom";
     case PartRole::kCaseSide:
@@ -88,7 +88,7 @@ std::string NameOf(const SolidPart& part) {
     case PartRole::kWorktop:
       break;
   }
-  return std::string(ToText(part.role));
+  return std::string(ToText(part.piece->role));
 }
 
 class ExplodedDrawing {
@@ -96,13 +96,13 @@ class ExplodedDrawing {
   ExplodedDrawing(const Bank& bank, std::size_t space, const Scale& scale,
                   const TextMetrics& metrics)
       : bank_(bank),
-        index_(space),
+        assembly_(Assemble(bank)),
         space_(bank.spaces[space]),
         scale_(scale),
         metrics_(metrics),
         axes_(scale),
         picture_(axes_),
-        parts_(DrawerSolids(bank, space_)) {}
+        parts_(DrawerSolids(assembly_, space)) {}
 
   View Draw() {
     view_.scale = scale_;
@@ -147,10 +147,11 @@ class ExplodedDrawing {
   // right.
   static Place3 Corner(const SolidPart& part, bool second) {
     const Cuboid& box = part.box;
-    if (part.role == PartRole::kBoxSide) {
-      return {part.right ? Length() : box.width, box.height, second ? box.depth : Length()};
+    if (part.piece->role == PartRole::kBoxSide) {
+      return {part.piece->mirrored ? Length() : box.width, box.height,
+              second ? box.depth : Length()};
     }
-    const bool back = part.role == PartRole::kBoxBack;
+    const bool back = part.piece->role == PartRole::kBoxBack;
     return {second ? box.width : Length(), box.height, back ? Length() : box.depth};
   }
 
@@ -163,24 +164,25 @@ class ExplodedDrawing {
       SheetGroup& group = Group("part-" + std::to_string(i + 1), NameOf(parts_[i]), 0);
       AddCuboid(group, box, axes_, Pen::kFront);
       AddGrooves(group, parts_[i], box);
-      if (parts_[i].role == PartRole::kFront) AddHoles(group, box);
+      if (parts_[i].piece->role == PartRole::kFront) AddHoles(group, box);
     }
   }
 
   // The groove or rabbet for the bottom, where the inside face is seen: on the left side's right
   // face and the back end's front face.
   void AddGrooves(SheetGroup& group, const SolidPart& part, const Cuboid& box) const {
-    const BoxBuild& build = space_.box.build;
-    const bool side = part.role == PartRole::kBoxSide && !part.right;
-    const bool back = part.role == PartRole::kBoxBack && !build.open_back;
-    if (build.fit == BottomFit::kApplied || !(side || back)) return;
-    for (const Length up : {build.up, build.up + build.bottom}) {
-      if (up <= Length() || up >= box.height) continue;
-      const Length y = box.at.y + up;
-      const Place3 from = side ? Place3{box.Right(), y, box.at.z} : Place3{box.at.x, y, box.at.z};
-      const Place3 to =
-          side ? Place3{box.Right(), y, box.Rear()} : Place3{box.Right(), y, box.at.z};
-      group.primitives.emplace_back(LineOf(axes_.At(from), axes_.At(to), Pen::kThin));
+    const bool side = part.piece->role == PartRole::kBoxSide && !part.piece->mirrored;
+    if (!side && part.piece->role != PartRole::kBoxBack) return;
+    for (const PlacedCut& cut : part.piece->cuts) {
+      if (cut.purpose != CutPurpose::kBoxBottom) continue;
+      for (const Length up : {cut.low, cut.high}) {
+        if (up <= Length() || up >= box.height) continue;
+        const Length y = box.at.y + up;
+        const Place3 from = side ? Place3{box.Right(), y, box.at.z} : Place3{box.at.x, y, box.at.z};
+        const Place3 to =
+            side ? Place3{box.Right(), y, box.Rear()} : Place3{box.Right(), y, box.at.z};
+        group.primitives.emplace_back(LineOf(axes_.At(from), axes_.At(to), Pen::kThin));
+      }
     }
   }
 
@@ -191,14 +193,6 @@ class ExplodedDrawing {
     }
   }
 
-  // The part of the bank that a solid stands for.
-  const Part* PartOf(const SolidPart& solid) const {
-    const auto at = std::ranges::find_if(bank_.parts, [&](const Part& part) {
-      return part.role == solid.role && part.space == static_cast<int>(index_);
-    });
-    return at == bank_.parts.end() ? nullptr : &*at;
-  }
-
   void AddNotes(const std::vector<std::size_t>& places) {
     std::vector<PartNote> notes;
     for (std::size_t i = 0; i < parts_.size(); ++i) {
@@ -206,11 +200,10 @@ class ExplodedDrawing {
       const auto tip = picture_.PointInSight(places[i], left ? 0.08 : 0.8);
       if (!tip) continue;
       PartNote note{*tip, NameOf(parts_[i]), "", "", left};
-      if (const Part* part = PartOf(parts_[i])) {
-        const std::string path = "part." + PartId(bank_, *part) + ".";
-        note.sizes = In(part->length) + " × " + In(part->width) + " × " + In(part->thickness);
-        note.path = path + "length " + path + "width " + path + "thickness";
-      }
+      const Part& part = bank_.parts[parts_[i].piece->part];
+      const std::string path = "part." + PartId(bank_, part) + ".";
+      note.sizes = In(part.length) + " × " + In(part.width) + " × " + In(part.thickness);
+      note.path = path + "length " + path + "width " + path + "thickness";
       notes.push_back(std::move(note));
     }
     AddPartNotes(Group("names", "Names of the parts", 0), notes, view_.outline, metrics_);
@@ -218,8 +211,8 @@ class ExplodedDrawing {
 
   // The front parts stand to the lower left.
   static bool IsLeft(const SolidPart& part) {
-    return part.role == PartRole::kFront || part.role == PartRole::kBoxFront ||
-           (part.role == PartRole::kBoxSide && !part.right);
+    return part.piece->role == PartRole::kFront || part.piece->role == PartRole::kBoxFront ||
+           (part.piece->role == PartRole::kBoxSide && !part.piece->mirrored);
   }
 
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
@@ -242,7 +235,7 @@ class ExplodedDrawing {
   }
 
   const Bank& bank_;
-  std::size_t index_;
+  Assembly assembly_;
   const Space& space_;
   Scale scale_;
   const TextMetrics& metrics_;

@@ -6,7 +6,6 @@
 #include "bank/part_roles.h"
 #include "stock/part_names.h"
 #include "stock/part_seats.h"
-#include "stock/part_shape.h"
 
 namespace tillwright {
 namespace {
@@ -53,38 +52,35 @@ std::string_view PlaceName(CutFrom from) {
   return "";
 }
 
-// A rabbet that leaves a tongue.
-bool LeavesTongue(const Cut& cut) {
-  if (cut.from != CutFrom::kEachEnd) return false;
-  return cut.face == CutOn::kOutside || cut.face == CutOn::kUpperFace ||
-         cut.face == CutOn::kRightFace;
-}
-
-// What goes into the cut. A case side's channels across it take the bottom, then the top.
-std::string_view PurposeOf(const Part& part, std::size_t index) {
-  const Cut& cut = part.cuts[index];
-  switch (cut.from) {
-    case CutFrom::kFrontEnd:
-      return ", for the box front";
-    case CutFrom::kBackEnd:
-      return ", for the box back";
-    case CutFrom::kRearEdge:
+// What goes into the cut, or what becomes of it.
+std::string_view PurposeWords(const Cut& cut) {
+  switch (cut.purpose) {
+    case CutPurpose::kBoxBottom:
+      return ", for the bottom";
+    case CutPurpose::kBoxCorner:
+      if (cut.from == CutFrom::kEachEnd) return ", to the baseline";
+      return cut.from == CutFrom::kFrontEnd ? ", for the box front" : ", for the box back";
+    case CutPurpose::kCaseBottom:
+      return ", for the case bottom";
+    case CutPurpose::kCaseTop:
+      return ", for the case top";
+    case CutPurpose::kCaseBack:
       return ", for the back";
-    case CutFrom::kEachEnd:
-      if (cut.face == CutOn::kOutside) return ", on the outside";
-      if (LeavesTongue(cut)) return "";
-      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the baseline";
-    case CutFrom::kUpperFace:
-      return ", for the runners' tenons";
-    case CutFrom::kLeftEdge:
+    case CutPurpose::kMember:
       if (cut.face == CutOn::kBothFaces) return ", on both faces, for partitions";
       return cut.face == CutOn::kLowerFace ? ", on the lower face, for a partition"
                                            : ", for a partition";
-    case CutFrom::kLowerEdge:
+    case CutPurpose::kTongue:
+      return cut.face == CutOn::kOutside ? ", on the outside" : "";
+    case CutPurpose::kWebRunner:
+      return ", for the runners' tenons";
+    case CutPurpose::kTenon:
+      return ", on both faces";
+    case CutPurpose::kToeKick:
+    case CutPurpose::kPull:
       break;
   }
-  if (part.role != PartRole::kCaseSide) return ", for the bottom";
-  return index == 0 ? ", for the case bottom" : ", for the case top";
+  return "";
 }
 
 // Of a cut that the face does not show.
@@ -134,17 +130,17 @@ std::string PartKindMaterial(const Part& part) {
 
 std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
   std::vector<std::string> lines;
-  for (std::size_t i = 0; i < part.cuts.size(); ++i) {
-    std::string line(JointName(part.cuts[i].kind));
-    const bool across =
-        part.role == PartRole::kCaseSide && part.cuts[i].from == CutFrom::kLowerEdge;
-    line += !across  ? PlaceName(part.cuts[i].from)
-            : i == 0 ? std::string_view(" along the lower end")
-                     : std::string_view(" along the top end");
-    line += PurposeOf(part, i);
-    if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
-    if (LeavesTongue(part.cuts[i])) {
-      line += ": leaves a tongue of " + FormatLength(part.thickness - part.cuts[i].depth, unit);
+  for (const Cut& cut : part.cuts) {
+    std::string line(JointName(cut.kind));
+    const bool top = cut.purpose == CutPurpose::kCaseTop;
+    const bool bottom = cut.purpose == CutPurpose::kCaseBottom;
+    line += top      ? std::string_view(" along the top end")
+            : bottom ? std::string_view(" along the lower end")
+                     : PlaceName(cut.from);
+    line += PurposeWords(cut);
+    if (cut.face == CutOn::kInnerEdge) line += EdgeCutSize(cut, unit);
+    if (cut.purpose == CutPurpose::kTongue) {
+      line += ": leaves a tongue of " + FormatLength(part.thickness - cut.depth, unit);
     }
     lines.push_back(std::move(line));
   }

@@ -4,9 +4,9 @@
 #include <iterator>
 #include <utility>
 
-#include "draw/bank/dimension_paths.h"
 #include "sheet/annotation.h"
 #include "sheet/rich_text.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {

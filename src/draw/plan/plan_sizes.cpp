@@ -3,9 +3,9 @@
 #include <utility>
 #include <vector>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/plan/plan_box.h"
 #include "sheet/size_chain.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright {
 namespace {
@@ -155,7 +155,7 @@ class PlanSizes {
     if (plan_.bank.style == FrontStyle::kInset)
       stack.starts.push_back({plan_.map.Y(box.z), box_right});
     std::vector<SizeStop> stops{{Length(), "opening.depth"},
-                                {plan_.bank.opening_depth, "case.back.allowance"}};
+                                {plan_.bank.opening_depth, "case.back_allowance"}};
     const std::optional<CaseBuild>& c = plan_.bank.casework;
     if (c) stops.push_back({c->front_in + c->depth});
     AddTier(stack, std::move(stops));

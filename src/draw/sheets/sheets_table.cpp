@@ -5,10 +5,10 @@
 #include <functional>
 #include <map>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/sheets/composer.h"
 #include "draw/sheets/view_table.h"
 #include "sheet/rich_text.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
 namespace tillwright {

@@ -1,8 +1,8 @@
 #include "draw/stick/axis_marks.h"
+#include "tillwright/dimensions.h"
 
 #include <algorithm>
 
-#include "draw/bank/dimension_paths.h"
 
 namespace tillwright {
 namespace {

@@ -19,7 +19,7 @@ class Depths {
     book_.Edge(kCase, rear_, "", "inside of back");
     if (bank_.casework) Case(*bank_.casework);
     const StickPlace front = bank_.casework && bank_.casework->frame
-                                 ? StickPlace(bank_.casework->front_in, "case.frame.thickness")
+                                 ? StickPlace(bank_.casework->front_in, "case.face_frame.thickness")
                                  : StickPlace();
     for (const Divider& member : bank_.dividers) {
       if (IsWebFrame(bank_, member)) continue;
@@ -48,8 +48,8 @@ class Depths {
   }
 
   void Case(const CaseBuild& c) {
-    const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
-    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.frame.thickness") : StickPlace();
+    const StickPlace back = rear_.Plus(c.back_thickness, "case.back.thickness");
+    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.face_frame.thickness") : StickPlace();
     if (c.frame) book_.Edge(kCase, side, "", "case side front");
     book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
     switch (c.back) {
@@ -111,11 +111,11 @@ class Depths {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
-    Panel(id, box, in_front, in_back);
+    Panel(id, box, in_front, in_back, box_back);
   }
 
   void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
-             const StickPlace& in_back) {
+             const StickPlace& in_back, const StickPlace& box_back) {
     const BoxBuild& build = box.build;
     if (build.fit == BottomFit::kApplied) return;  // flush with the box
     const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
@@ -128,10 +128,14 @@ class Depths {
       book_.Edge(kBox, back, id, word + " rear");
       Cut(in_back, back, kBox);
     }
-    const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
+    const std::string size = Under(id, "box.panel_depth");
+    const StickPlace panel =
+        build.open_back
+            ? box_back.Minus(box.panel_depth, size)
+            : in_front.Plus(HalfBelow(box.inside_depth), Under(id, "box.inside_depth / 2"))
+                  .Minus(HalfBelow(box.panel_depth), size + " / 2");
     book_.Edge(kBox, panel, id, "front", "box bottom");
-    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "rear",
-               "box bottom");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, size), id, "rear", "box bottom");
   }
 
   // Holes from the setback on, a pitch apart, as far as the slide reaches.

@@ -12,7 +12,7 @@ class Heights {
  public:
   Heights(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
     if (bank.casework) {
-      floor_ = StickPlace(bank.casework->base, "case.floor");
+      floor_ = StickPlace(bank.casework->base, "case.base");
     }
     ceiling_ = floor_.Plus(bank.opening_height, "opening.height");
   }
@@ -50,7 +50,7 @@ class Heights {
       if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
     }
     if (!c.feet.IsZero()) {
-      book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet"), "", "floor, under the feet");
+      book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet.height"), "", "floor, under the feet");
     }
     if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, underside");
     if (c.frame) {
@@ -72,7 +72,7 @@ class Heights {
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
       const StickPlace lower = raise.Plus(c.back_play, "case.back.play");
       book_.Edge(kCase, lower, "", "case back bottom");
-      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.panel_height"), "", "case back top");
+      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.height"), "", "case back top");
     }
   }
 

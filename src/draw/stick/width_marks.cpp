@@ -57,12 +57,10 @@ class Widths {
     if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
     if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
     if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
-      const bool rabbet = c.back == BackFit::kRabbet;
-      const StickPlace edge = (rabbet ? LeftFace().Minus(c.back_lap, "case.back.lap")
-                                      : LeftFace().Minus(c.back_depth, "case.back.depth"))
-                                  .Plus(c.back_play, "case.back.play");
+      const StickPlace edge = left_.Plus(HalfBelow(bank_.opening_width), "opening.width / 2")
+                                  .Minus(HalfBelow(c.panel_width), "case.back.panel_width / 2");
       book_.Edge(kCase, edge, "", "case back left");
-      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "case back right");
+      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.width"), "", "case back right");
     }
   }
 
@@ -111,7 +109,7 @@ class Widths {
     const StickPlace in_right = right.Minus(build.side, Under(id, "side.thickness"));
     book_.Edge(kBox, in_left, id, "inside left");
     book_.Edge(kBox, in_right, id, "inside right");
-    Panel(id, box, in_left, in_right);
+    Panel(id, box, left, in_left, in_right);
     if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "left",
                  "box front/back");
@@ -125,8 +123,8 @@ class Widths {
     }
   }
 
-  void Panel(const std::string& id, const Box& box, const StickPlace& in_left,
-             const StickPlace& in_right) {
+  void Panel(const std::string& id, const Box& box, const StickPlace& box_left,
+             const StickPlace& in_left, const StickPlace& in_right) {
     const BoxBuild& build = box.build;
     if (build.fit == BottomFit::kApplied) return;  // flush with the box
     const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
@@ -136,7 +134,9 @@ class Widths {
     book_.Edge(kBox, right, id, word + " right");
     Cut(kBox, left, in_left);
     Cut(kBox, in_right, right);
-    const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));
+    const StickPlace panel =
+        box_left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"))
+            .Minus(HalfBelow(box.panel_width), Under(id, "box.panel_width / 2"));
     book_.Edge(kBox, panel, id, "left", "box bottom");
     book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "right",
                "box bottom");
@@ -158,10 +158,8 @@ MarkBook WorktopMarks(const Bank& bank) {
     const CaseBuild& c = *bank.casework;
     const std::string path = PieceMarks(bank, i).path;
     const StickPlace right(b.width, path + ".width");
-    const StickPlace left = StickPlace()
-                                .Minus(b.x, path + ".x")
-                                .Minus(c.side_in, "case.side_in")
-                                .Minus(c.side, "case.side");
+    StickPlace left = StickPlace().Minus(b.x, path + ".x").Minus(c.side, "case.side");
+    if (c.frame) left = left.Minus(c.side_in, "case.side_in");
     book.Edge(kCase, {}, "", "worktop left");
     book.Edge(kCase, left, "", "case left");
     book.Edge(kCase, left.Plus(c.width, "case.width"), "", "case right");

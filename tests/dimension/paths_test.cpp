@@ -1,8 +1,8 @@
 // The paths of labels against the solved bank.
 #include <gtest/gtest.h>
 
-#include "draw/bank/dimension_paths.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
 namespace tillwright::testing {
@@ -28,11 +28,11 @@ constexpr PathCase kCases[] = {
     {"opening.depth", "21 1/4"},
     {"case.width", "30"},
     {"case.raise", "2"},
-    {"case.floor", "2 3/4"},
-    {"case.back", "1/4"},
+    {"case.base", "2 3/4"},
+    {"case.back.thickness", "1/4"},
     {"case.back.inset", "1/2"},
     {"case.back.depth", "1/4"},
-    {"case.back.allowance", "3/4"},
+    {"case.back_allowance", "3/4"},
     {"case.joint.depth", "1/4"},
     {"overlay.top", "5/8"},
     {"overlap.D1.top", "5/8"},
@@ -92,7 +92,7 @@ TEST(DimensionPathsTest, Sums) {
   };
   for (const Space& space : bank.spaces) {
     const std::string id = ToText(space.id);
-    EXPECT_EQ(value("floor." + id + ".front.y"), space.front.rect.y + value("case.floor"));
+    EXPECT_EQ(value("floor." + id + ".front.y"), space.front.rect.y + value("case.base"));
     EXPECT_EQ(value(id + ".front.y") + value(id + ".front.height"), value(id + ".front.top"));
     if (!space.HasBox()) continue;
     EXPECT_EQ(value(id + ".clear.below") + value(id + ".box.height") + value(id + ".clear.above"),

@@ -1,6 +1,7 @@
-#include "check/wood.h"
+#include "spec/moisture.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "spec/species.h"
 
@@ -45,8 +46,8 @@ double ChangePerPercent(std::string_view material, SawnCut cut) {
   return cut == SawnCut::kQuarter ? species->radial : species->tangential;
 }
 
-bool MovesAlong(Grain grain, Axis axis) {
-  return grain == (axis == Axis::kY ? Grain::kHorizontal : Grain::kVertical);
+Length ShareOf(Length length, double share) {
+  return Length::Picometers(std::llround(static_cast<double>(length.picometers()) * share));
 }
 
 }  // namespace tillwright
