@@ -29,62 +29,41 @@ const std::vector<SolveCase>& Cases() {
   static const std::vector<SolveCase> cases{
       // Overlay 5/8 all round: 16 5/8 wide, 26 high. Less two gaps of 1/8: 25 3/4 = 824/32;
       // 274, 275, 275. D1 from the top at 25 3/8 down.
-      {"OverlayThreeEqual",
-       InchSpec(R"("drawers": [{}, {}, {}])"),
-       {{"D1.front.width", "16 5/8"},
-        {"D1.front.x", "-5/8"},
-        {"D1.front.height", "8 9/16"},
-        {"D2.front.height", "8 19/32"},
-        {"D1.front.y", "16 13/16"},  // 25 3/8 - 8 9/16
-        {"D2.front.y", "8 3/32"},    // 16 13/16 - 1/8 - 8 19/32
-        {"D3.front.y", "-5/8"},      // 8 3/32 - 1/8 - 8 19/32
-        {"D1.cell.y", "16 3/4"},     // the middle of the gap below D1: 16 13/16 - 1/16
-        {"D1.cell.height", "8"},     // up to the opening's top, 24 3/4
-        {"D2.cell.y", "8 1/32"},
-        {"D2.cell.height", "8 23/32"},
-        {"D3.cell.y", "0"},
-        {"D3.cell.height", "8 1/32"},
+      {"OverlayThreeEqual", InchSpec(R"("drawers": [{}, {}, {}])"),
+       {{"D1.front.width", "16 5/8"}, {"D1.front.x", "-5/8"},
+        {"D1.front.height", "8 9/16"}, {"D2.front.height", "8 19/32"},
+        {"D1.front.y", "16 13/16"},   // 25 3/8 - 8 9/16
+        {"D2.front.y", "8 3/32"},     // 16 13/16 - 1/8 - 8 19/32
+        {"D3.front.y", "-5/8"},       // 8 3/32 - 1/8 - 8 19/32
+        {"D1.cell.y", "16 3/4"},      // the middle of the gap below D1: 16 13/16 - 1/16
+        {"D1.cell.height", "8"},      // up to the opening's top, 24 3/4
+        {"D2.cell.y", "8 1/32"}, {"D2.cell.height", "8 23/32"},
+        {"D3.cell.y", "0"}, {"D3.cell.height", "8 1/32"},
         {"D2.cell.width", "15 3/8"}}},
       // Inset, edges 1/8: 15 1/8 wide, 24 1/2 less 1/8 = 24 3/8: 12 3/16 each.
-      {"InsetTwo",
-       InchSpec(R"("fronts": {"style": "inset"}, "drawers": [{}, {}])"),
-       {{"D1.front.width", "15 1/8"},
-        {"D1.front.height", "12 3/16"},
-        {"D1.front.y", "12 7/16"},
-        {"D2.front.y", "1/8"},
-        {"D2.cell.y", "0"},
+      {"InsetTwo", InchSpec(R"("fronts": {"style": "inset"}, "drawers": [{}, {}])"),
+       {{"D1.front.width", "15 1/8"}, {"D1.front.height", "12 3/16"},
+        {"D1.front.y", "12 7/16"}, {"D2.front.y", "1/8"}, {"D2.cell.y", "0"},
         {"D1.cell.y", "12 3/8"}}},  // 12 7/16 less half of 1/8
       // An inset divider of 3/4: 24 3/4 - 2/8 - (3/4 + 2/8) = 23 1/2: 11 3/4 each. From the top:
       // 24 5/8 - 11 3/4 = 12 7/8; 1/8; divider 12 to 12 3/4; 1/8; 11 7/8 down to 1/8.
       {"InsetWithADivider",
        InchSpec(R"("fronts": {"style": "inset"}, "divider": "3/4", "drawers": [{}, {}])"),
-       {{"D1.front.height", "11 3/4"},
-        {"D1.front.y", "12 7/8"},
-        {"D2.front.y", "1/8"},
-        {"D1.cell.y", "12 3/4"},
-        {"D2.cell.height", "12"},
-        {"H1.length", "15 3/8"}}},
+       {{"D1.front.height", "11 3/4"}, {"D1.front.y", "12 7/8"}, {"D2.front.y", "1/8"},
+        {"D1.cell.y", "12 3/4"}, {"D2.cell.height", "12"}, {"H1.length", "15 3/8"}}},
       // Overlay with a divider of 3/4: heights as without; each cell stops 3/8 short of the gap's
       // middle. 26 - 1/8 = 25 7/8: 12 15/16 each. D1.y = 25 3/8 - 12 15/16 = 12 7/16; middle
       // 12 3/8: D1 cell from 12 3/4, D2 cell to 12.
-      {"OverlayWithADivider",
-       InchSpec(R"("divider": "3/4", "drawers": [{}, {}])"),
-       {{"D1.front.height", "12 15/16"},
-        {"D1.front.y", "12 7/16"},
-        {"D1.cell.y", "12 3/4"},
+      {"OverlayWithADivider", InchSpec(R"("divider": "3/4", "drawers": [{}, {}])"),
+       {{"D1.front.height", "12 15/16"}, {"D1.front.y", "12 7/16"}, {"D1.cell.y", "12 3/4"},
         {"D2.cell.height", "12"}}},
       // Columns: 16 5/8 - 1/8 = 16 1/2: 8 1/4 each; default partition 3/4. D1 from -5/8 to 7 5/8,
       // middle of the gap 7 11/16: D1's cell ends at 7 5/16, D2's begins at 8 1/16.
       {"TwoColumns",
        InchSpec(R"("layout": {"columns": [{"drawer": {}}, {"drawer": {}}]})"),
-       {{"D1.front.width", "8 1/4"},
-        {"D2.front.x", "7 3/4"},
-        {"D1.cell.width", "7 5/16"},
-        {"D2.cell.x", "8 1/16"},
-        {"D2.cell.width", "7 5/16"},
-        {"D1.front.height", "26"},
-        {"D1.front.y", "-5/8"},
-        {"V1.length", "24 3/4"}}},
+       {{"D1.front.width", "8 1/4"}, {"D2.front.x", "7 3/4"}, {"D1.cell.width", "7 5/16"},
+        {"D2.cell.x", "8 1/16"}, {"D2.cell.width", "7 5/16"}, {"D1.front.height", "26"},
+        {"D1.front.y", "-5/8"}, {"V1.length", "24 3/4"}}},
       // Across, a width off the grid: 15.39 + 1 1/4 = 16.64 in = 532.48/32: 16 5/8, and 0.015 in
       // over, half each side: x = -0.625 + 0.0075.
       {"TheSliverAcrossIsShared",
@@ -105,43 +84,32 @@ const std::vector<SolveCase>& Cases() {
       // each end.
       {"Grid",
        MetricSpec(R"("grid": 32, "slides": {"type": "undermount"}, "drawers": [{}, {}, {}])"),
-       {{"D1.front.height", "221 mm"},
-        {"D3.front.height", "253 mm"},
-        {"D1.front.y", "479.5 mm"},   // 716 - 15.5 - 221
-        {"D3.front.y", "-0.5 mm"}}},  // -16 + 15.5
+       {{"D1.front.height", "221 mm"}, {"D3.front.height", "253 mm"},
+        {"D1.front.y", "479.5 mm"},    // 716 - 15.5 - 221
+        {"D3.front.y", "-0.5 mm"}}},   // -16 + 15.5
       // A tree: rows of (columns of 2) over one, 1 : 2. Overlay 5/8: 26 - 1/8 = 25 7/8 = 828/32:
       // 276 and 552: 8 5/8 and 17 1/4.
       {"ColumnsOverOne",
        InchSpec(R"("layout": {"rows": [{"columns": [{"drawer": {}}, {"drawer": {}}]},
                                         {"drawer": {"weight": 2}}]})"),
-       {{"D1.front.height", "8 5/8"},
-        {"D3.front.height", "17 1/4"},
-        {"D1.front.y", "16 3/4"},
-        {"D3.front.width", "16 5/8"},
-        {"D2.front.width", "8 1/4"},
+       {{"D1.front.height", "8 5/8"}, {"D3.front.height", "17 1/4"}, {"D1.front.y", "16 3/4"},
+        {"D3.front.width", "16 5/8"}, {"D2.front.width", "8 1/4"},
         // A row of columns gets a divider below it, 3/4: the gap's middle is 16 11/16, so the
         // upper cells begin at 17 1/16 and the lower one ends at 16 5/16.
-        {"D1.cell.y", "17 1/16"},
-        {"D3.cell.height", "16 5/16"},
-        {"H1.length", "15 3/8"}}},
+        {"D1.cell.y", "17 1/16"}, {"D3.cell.height", "16 5/16"}, {"H1.length", "15 3/8"}}},
       // Per-edge overlays and a gap of its own: 15 3/8 + 1/4 + 3/8 = 16 wide.
       {"EdgesOfTheirOwn",
-       InchSpec(
-           R"("fronts": {"overlay": {"left": "1/4", "right": "3/8", "top": 0, "bottom": "1/2"}},
+       InchSpec(R"("fronts": {"overlay": {"left": "1/4", "right": "3/8", "top": 0, "bottom": "1/2"}},
                    "gap": "1/4", "drawers": [{}, {}])"),
-       {{"D1.front.width", "16"},
-        {"D1.front.x", "-1/4"},
-        {"D1.front.height", "12 1/2"},
+       {{"D1.front.width", "16"}, {"D1.front.x", "-1/4"}, {"D1.front.height", "12 1/2"},
         {"D2.front.y", "-1/2"}}},  // 24 3/4 + 1/2 - 1/4 = 25: 12 1/2 each
       // A blank and an open space take their share: three of 8 9/16, 8 19/32, 8 19/32.
       {"BlankAndOpenTakeTheirShare",
        InchSpec(R"("layout": {"rows": [{"blank": {}}, {"open": {}}, {"drawer": {}}]})"),
-       {{"B1.front.height", "8 9/16"},
-        {"O1.space.height", "8 19/32"},
+       {{"B1.front.height", "8 9/16"}, {"O1.space.height", "8 19/32"},
         {"D1.front.height", "8 19/32"}}},
       // A single leaf is a whole bank.
-      {"OneLeaf",
-       InchSpec(R"("layout": {"drawer": {}})"),
+      {"OneLeaf", InchSpec(R"("layout": {"drawer": {}})"),
        {{"D1.front.height", "26"}, {"D1.front.width", "16 5/8"}, {"D1.cell.height", "24 3/4"}}},
   };
   return cases;

@@ -20,8 +20,7 @@ TEST_P(Published, Agrees) { ExpectValues(GetParam()); }
 
 const std::vector<SolveCase>& Cases() {
   static const std::vector<SolveCase> cases{
-      // H. H. Windsor, Mission Furniture: How to Make It, Part I (1909), dresser, detail p. 102
-      // [S]:
+      // H. H. Windsor, Mission Furniture: How to Make It, Part I (1909), dresser, detail p. 102 [S]:
       // a post of 27 in is 5 1/2 foot, 2 bottom rail and 7 + 3/4 + 6 + 3/4 + 5: three openings of
       // 5, 6 and 7 in from the top, 27 wide, rails of 3/4 between. As inset fronts without edge
       // gaps: 19 1/2 to fill, rails of 3/4, arithmetic steps of 1 in.
@@ -29,12 +28,8 @@ const std::vector<SolveCase>& Cases() {
        R"({"opening": {"width": 27, "height": "19 1/2", "depth": 18},
            "fronts": {"style": "inset", "edge": 0}, "slides": {"type": "wood-runner"},
            "divider": "3/4", "graduate": {"scheme": "arithmetic", "step": 1}, "drawers": [{}, {}, {}]})",
-       {{"D1.front.height", "5"},
-        {"D2.front.height", "6"},
-        {"D3.front.height", "7"},
-        {"D1.front.y", "14 1/2"},
-        {"D2.front.y", "7 3/4"},
-        {"D3.front.y", "0"}}},
+       {{"D1.front.height", "5"}, {"D2.front.height", "6"}, {"D3.front.height", "7"},
+        {"D1.front.y", "14 1/2"}, {"D2.front.y", "7 3/4"}, {"D3.front.y", "0"}}},
       // The same: the top row is two drawers with a 3/4 partition, 13 1/8 in each [calc].
       {"MissionDresserTopRow",
        R"({"opening": {"width": 27, "height": "19 1/2", "depth": 18},
@@ -49,12 +44,9 @@ const std::vector<SolveCase>& Cases() {
        R"({"opening": {"width": "16 1/2", "height": 16, "depth": 13},
            "fronts": {"style": "inset", "edge": 0}, "slides": {"type": "wood-runner"},
            "divider": "7/8", "drawers": [{}, {}, {}]})",
-       {{"D1.front.height", "4 3/4"},
-        {"D2.front.height", "4 3/4"},
-        {"D3.front.height", "4 3/4"},
+       {{"D1.front.height", "4 3/4"}, {"D2.front.height", "4 3/4"}, {"D3.front.height", "4 3/4"},
         {"D2.box.height", "4 5/8"}}},
-      // Windsor, Part III (1912), library table p. 7-8 [S]: front 25 wide, sides 3/8 thick and 3
-      // 3/4
+      // Windsor, Part III (1912), library table p. 7-8 [S]: front 25 wide, sides 3/8 thick and 3 3/4
       // high, back 24 1/4 long and 3 3/8 high (it stands above a 3/8 bottom). As a butt box 25 wide
       // in wood runners with no clearance; bottom at the lower edge.
       {"MissionLibraryTable",
@@ -64,8 +56,7 @@ const std::vector<SolveCase>& Cases() {
            "box": {"side": {"thickness": "3/8"}, "clear_above": 0, "clear_below": 0,
                    "bottom": {"thickness": "3/8", "up": 0, "open_back": true, "depth": "3/16"}},
            "drawers": [{}]})",
-       {{"D1.box_front.length", "24 1/4"},
-        {"D1.side.width", "3 3/4"},
+       {{"D1.box_front.length", "24 1/4"}, {"D1.side.width", "3 3/4"},
         {"D1.box_back.width", "3 3/8"}}},
       // Windsor, Part III, sewing table p. 84-87 [S]: sides 3/8; the back is dadoed 1/8 into the
       // sides and stands 1/2 in from their rear ends; back 13 = 13 1/2 - 2 x 3/8 + 2 x 1/8.
@@ -77,17 +68,16 @@ const std::vector<SolveCase>& Cases() {
                    "corner": {"joint": "dado", "depth": "1/8", "back_setback": "1/2"},
                    "bottom": {"thickness": "1/4", "depth": "1/8", "up": "1/4", "play": 0}},
            "drawers": [{}]})",
-       {{"D1.box_back.width", "4 7/8"}, {"D1.box_front.length", "13"}, {"D1.box.width", "13 1/2"}}},
+       {{"D1.box_back.width", "4 7/8"}, {"D1.box_front.length", "13"},
+        {"D1.box.width", "13 1/2"}}},
       // The 32 mm system [S, a hobby page on it]: with gaps of 3 mm, fronts of 5, 8 and 10 modules
       // are 157, 253 and 317 mm; together with two gaps 733 mm = 23 modules less a gap.
       {"ThirtyTwoMillimetreSystem",
        R"({"units": "mm", "opening": {"width": 500, "height": 733, "depth": 520},
            "fronts": {"overlay": 0, "gap": 3}, "grid": 32,
            "graduate": {"scheme": "shares", "shares": [5, 8, 10]}, "drawers": [{}, {}, {}]})",
-       {{"D1.front.height", "157 mm"},
-        {"D2.front.height", "253 mm"},
-        {"D3.front.height", "317 mm"},
-        {"D3.front.y", "0"}}},
+       {{"D1.front.height", "157 mm"}, {"D2.front.height", "253 mm"},
+        {"D3.front.height", "317 mm"}, {"D3.front.y", "0"}}},
       // Side-mount [C]: 1/2 in each side, so the box is the opening less 1 in.
       {"SideMountTakesOneInch",
        R"({"opening": {"width": 15, "height": 10, "depth": 22}, "drawers": [{}]})",
