@@ -45,7 +45,7 @@ struct StickMark {
   std::string part;              // "front", "web rail": of what it is an edge; may be empty
   std::string what;              // "top", "groove top"
   // For each id (once when there is none) the sum of dimensions that gives `at`, in the names that
-  // drawings use, with " + " and " - " between: "case.base + D1.box.y + D1.groove.up". A term may
+  // drawings use, with " + " and " - " between: "case.floor + D1.box.y + D1.groove.up". A term may
   // end in " / 2" (the lower half of an odd count), or be a plain length such as "37 mm". "0" is
   // the datum itself.
   std::vector<std::string> sums;

@@ -42,7 +42,7 @@ void AddPieces(const Bank& bank, std::size_t index, std::size_t next,
   for (int n = 0; n < part.count; ++n) {
     if (IsInPieces(Facts(part.role).group)) {
       const Block& block = bank.pieces[next++].block;
-      const bool right = part.role == PartRole::kBlocking && block.x >= Length();
+      const bool right = Facts(part.role).group == PartGroup::kBlocking && block.x >= Length();
       out.push_back(PlacedAt(bank, index, block, right, seats));
     } else {
       out.push_back(PlacedAt(bank, index, PlaceOf(bank, part, n > 0), n > 0, seats));

@@ -28,7 +28,7 @@ class CutPlacer {
     for (std::size_t i = 0; i < part_.cuts.size(); ++i) Listed(part_.cuts[i], i);
     for (std::size_t i = 0; i < seats.size(); ++i) SeatAt(seats[i], i);
     if (!part_.notch.IsNone()) NotchAt(part_.notch);
-    if (part_.role == PartRole::kFront) Bores();
+    if (Facts(part_.role).group == PartGroup::kFront) Bores();
   }
 
  private:

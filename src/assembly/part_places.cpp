@@ -42,7 +42,7 @@ Block BoxBottomAt(const Box& box) {
 
 Block SpacePart(const Bank& bank, const Part& part, bool right) {
   const Space& space = bank.spaces[static_cast<std::size_t>(part.space)];
-  if (part.role == PartRole::kFront) {
+  if (Facts(part.role).group == PartGroup::kFront) {
     const Rect& r = space.front.rect;
     const Length z = bank.style == FrontStyle::kInset ? Length() : -space.front.thickness;
     return {r.x, r.y, z, r.width, r.height, space.front.thickness};

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "spec/kinds.h"
 #include "tillwright/assembly.h"
 
@@ -28,51 +29,35 @@ class SeatFinder {
   void Look(const Divider& member, int index) {
     const Rect& r = member.rect;
     const CaseBuild& c = *bank_.casework;
-    switch (part_.role) {
-      case PartRole::kCaseSide:
+    const bool below = member.partition && r.y.IsZero();
+    const bool above = member.partition && r.Top() == bank_.opening_height;
+    const Length end = -(c.side_in + depth_);
+    switch (Facts(part_.role).takes) {
+      case TakesMembers::kSide:
         if (member.partition) return;
         // From the opening's bottom to the side's lower end.
         if (r.x.IsZero()) Standing(index, false, -c.base);
         if (r.Right() == bank_.opening_width) Standing(index, true, -c.base);
         return;
-      case PartRole::kCaseBottom:
-        if (member.partition && r.y.IsZero()) Lying(index, false, -(c.side_in + depth_));
+      case TakesMembers::kBottom:
+        if (below) Lying(index, false, end);
         return;
-      case PartRole::kCaseTop:
-        if (member.partition && r.Top() == bank_.opening_height) {
-          Lying(index, false, -(c.side_in + depth_));
-        }
+      case TakesMembers::kTop:
+        if (above) Lying(index, false, end);
         return;
-      case PartRole::kStretcher:
-        if (member.partition && r.Top() == bank_.opening_height) {
-          Lying(index, true, -(c.side_in + depth_));
-        }
+      case TakesMembers::kStretcher:
+        if (above) Lying(index, true, end);
         return;
-      case PartRole::kWorktop:  // where it closes the case
-        if (c.top_none && member.partition && r.Top() == bank_.opening_height) {
-          Lying(index, true, -(c.side_in + c.side + c.worktop->left));
-        }
+      case TakesMembers::kWorktop:  // where it closes the case
+        if (above && c.top_none) Lying(index, true, -(c.side_in + c.side + c.worktop->left));
         return;
-      case PartRole::kPartition:
+      case TakesMembers::kPartition:
         if (!member.partition) InPartition(index);
         return;
-      case PartRole::kDivider:
-      case PartRole::kWebRail:
+      case TakesMembers::kDivider:
         if (member.partition) InDivider(index);
         return;
-      case PartRole::kFront:
-      case PartRole::kBoxSide:
-      case PartRole::kBoxFront:
-      case PartRole::kBoxBack:
-      case PartRole::kBoxBottom:
-      case PartRole::kCaseBack:
-      case PartRole::kToeKick:
-      case PartRole::kFrameStile:
-      case PartRole::kFrameTopRail:
-      case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail:
-      case PartRole::kBlocking:
-      case PartRole::kWebRunner:  // theirs run along them: Part::cuts
+      case TakesMembers::kNone:
         return;
     }
   }

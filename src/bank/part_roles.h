@@ -53,6 +53,18 @@ inline constexpr PartFrame kFromBelow{
     {JobAxis::kX, false}, {JobAxis::kZ, true}, {JobAxis::kY, false}};
 inline constexpr PartFrame kRunning{{JobAxis::kZ, false}, {JobAxis::kX, true}, {JobAxis::kY, true}};
 
+// Which members end in a part, and where: each as the part of that name takes them.
+enum class TakesMembers : std::uint8_t {
+  kNone,  // what runs along a part is among its own cuts
+  kSide,
+  kBottom,
+  kTop,
+  kStretcher,
+  kWorktop,
+  kPartition,
+  kDivider
+};
+
 struct PartRoleFacts {
   PartRole kind;
   std::string_view word;    // what lists call it
@@ -66,6 +78,10 @@ struct PartRoleFacts {
   FaceEdge seen_at = FaceEdge::kNone;
   // The faces that take members, as lists call them: the one that is drawn, and the other.
   std::string_view seats = "inside", other_seats = "inside";
+  TakesMembers takes = TakesMembers::kNone;
+  // In the exploded drawing of a drawer: its name, and how many steps out along its thickness.
+  std::string_view apart{};
+  int out = 0;
   bool in_pairs = false;    // there are a left and a right one
   bool joined = false;      // to other parts, at both ends
   bool from_front = false;  // seen in the front view, before the case's edges
@@ -81,7 +97,9 @@ inline constexpr std::array kPartRoles{
                   .frame = kFacing,
                   .grain = Grain::kNone,
                   .seen = SeenEdge::kAll,
-                  .seen_at = FaceEdge::kAll},
+                  .seen_at = FaceEdge::kAll,
+                  .apart = "Front",
+                  .out = -2},
     PartRoleFacts{.kind = PartRole::kBoxSide,
                   .word = "box side",
                   .suffix = ".side",
@@ -89,6 +107,8 @@ inline constexpr std::array kPartRoles{
                   .frame = kSideways,
                   .seen = SeenEdge::kUpper,
                   .seen_at = FaceEdge::kUpper,
+                  .apart = "side",
+                  .out = 1,
                   .in_pairs = true},
     PartRoleFacts{.kind = PartRole::kBoxFront,
                   .word = "box front",
@@ -96,19 +116,25 @@ inline constexpr std::array kPartRoles{
                   .group = PartGroup::kBox,
                   .frame = kFromBehind,
                   .seen = SeenEdge::kUpper,
-                  .seen_at = FaceEdge::kUpper},
+                  .seen_at = FaceEdge::kUpper,
+                  .apart = "Box front",
+                  .out = -1},
     PartRoleFacts{.kind = PartRole::kBoxBack,
                   .word = "box back",
                   .suffix = ".box_back",
                   .group = PartGroup::kBox,
                   .frame = kFacing,
                   .seen = SeenEdge::kUpper,
-                  .seen_at = FaceEdge::kUpper},
+                  .seen_at = FaceEdge::kUpper,
+                  .apart = "Box back",
+                  .out = 1},
     PartRoleFacts{.kind = PartRole::kBoxBottom,
                   .word = "box bottom",
                   .suffix = ".bottom",
                   .group = PartGroup::kBox,
-                  .grain = Grain::kNone},
+                  .grain = Grain::kNone,
+                  .apart = "Bottom",
+                  .out = -1},
     PartRoleFacts{.kind = PartRole::kCaseSide,
                   .word = "case side",
                   .suffix = ".side",
@@ -118,12 +144,14 @@ inline constexpr std::array kPartRoles{
                   .seen_at = FaceEdge::kLeft,
                   .seats = "left side",
                   .other_seats = "right side",
+                  .takes = TakesMembers::kSide,
                   .in_pairs = true},
     PartRoleFacts{.kind = PartRole::kCaseBottom,
                   .word = "case bottom",
                   .suffix = ".bottom",
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kLower,
+                  .takes = TakesMembers::kBottom,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kCaseTop,
                   .word = "case top",
@@ -131,6 +159,7 @@ inline constexpr std::array kPartRoles{
                   .frame = kFromBelow,
                   .seen = SeenEdge::kFront,
                   .seen_at = FaceEdge::kUpper,
+                  .takes = TakesMembers::kTop,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kCaseBack,
                   .word = "case back",
@@ -146,6 +175,7 @@ inline constexpr std::array kPartRoles{
                   .seen_at = FaceEdge::kLower,
                   .seats = "upper face",
                   .other_seats = "lower face",
+                  .takes = TakesMembers::kDivider,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kPartition,
                   .word = "partition",
@@ -158,6 +188,7 @@ inline constexpr std::array kPartRoles{
                   .seen_at = FaceEdge::kLeft,
                   .seats = "right face",
                   .other_seats = "left face",
+                  .takes = TakesMembers::kPartition,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kStretcher,
                   .word = "stretcher",
@@ -168,6 +199,7 @@ inline constexpr std::array kPartRoles{
                   .seen_at = FaceEdge::kLower,
                   .seats = "upper face",
                   .other_seats = "lower face",
+                  .takes = TakesMembers::kStretcher,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kToeKick,
                   .word = "toe kick",
@@ -219,6 +251,7 @@ inline constexpr std::array kPartRoles{
                   .face = "Upper face",
                   .seats = "upper face",
                   .other_seats = "lower face",
+                  .takes = TakesMembers::kDivider,
                   .joined = true},
     PartRoleFacts{.kind = PartRole::kWebRunner,
                   .word = "web runner",
@@ -235,6 +268,7 @@ inline constexpr std::array kPartRoles{
                   .seen_at = FaceEdge::kAll,
                   .seats = "underside",
                   .other_seats = "underside",
+                  .takes = TakesMembers::kWorktop,
                   .from_front = true},
 };
 static_assert(InOrder(kPartRoles));

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "check/weights.h"
 #include "spec/defaults.h"
 #include "spec/kinds.h"
@@ -64,7 +65,7 @@ class Balance {
   void CasePart(const PlacedPart& piece) {
     const Block& b = piece.block;
     Length width = b.width;
-    if (piece.role == PartRole::kWorktop) {  // what lies over the case
+    if (Facts(piece.role).group == PartGroup::kWorktop) {  // what lies over the case
       const Length left = -c_.side_in - c_.side;
       width = Min(b.x + b.width, left + c_.width) - Max(b.x, left);
       if (width <= Length()) return;

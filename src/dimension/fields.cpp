@@ -48,6 +48,7 @@ constexpr Solved<Bank> kBankRows[] = {{"round", &Bank::round},
 
 bool Framed(const CaseBuild& c) { return c.frame.has_value(); }
 bool HasBack(const CaseBuild& c) { return Facts(c.back).there; }
+bool SetIn(const CaseBuild& c) { return Facts(c.back).inset; }
 bool Tongued(const CaseBuild& c) { return Facts(c.joint).tongue; }
 bool Kicked(const CaseBuild& c) { return !c.kick_setback.IsZero(); }
 bool Footed(const CaseBuild& c) { return !c.feet.IsZero(); }
@@ -70,8 +71,8 @@ constexpr Solved<CaseBuild> kCaseRows[] = {
     {"back.width", &CaseBuild::panel_width, HasBack},
     {"back.height", &CaseBuild::panel_height, HasBack},
     {"back.lap", &CaseBuild::back_lap, [](const CaseBuild& c) { return Facts(c.back).lap; }},
-    {"back.inset", &CaseBuild::back_inset, [](const CaseBuild& c) { return Facts(c.back).inset; }},
-    {"back.depth", &CaseBuild::back_depth, [](const CaseBuild& c) { return Facts(c.back).inset; }},
+    {"back.inset", &CaseBuild::back_inset, SetIn},
+    {"back.depth", &CaseBuild::back_depth, SetIn},
     {"stretchers.width", &CaseBuild::stretcher_width,
      [](const CaseBuild& c) { return c.stretchers; }},
     {"toe_kick.height", &CaseBuild::raise, Kicked},
@@ -185,7 +186,7 @@ void AddRect(const Rect& rect, const std::string& name, Fields& out) {
   out.push_back({name + "top", {}, "." + name + "y + ." + name + "height"});
 }
 
-bool Under(const Slide& s) { return s.type == SlideType::kUndermount; }
+bool Under(const Slide& s) { return Facts(s.type).width == WidthRule::kInside; }
 
 constexpr Solved<Slide> kSlideRows[] = {
     {"length", &Slide::length},

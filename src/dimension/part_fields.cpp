@@ -20,7 +20,7 @@ std::string MemberId(const Bank& bank, int index) {
 
 // The channel that takes a member so thick.
 std::string SeatWidth(const Bank& bank, std::string thickness) {
-  return Facts(bank.casework->joint).tongue ? "case.joint.tongue" : std::move(thickness);
+  return bank.casework->tongue.IsZero() ? std::move(thickness) : "case.joint.tongue";
 }
 
 // --- Pieces -------------------------------------------------------------------------------------
@@ -120,7 +120,7 @@ class PieceSums {
  private:
   // At both ends of the rails, their tongues left out, and under partitions.
   [[nodiscard]] std::string RunnerAt() const {
-    const bool tongues = Facts(bank_.casework->joint).tongue;
+    const bool tongues = !bank_.casework->tongue.IsZero();
     if (order_ == 0) return tongues ? ".begin + case.joint.depth" : ".begin";
     if (order_ == 1) {
       return std::string(".begin + .length") + (tongues ? " - case.joint.depth" : "") +
@@ -157,74 +157,49 @@ struct Sizes {
   std::string length, width, thickness;
 };
 
-Sizes Sheet(const std::string& a, const std::string& b, std::string thickness) {
-  return {Called("greater", a, b), Called("lesser", a, b), std::move(thickness)};
+// Of the face that is drawn, to the right and upward, and the thickness.
+struct FaceRow {
+  PartRole role;
+  std::string_view right, up, thickness;
+};
+
+constexpr FaceRow kFaceRows[] = {
+    {PartRole::kFront, ".front.width", ".front.height", ".front.thickness"},
+    {PartRole::kBoxSide, ".box.side_length", ".box.wood_height", ".side.thickness"},
+    {PartRole::kBoxFront, ".box.end_length", ".box.wood_height", ".end.thickness"},
+    {PartRole::kBoxBack, ".box.end_length", ".box.back_height", ".end.thickness"},
+    {PartRole::kBoxBottom, ".box.panel_width", ".box.panel_depth", ".bottom.thickness"},
+    {PartRole::kCaseSide, "case.depth", "case.height", "case.side"},
+    {PartRole::kCaseBottom, "case.member_length", "case.inside_depth", "case.bottom"},
+    {PartRole::kCaseTop, "case.member_length", "case.inside_depth", "case.top"},
+    {PartRole::kCaseBack, "case.back.width", "case.back.height", "case.back.thickness"},
+    {PartRole::kDivider, ".length", ".depth", ".thickness"},
+    {PartRole::kPartition, ".depth", ".length", ".thickness"},
+};
+
+std::string SideOf(const std::string& piece, JobAxis axis) {
+  if (axis == JobAxis::kX) return piece + "width";
+  return piece + (axis == JobAxis::kY ? "height" : "depth");
 }
 
-Sizes FrontSizes(Grain grain) {
-  switch (grain) {
+// A length is along the grain; without one the longer side.
+Sizes SizesOf(const Bank& bank, const Part& part) {
+  const auto row = std::ranges::find(kFaceRows, part.role, &FaceRow::role);
+  const bool whole = row != std::end(kFaceRows);  // else a piece: the sides of its block
+  const std::string piece = whole ? std::string() : PiecePath(bank, part);
+  const PartFrame& frame = Facts(part.role).frame;
+  const std::string right = whole ? std::string(row->right) : SideOf(piece, frame.right.axis);
+  const std::string up = whole ? std::string(row->up) : SideOf(piece, frame.up.axis);
+  const std::string thick = whole ? std::string(row->thickness) : SideOf(piece, frame.into.axis);
+  switch (part.grain) {
     case Grain::kHorizontal:
-      return {".front.width", ".front.height", ".front.thickness"};
+      return {right, up, thick};
     case Grain::kVertical:
-      return {".front.height", ".front.width", ".front.thickness"};
+      return {up, right, thick};
     case Grain::kNone:
       break;
   }
-  return Sheet(".front.width", ".front.height", ".front.thickness");
-}
-
-// The sides of its block.
-Sizes PieceSizes(const Bank& bank, const Part& part) {
-  const auto side = [&](JobAxis axis) {
-    const bool upright = axis == JobAxis::kY;
-    return PiecePath(bank, part) +
-           (axis == JobAxis::kX ? "width" : (upright ? "height" : "depth"));
-  };
-  const PartRoleFacts& facts = Facts(part.role);
-  const bool upright = facts.grain == Grain::kVertical;
-  return {side(upright ? facts.frame.up.axis : facts.frame.right.axis),
-          side(upright ? facts.frame.right.axis : facts.frame.up.axis), side(facts.frame.into.axis)};
-}
-
-Sizes SizesOf(const Bank& bank, const Part& part) {
-  const bool solid = part.grain != Grain::kNone;
-  switch (part.role) {
-    case PartRole::kFront:
-      return FrontSizes(part.grain);
-    case PartRole::kBoxSide:
-      return {".box.side_length", ".box.wood_height", ".side.thickness"};
-    case PartRole::kBoxFront:
-      return {".box.end_length", ".box.wood_height", ".end.thickness"};
-    case PartRole::kBoxBack:
-      return {".box.end_length", ".box.back_height", ".end.thickness"};
-    case PartRole::kBoxBottom:
-      if (solid) return {".box.panel_width", ".box.panel_depth", ".bottom.thickness"};
-      return Sheet(".box.panel_width", ".box.panel_depth", ".bottom.thickness");
-    case PartRole::kCaseSide:
-      return {"case.height", "case.depth", "case.side"};
-    case PartRole::kCaseBottom:
-      return {"case.member_length", "case.inside_depth", "case.bottom"};
-    case PartRole::kCaseTop:
-      return {"case.member_length", "case.inside_depth", "case.top"};
-    case PartRole::kCaseBack:
-      if (solid) return {"case.back.height", "case.back.width", "case.back.thickness"};
-      return Sheet("case.back.width", "case.back.height", "case.back.thickness");
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-      return {".length", ".depth", ".thickness"};
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      break;
-  }
-  return PieceSizes(bank, part);
+  return {Called("greater", right, up), Called("lesser", right, up), thick};
 }
 
 // --- Cuts ---------------------------------------------------------------------------------------
@@ -241,7 +216,7 @@ class CutFinder {
   CutSums Find(std::size_t index) const {
     const Cut& cut = part_.cuts[index];
     if (part_.space >= 0) return InBox(cut);
-    if (part_.role == PartRole::kCaseSide) return InSide(cut, index);
+    if (Facts(part_.role).in_pairs) return InSide(cut, index);
     if (cut.from == CutFrom::kLeftEdge) return ForPartition();
     if (cut.face == CutOn::kInnerEdge) return {Shoulder(), Tongue(), "case.web_frame.tenon"};
     if (cut.kind == CutKind::kTenon) return {"0", "case.web_frame.tenon", Shoulder()};
@@ -263,7 +238,7 @@ class CutFinder {
       case CutFrom::kLeftEdge:
         break;
     }
-    if (part_.role == PartRole::kBoxSide) return {"0", ".corner.pin", ".side.thickness"};
+    if (Facts(part_.role).in_pairs) return {"0", ".corner.pin", ".side.thickness"};
     return {"0", ".side.thickness", ".corner.pin"};
   }
 
@@ -306,8 +281,8 @@ class CutFinder {
 
 // From where a part's seats are measured, as what is added to a member's place.
 std::string SeatOrigin(const Bank& bank, const Part& part) {
-  if (part.role == PartRole::kCaseSide) return " + case.base";
-  if (part.role == PartRole::kWorktop) {
+  if (Facts(part.role).in_pairs) return " + case.base";
+  if (Facts(part.role).group == PartGroup::kWorktop) {
     return " + case.side_in? + case.side + case.worktop.left";
   }
   if (part.divider >= 0) return " - " + MemberId(bank, part.divider) + ".begin";

@@ -75,16 +75,6 @@ class CaseReader {
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",
                "remove \"feet\" or \"toe_kick\"");
     }
-    const WebFrameSpec& web = out_.web_frame;
-    if (!web.rails.typed) return;
-    for (const auto& [key, entry] :
-         {std::pair("runner", &web.runner), std::pair("tenon", &web.tenon),
-          std::pair("free", &web.free)}) {
-      if (!entry->typed) continue;
-      ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, entry->place,
-                  "\"" + std::string(key) + "\" belongs to web frames with runners",
-                  "remove \"rails\", or this");
-    }
   }
 
   void Conflict(std::string_view key, std::string message, std::string hint) {

@@ -7,6 +7,7 @@
 #include <numeric>
 #include <optional>
 
+#include "solve/geometric.h"
 #include "solve/level.h"
 
 namespace tillwright {
@@ -244,25 +245,6 @@ void ShareArithmeticFrom(const Job& job, Length first, Apportioned& out) {
 }
 
 // --- Geometric graduation from the first size ---------------------------------------------------
-
-double GeometricSum(double ratio, std::size_t m) {
-  double sum = 0;
-  for (std::size_t i = 0; i < m; ++i) sum = sum * ratio + 1;
-  return sum;
-}
-
-// The root of 1 + r + … + r^(m-1) = target, by halving; nothing when target <= 1 (r would be 0).
-std::optional<double> RatioFor(double target, std::size_t m) {
-  if (!(target > 1)) return std::nullopt;
-  double low = 0;
-  double high = target;  // the sum is above 1 + r, so r < target
-  for (int i = 0; i < 200 && low < high; ++i) {
-    const double middle = low + (high - low) / 2;
-    if (middle <= low || middle >= high) break;  // neighbors: as near as a double gets
-    (GeometricSum(middle, m) < target ? low : high) = middle;
-  }
-  return low + (high - low) / 2;
-}
 
 void ShareGeometricFrom(const Job& job, Length first, Apportioned& out) {
   const std::size_t m = job.flexible.size();

@@ -242,6 +242,17 @@ void CopyBuild(Context<T>& context, CaseBuild& build) {
 }
 
 template <class T>
+void SetOverlays(Context<T>& context, const CaseBuild& build,
+                 const std::array<typename T::Number, 4>& thickness,
+                 Opening<typename T::Number>& opening) {
+  for (const Edge edge : kEdges) {
+    const auto i = static_cast<std::size_t>(edge);
+    const bool under_worktop = edge == Edge::kTop && build.UnderWorktop();
+    opening.overlay[i] = OverlayAt(context, edge, thickness[i], under_worktop);
+  }
+}
+
+template <class T>
 Opening<typename T::Number> FromCase(Context<T>& context) {
   using N = typename T::Number;
   const CaseSpec& spec = *context.spec.casework;
@@ -279,7 +290,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
   opening.member_entry = MemberEntry(context, build, side);
   build.member_length =
       Value(t.Name("case.member_length", opening.width + 2 * opening.member_entry));
-  const bool applied = build.back == BackFit::kApplied;
+  const bool applied = Facts(build.back).behind;
   SizeBack(context, build, back, applied ? width : opening.width,
            applied ? height : opening.height + bottom + top);
   std::array<N, 4> thickness{top, bottom, side, side};
@@ -287,11 +298,7 @@ Opening<typename T::Number> FromCase(Context<T>& context) {
     thickness = FrameOpening(context, build, opening, thickness, width, height - raise);
   }
   build.base = build.raise + build.bottom + build.low_in;
-  for (const Edge edge : kEdges) {
-    const auto i = static_cast<std::size_t>(edge);
-    const bool under_worktop = edge == Edge::kTop && build.UnderWorktop();
-    opening.overlay[i] = OverlayAt(context, edge, thickness[i], under_worktop);
-  }
+  SetOverlays(context, build, thickness, opening);
   context.bank.casework = std::move(build);
   return opening;
 }

@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "solve/alike.h"
+#include "solve/along.h"
 #include "solve/apportion.h"
 #include "solve/box_rule.h"
 #include "solve/case_rule.h"
@@ -17,26 +18,6 @@
 #include "solve/pull_rule.h"
 
 namespace tillwright {
-
-// A stretch of one axis that fronts may cover.
-template <class N>
-struct Stretch {
-  N low, size;
-};
-// A stretch of one axis that boxes may use.
-template <class N>
-struct Clear {
-  N low, high;
-};
-// A node's region along one axis; `split` once a node above has split that axis.
-template <class N>
-struct Along {
-  Stretch<N> front;
-  Clear<N> clear;
-  bool split = false;
-  std::optional<Length> box =
-      {};  // of a drawer whose box is to be alike with others along the axis
-};
 
 template <class T>
 class LayoutRule {
@@ -60,16 +41,7 @@ class LayoutRule {
   }
 
  private:
-  // How one split shares its length: what lies between neighbors.
-  struct Between {
-    N gap;       // between the fronts; with edge gaps, unused
-    N low_edge;  // edge gaps on both sides of a member (inset with members)
-    N high_edge;
-    N thickness;  // of the member
-    bool member = false;
-    bool edge_gaps = false;
-    N total;  // from front to front
-  };
+  using Between = tillwright::Between<N>;
 
   Along<N> RootAlong(Edge low, Edge high, const N& size) {
     const auto l = static_cast<std::size_t>(low);
@@ -193,7 +165,7 @@ class LayoutRule {
   void Split(const LayoutNode& node, int slot, const Along<N>& x, const Along<N>& y) {
     const bool rows = node.kind == NodeKind::kRows;
     const Along<N>& along = rows ? y : x;
-    const Between between = BetweenOf(node, rows);
+    const Between between = BetweenOf(context_, opening_, node, rows);
     const bool grid = &node == &spec_.layout && spec_.grid.typed;
     if (grid && (!rows || between.member)) return RefuseGrid();
     const auto n = static_cast<std::int64_t>(node.children.size());
@@ -223,29 +195,6 @@ class LayoutRule {
     ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
                 "\"grid\" works only with rows without dividers",
                 "remove \"grid\", or remove the dividers with \"divider\": \"none\"");
-  }
-
-  Between BetweenOf(const LayoutNode& node, bool rows) {
-    Between between;
-    const Entry<Length>& typed = node.gap.typed ? node.gap : spec_.fronts.gap;
-    between.gap = context_.GivenOr(node.gap.typed ? "gap" : "fronts.gap", typed, defaults::kGap);
-    const bool wanted = node.children.size() > 1 && WantsMember(spec_, node);
-    between.member =
-        node.children.size() > 1 && !node.divider.none && (node.divider.thickness.typed || wanted);
-    if (wanted && node.divider.none) {
-      context_.bank.notes.push_back({SolveNote::Kind::kNoDivider, LabelOf(spec_, node), Length()});
-    }
-    between.thickness = !between.member                ? zero_
-                        : node.divider.thickness.typed ? t_.Given("divider", node.divider.thickness)
-                                                       : opening_.member_thickness;
-    between.edge_gaps = inset_ && between.member;
-    const auto low = static_cast<std::size_t>(rows ? Edge::kBottom : Edge::kLeft);
-    const auto high = static_cast<std::size_t>(rows ? Edge::kTop : Edge::kRight);
-    between.low_edge = opening_.edge[low];
-    between.high_edge = opening_.edge[high];
-    between.total =
-        between.edge_gaps ? between.thickness + between.low_edge + between.high_edge : between.gap;
-    return between;
   }
 
   // Sizes along the split; with a grid, pitches (size and gap) share the length in steps of it.

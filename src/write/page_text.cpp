@@ -1,6 +1,7 @@
 #include "write/page_text.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "bank/headings.h"
 #include "spec/kinds.h"
@@ -106,8 +107,10 @@ void PageText::Wrapped(const std::string& head, std::size_t head_width, const st
 }
 
 void PageText::Checks(const std::vector<Finding>& findings) {
+  // Failures of one cause are one, with a list of what they are about.
   const auto count = [&](Level level, const std::string& one) {
-    const auto n = std::ranges::count(findings, level, &Finding::level);
+    const auto n = level == Level::kFail ? std::ssize(FindingGroups(findings, level))
+                                         : std::ranges::count(findings, level, &Finding::level);
     return std::to_string(n) + " " + one + (n == 1 || level == Level::kPass ? "" : "s");
   };
   Heading("Checks");

@@ -9,6 +9,7 @@
 #include "draw/plan/plan_faces.h"
 #include "draw/plan/plan_words.h"
 #include "draw/section/side_plane.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -187,9 +188,9 @@ class DetailRule {
     const double need = Reach(half, up - low) + 7;
     DetailChoice& choice = Add(DetailKind::kBottom, space, ViewKind::kSide, right, up, need);
     choice.rear = rear;
-    choice.title = build.fit == BottomFit::kGroove   ? "GROOVE AND BOTTOM"
-                   : build.fit == BottomFit::kRabbet ? "BOTTOM RABBET"
-                                                     : "APPLIED BOTTOM";
+    choice.title = Facts(build.fit).set_up ? "GROOVE AND BOTTOM"
+                   : Facts(build.fit).cut  ? "BOTTOM RABBET"
+                                           : "APPLIED BOTTOM";
     choice.applies_to = AppliesTo(space, BottomKey);
   }
 
@@ -246,7 +247,7 @@ class DetailRule {
   void ChooseBack() {
     if (!bank_.casework) return;
     const CaseBuild& c = *bank_.casework;
-    if (c.back != BackFit::kRabbet && c.back != BackFit::kGroove) return;
+    if (!Facts(c.back).cut) return;
     for (const std::size_t i : AllSpaces()) {
       if (!At(i).HasBox() || !At(i).cell.x.IsZero()) continue;
       const Length deep = c.back_allowance;
@@ -254,7 +255,7 @@ class DetailRule {
       DetailChoice& choice =
           Add(DetailKind::kBack, i, ViewKind::kPlan, -c.side_in - HalfBelow(c.side),
               bank_.opening_depth + HalfBelow(deep), need);
-      choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
+      choice.title = Facts(c.back).lap ? "BACK RABBET" : "BACK GROOVE";
       return;
     }
   }
@@ -262,7 +263,7 @@ class DetailRule {
   // --- The case's joints ------------------------------------------------------------------------
 
   void ChooseJoint() {
-    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
+    if (!bank_.casework || !Facts(bank_.casework->joint).cut) return;
     const CaseBuild& c = *bank_.casework;
     const double need = Reach(HalfAbove(c.side), HalfAbove(c.bottom)) + 9;
     DetailChoice& choice =

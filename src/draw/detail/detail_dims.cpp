@@ -247,7 +247,7 @@ class DetailDimensions {
     Add(PaperSide::kAbove,
         {{Min(inner, outer), kRunsOut, Path(end + ".thickness")}, {Max(inner, outer), kRunsOut}});
     const PaperSide open = rear ? PaperSide::kLeft : PaperSide::kRight;  // where the panel runs to
-    if (build.fit == BottomFit::kApplied) {
+    if (!Facts(build.fit).cut) {
       Add(open, {{at.low, kRunsOut, Path("bottom.thickness")}, {at.high, kRunsOut}});
       return;
     }
@@ -340,7 +340,7 @@ class DetailDimensions {
     const CaseBuild& c = *bank_.casework;
     const Length low = bank_.opening_depth;
     const Length high = low + c.back_thickness;
-    const bool rabbet = c.back == BackFit::kRabbet;
+    const bool rabbet = Facts(c.back).lap;
     const Length in = rabbet ? c.back_lap : c.back_depth;
     const Length face = -c.side_in;  // the side's inner face
     Add(PaperSide::kBelow,
@@ -365,7 +365,7 @@ class DetailDimensions {
     const Length rises = c.raise.IsZero() ? low : kRunsOut;  // where the side's lower end is seen
     Add(PaperSide::kBelow, {{face - c.joint_depth, seat.low, "case.joint.depth"}, {face, rises}});
     Add(PaperSide::kBelow, {{face - c.side, rises, "case.side"}, {face, rises}});
-    if (c.joint == CaseJoint::kGroove) {
+    if (Facts(c.joint).tongue) {
       Add(PaperSide::kRight, {{seat.low, face, "case.joint.tongue"}, {seat.high, kRunsOut}});
     }
     Add(PaperSide::kRight, {{low, kRunsOut, "case.bottom"}, {low + c.bottom, kRunsOut}});

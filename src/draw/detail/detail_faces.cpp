@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "draw/plan/piece_faces.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -30,7 +31,7 @@ void AddSideBeyond(Faces& faces, const Box& box) {
   const Length top = at.wood + box.wood_height;
   const BoxBuild& build = box.build;
   AddLine(faces, FaceOwner::kBox, {at.end_front, top}, {at.end_rear, top}, Pen::kThin);
-  const bool covered = build.fit != BottomFit::kGroove;
+  const bool covered = !Facts(build.fit).set_up;
   const Length rear =
       build.open_back || !build.back_setback.IsZero() ? box.z + box.depth - build.lap : at.end_rear;
   if (!covered) {
@@ -55,7 +56,7 @@ BottomPlace BottomPlaceOf(const Box& box) {
   BottomPlace at;
   at.end_front = box.z + build.end;
   at.end_rear = at.end_front + box.inside_depth;
-  if (build.fit == BottomFit::kApplied) {
+  if (!Facts(build.fit).cut) {
     at.wood = box.y + build.bottom;
     at.low = box.y;
     at.front = box.z;

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "draw/overview/overview.h"
 #include "draw/overview/overview_parts.h"
 #include "sheet/annotation.h"
@@ -107,7 +108,7 @@ class BankDrawing {
   }
 
   void Put(const SolidPart& part, Length out, const Space& space, int index) {
-    const bool front = part.piece->role == PartRole::kFront;
+    const bool front = Facts(part.piece->role).group == PartGroup::kFront;
     const std::string id = ToText(space.id);
     Ink ink{part.box, front ? Pen::kFront : Pen::kThin, front ? index : -1,
             (front ? "front-" : "box-") + id, id + " " + std::string(ToText(part.piece->role))};

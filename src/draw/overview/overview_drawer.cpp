@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "bank/part_roles.h"
 #include "draw/overview/overview.h"
 #include "draw/overview/overview_parts.h"
 #include "sheet/annotation.h"
@@ -21,74 +22,28 @@ Spacing SpacingOf(const Box& box) {
 // Moves a part out of the drawer, the way it goes in. The front goes twice as far as the front end.
 Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
   Cuboid box = part.box;
-  switch (part.piece->role) {
-    case PartRole::kFront:
-      box.at.z -= 2 * by.along;
+  const PartRoleFacts& facts = Facts(part.piece->role);
+  const std::int64_t left = facts.in_pairs && !part.piece->mirrored ? -1 : 1;
+  const std::int64_t steps = left * facts.out;
+  switch (facts.frame.into.axis) {
+    case JobAxis::kX:
+      box.at.x += steps * by.across;
       break;
-    case PartRole::kBoxFront:
-      box.at.z -= by.along;
+    case JobAxis::kY:
+      box.at.y += steps * by.down;
       break;
-    case PartRole::kBoxBack:
-      box.at.z += by.along;
-      break;
-    case PartRole::kBoxSide:
-      box.at.x += (part.piece->mirrored ? 1 : -1) * by.across;
-      break;
-    case PartRole::kBoxBottom:
-      box.at.y -= by.down;
-      break;
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
+    case JobAxis::kZ:
+      box.at.z += steps * by.along;
       break;
   }
   return box;
 }
 
 std::string NameOf(const SolidPart& part) {
-  switch (part.piece->role) {
-    case PartRole::kFront:
-      return "Front";
-    case PartRole::kBoxFront:
-      return "Box front";
-    case PartRole::kBoxBack:
-      return "Box back";
-    case PartRole::kBoxSide:
-      return part.piece->mirrored ? "Right side" : "Left side";
-    case PartRole::kBoxBottom:
-      return "Bottom";
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      break;
-  }
-  return std::string(ToText(part.piece->role));
+  const PartRoleFacts& facts = Facts(part.piece->role);
+  const std::string name(facts.apart);
+  if (!facts.in_pairs) return name;
+  return (part.piece->mirrored ? "Right " : "Left ") + name;
 }
 
 class ExplodedDrawing {
@@ -164,7 +119,7 @@ class ExplodedDrawing {
       SheetGroup& group = Group("part-" + std::to_string(i + 1), NameOf(parts_[i]), 0);
       AddCuboid(group, box, axes_, Pen::kFront);
       AddGrooves(group, parts_[i], box);
-      if (parts_[i].piece->role == PartRole::kFront) AddHoles(group, box);
+      if (Facts(parts_[i].piece->role).group == PartGroup::kFront) AddHoles(group, box);
     }
   }
 
@@ -211,7 +166,8 @@ class ExplodedDrawing {
 
   // The front parts stand to the lower left.
   static bool IsLeft(const SolidPart& part) {
-    return part.piece->role == PartRole::kFront || part.piece->role == PartRole::kBoxFront ||
+    return Facts(part.piece->role).group == PartGroup::kFront ||
+           part.piece->role == PartRole::kBoxFront ||
            (part.piece->role == PartRole::kBoxSide && !part.piece->mirrored);
   }
 

@@ -36,7 +36,7 @@ bool IsTurned(const PlacedPart& piece, JobAxis across) {
     return across == JobAxis::kY;
   }
   if (piece.role == PartRole::kBoxSide) return piece.mirrored;
-  return piece.role == PartRole::kFront || piece.role == PartRole::kBoxBottom ||
+  return Facts(piece.role).group == PartGroup::kFront || piece.role == PartRole::kBoxBottom ||
          piece.role == PartRole::kCaseBack;
 }
 

@@ -81,8 +81,8 @@ void AddPlanSlides(Faces& faces, const Space& space) {
   const Length high = box.z + space.slide.length;
   const Length right = box.x + box.width;
   const Length under = box.build.side + RunnerReach(box);
-  switch (space.slide.type) {
-    case SlideType::kSideMount:
+  switch (Facts(space.slide.type).place) {
+    case SlidePlace::kBeside:
       for (const auto& [from, to] :
            {std::pair(space.cell.x, box.x), std::pair(right, space.cell.Right())}) {
         AddOutline(faces, from, low, to, high, Pen::kThin);
@@ -90,12 +90,11 @@ void AddPlanSlides(Faces& faces, const Space& space) {
         AddLine(faces, FaceOwner::kSlide, {middle, low}, {middle, high}, Pen::kThin);
       }
       return;
-    case SlideType::kUndermount:
-    case SlideType::kWoodRunner:
+    case SlidePlace::kUnder:
       AddOutline(faces, space.cell.x, low, box.x + under, high, Pen::kHidden);
       AddOutline(faces, right - under, low, space.cell.Right(), high, Pen::kHidden);
       return;
-    case SlideType::kCenterMount:
+    case SlidePlace::kUnderMiddle:
       break;
   }
   const Length center = box.x + HalfBelow(box.width);

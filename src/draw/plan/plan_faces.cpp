@@ -4,6 +4,7 @@
 
 #include "draw/plan/piece_faces.h"
 #include "draw/plan/plan_box.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -204,7 +205,7 @@ PlanScope PlanScopeOf(const Bank& bank, std::size_t space, Length stub) {
   } else {
     const CaseBuild& c = *bank.casework;
     scope.rear = c.front_in + c.depth;
-    if (c.back == BackFit::kApplied) scope.rear += c.back_thickness;
+    if (Facts(c.back).behind) scope.rear += c.back_thickness;
   }
   return scope;
 }

@@ -5,6 +5,7 @@
 
 #include "draw/plan/plan_box.h"
 #include "sheet/size_chain.h"
+#include "spec/kinds.h"
 #include "tillwright/dimensions.h"
 
 namespace tillwright {
@@ -170,7 +171,7 @@ class PlanSizes {
     const Length low = space_.box.z;
     const Length high = low + space_.slide.length;
     AddTier(stack, {{low, Path("slide.length")}, {high}});
-    const double from = space_.slide.type == SlideType::kCenterMount
+    const double from = Facts(space_.slide.type).place == SlidePlace::kUnderMiddle
                             ? plan_.inside.Center().x - plan_.map.Size(CenterHalf(space_.box))
                             : plan_.map.X(space_.cell.x);
     for (const Length at : {low, high}) stack.starts.push_back({plan_.map.Y(at), from});

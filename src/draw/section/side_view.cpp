@@ -10,6 +10,7 @@
 #include "sheet/rich_text.h"
 #include "sheet/size_chain.h"
 #include "sheet/view_tools.h"
+#include "spec/kinds.h"
 #include "tillwright/assembly.h"
 
 namespace tillwright {
@@ -55,7 +56,7 @@ class SideDrawing {
       const CaseBuild& c = *bank_.casework;
       bottom = -c.base - c.feet;
       top = c.height - c.base;
-      if (c.back == BackFit::kApplied) rear += c.back_thickness;
+      if (Facts(c.back).behind) rear += c.back_thickness;
     }
     for (const CasePiece& piece : bank_.pieces) {
       front = Min(front, piece.block.z);
@@ -148,7 +149,7 @@ class SideDrawing {
     }
     group.primitives.push_back(BoxFill(panel, Tone::kPaper));
     AddPiece(group, *assembly_.Find(PartRole::kBoxBottom, owner), {});
-    const bool applied = space.box.build.fit == BottomFit::kApplied;
+    const bool applied = !Facts(space.box.build.fit).cut;
     const PaperBox room{box_of(PartRole::kBoxFront).right, side.top,
                         box_of(PartRole::kBoxBack).left, applied ? side.bottom : panel.top};
     DrawBoxText(group, space, room);

@@ -1,5 +1,6 @@
 #include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "spec/kinds.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -52,19 +53,12 @@ class Depths {
     const StickPlace side = c.frame ? StickPlace(c.front_in, "case.face_frame.thickness") : StickPlace();
     if (c.frame) book_.Edge(kCase, side, "", "case side front");
     book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
-    switch (c.back) {
-      case BackFit::kNone:
-        return;
-      case BackFit::kRabbet:
-        book_.Edge(kCase, rear_, "", "back rabbet");
-        return Cut(rear_, back, kCase);
-      case BackFit::kGroove:
-        book_.Edge(kCase, rear_, "", "back groove");
-        book_.Edge(kCase, back, "", "back groove, far side");
-        return Cut(rear_, back, kCase);
-      case BackFit::kApplied:
-        return book_.Edge(kCase, back, "", "case back, outside");
-    }
+    const BackFacts& fit = Facts(c.back);
+    if (fit.behind) book_.Edge(kCase, back, "", "case back, outside");
+    if (!fit.cut) return;
+    book_.Edge(kCase, rear_, "", "back " + std::string(fit.word));
+    if (fit.inset) book_.Edge(kCase, back, "", "back groove, far side");
+    Cut(rear_, back, kCase);
   }
 
   void FrontOf(const Space& space) {
@@ -107,7 +101,7 @@ class Depths {
     book_.Edge(kBox, in_front, id, "inside front");
     book_.Edge(kBox, in_back, id, "inside rear");
     if (!build.back_setback.IsZero()) book_.Edge(kBox, box_back, id, "rear", "box back");
-    if (build.joint == CornerJoint::kHalfBlindDovetail) {
+    if (Facts(build.joint).lap) {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
@@ -117,8 +111,8 @@ class Depths {
   void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
              const StickPlace& in_back, const StickPlace& box_back) {
     const BoxBuild& build = box.build;
-    if (build.fit == BottomFit::kApplied) return;  // flush with the box
-    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    if (!Facts(build.fit).cut) return;  // flush with the box
+    const std::string word = Facts(build.fit).set_up ? "groove" : "rabbet";
     const std::string depth = Under(id, "groove.depth");
     const StickPlace front = in_front.Minus(build.groove, depth);
     book_.Edge(kBox, front, id, word + " front");

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "draw/stick/mark_book.h"
 #include "tillwright/assembly.h"
 #include "tillwright/parts.h"
@@ -97,7 +98,7 @@ class PartFinder {
   [[nodiscard]] Length DatumOf(const PlacedPart& piece, JobAxis axis) const {
     if (axis == JobAxis::kY) return floor_;
     if (axis == JobAxis::kZ) return {};
-    return piece.role == PartRole::kWorktop ? -piece.block.x : left_;
+    return Facts(piece.role).group == PartGroup::kWorktop ? -piece.block.x : left_;
   }
 
   [[nodiscard]] std::optional<StickSize> Find(StickAxis axis, StickLane lane, Length from,

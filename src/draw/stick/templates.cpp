@@ -8,6 +8,7 @@
 #include "draw/stick/axis_marks.h"
 #include "draw/stick/template_tools.h"
 #include "sheet/hatch.h"
+#include "spec/kinds.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -175,9 +176,9 @@ class TemplateMaker {
   void Groove(const Served& served) {
     const std::string id = ToText(served.first->id);
     const BoxBuild& b = served.first->box.build;
-    if (b.fit == BottomFit::kApplied) return;
+    if (!Facts(b.fit).cut) return;
     TemplateCanvas canvas(style_, metrics_);
-    const Length up = b.fit == BottomFit::kGroove ? b.up : Length();
+    const Length up = Facts(b.fit).set_up ? b.up : Length();
     const double top = 0;
     const double foot = std::max(40.0, canvas.Y(up + b.bottom) + 14);
     const double upper = foot - canvas.Y(up + b.bottom);

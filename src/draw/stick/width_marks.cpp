@@ -1,5 +1,7 @@
+#include "bank/part_roles.h"
 #include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -47,18 +49,18 @@ class Widths {
       book_.Edge(lane, {}, "", "case left");
       book_.Edge(lane, {c.width, "case.width"}, "", "case right");
     }
-    if (c.joint != CaseJoint::kButt) {
+    if (Facts(c.joint).cut.has_value()) {
       IntoSides(c.joint_depth, "case.joint.depth", std::string(Word(c.joint)));
     }
     if (c.frame) {
       book_.Edge(kCase, LeftFace(), "", "left side, inside");
       book_.Edge(kCase, RightFace(), "", "right side, inside");
     }
-    if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
-    if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
-    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
+    if (Facts(c.back).lap) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
+    if (Facts(c.back).inset) IntoSides(c.back_depth, "case.back.depth", "back groove");
+    if (Facts(c.back).cut.has_value()) {
       const StickPlace edge = left_.Plus(HalfBelow(bank_.opening_width), "opening.width / 2")
-                                  .Minus(HalfBelow(c.panel_width), "case.back.panel_width / 2");
+                                  .Minus(HalfBelow(c.panel_width), "case.back.width / 2");
       book_.Edge(kCase, edge, "", "case back left");
       book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.width"), "", "case back right");
     }
@@ -87,7 +89,7 @@ class Widths {
       const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
       book_.Edge(kCase, left, id, "left", "partition");
       book_.Edge(kCase, right, id, "right", "partition");
-      if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+      if (!bank_.casework || !Facts(bank_.casework->joint).tongue) {
         return Cut(kCase, left, right);
       }
       const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
@@ -110,13 +112,13 @@ class Widths {
     book_.Edge(kBox, in_left, id, "inside left");
     book_.Edge(kBox, in_right, id, "inside right");
     Panel(id, box, left, in_left, in_right);
-    if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
+    if (Facts(build.joint).depth) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "left",
                  "box front/back");
       book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id, "right",
                  "box front/back");
     }
-    if (space.slide.type == SlideType::kCenterMount) {
+    if (Facts(space.slide.type).place == SlidePlace::kUnderMiddle) {
       const StickPlace center = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
       book_.Line(kBox, center, id, "guide center");
       book_.Line(kCase, center, id, "guide center");
@@ -126,8 +128,8 @@ class Widths {
   void Panel(const std::string& id, const Box& box, const StickPlace& box_left,
              const StickPlace& in_left, const StickPlace& in_right) {
     const BoxBuild& build = box.build;
-    if (build.fit == BottomFit::kApplied) return;  // flush with the box
-    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    if (!Facts(build.fit).cut) return;  // flush with the box
+    const std::string word = Facts(build.fit).set_up ? "groove" : "rabbet";
     const StickPlace left = in_left.Minus(build.groove, Under(id, "groove.depth"));
     const StickPlace right = in_right.Plus(build.groove, Under(id, "groove.depth"));
     book_.Edge(kBox, left, id, word + " left");
@@ -153,7 +155,7 @@ class Widths {
 MarkBook WorktopMarks(const Bank& bank) {
   MarkBook book;
   for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
-    if (bank.pieces[i].role != PartRole::kWorktop) continue;
+    if (Facts(bank.pieces[i].role).group != PartGroup::kWorktop) continue;
     const Block& b = bank.pieces[i].block;
     const CaseBuild& c = *bank.casework;
     const std::string path = PieceMarks(bank, i).path;
