@@ -344,7 +344,7 @@ struct SolveNote {
   enum class Kind : std::uint8_t {
     kDoesNotClose,  // all sizes exact, and `amount` is left over (negative: too long)
     kFirstMoved,    // bounds moved the first size of an arithmetic graduation
-    kOutOfLine,     // slivers put outer edges of fronts above one another out of line
+    kOutOfLine,     // remainders put outer edges of fronts above one another out of line
     kNoDivider,     // "none" took away what a slide stands on
     kTwoSizes       // equal fronts of two sizes; all of one they would leave `amount`
   } kind = Kind::kDoesNotClose;
@@ -361,7 +361,7 @@ struct Bank {
   FrontStyle style = FrontStyle::kOverlay;
   FrontMatch match = FrontMatch::kNone;
   std::optional<CaseBuild> casework;
-  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
+  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before remainders
   std::vector<Space> spaces;      // leaves in reading order
   std::vector<Divider> dividers;
   std::vector<CasePiece> pieces;

@@ -78,7 +78,7 @@ std::string_view ToText(CutFrom from) {
     case CutFrom::kFrontEnd:
       return "front end";
     case CutFrom::kBackEnd:
-      return "back end";
+      return "rear end";
     case CutFrom::kEachEnd:
       return "each end";
     case CutFrom::kRearEdge:

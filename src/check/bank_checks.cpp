@@ -48,9 +48,9 @@ class BankChecks {
       const std::string amount = list_.In(too_long ? -note.amount : note.amount);
       list_.Add(CheckCode::kClosure, Level::kFail, note.subject,
                 "fronts and gaps of " + note.subject + " are " + amount +
-                    (too_long ? " too long together: make one front "
-                              : " too short together: make one front ") +
-                    amount + (too_long ? " smaller" : " larger") + ", or leave one size free",
+                    (too_long ? " too long in all: make one front "
+                              : " too short in all: make one front ") +
+                    amount + (too_long ? " smaller" : " larger") + ", or leave one size open",
                 note.amount, Length(), kGeometry);
     }
     if (closes) {
@@ -65,7 +65,7 @@ class BankChecks {
       const bool neighbors = gap.to.kind == GapEnd::Kind::kSpace;
       if (bank_.style == FrontStyle::kOverlay && neighbors && gap.size <= Length()) {
         list_.Add(CheckCode::kMeet, Level::kFail, subject,
-                  "the fronts meet over the edge they share: widen the gap by at least " +
+                  "the fronts collide over the edge they share: widen the gap by at least " +
                       list_.In(least_ - gap.size),
                   gap.size, Length(), kGeometry);
       }
@@ -83,17 +83,17 @@ class BankChecks {
       const Length wanted = least_.IsZero() ? defaults::kGap.In(list_.unit()) : least_;
       list_.Add(CheckCode::kGap, Level::kFail, subject,
                 "the gap of " + list_.In(gap.size) + " is " + list_.In(wanted - gap.size) +
-                    " under the least: widen it by that much",
+                    " below the minimum: widen it by that much",
                 gap.size, least_, source);
     } else if (gap.behind < 0 && gap.size > most_) {
       list_.Add(CheckCode::kGap, Level::kFail, subject,
                 "the gap of " + list_.In(gap.size) + " is " + list_.In(gap.size - most_) +
-                    " over the greatest: narrow it by that much, or raise \"limits\"",
+                    " above the maximum: narrow it by that much, or raise \"limits\"",
                 gap.size, most_, source);
     } else if (gap.behind < 0) {
       list_.Pass(CheckCode::kGap, subject, "the gap is within its limits", gap.size, most_, source);
     } else {
-      list_.Pass(CheckCode::kGap, subject, "the gap is not under the least", gap.size, least_,
+      list_.Pass(CheckCode::kGap, subject, "the gap is not below the minimum", gap.size, least_,
                  source);
     }
   }
@@ -140,8 +140,8 @@ class BankChecks {
       const bool over_rails = space.HasBox() && space.cell.y > Length();
       if (!over_rails || !Facts(space.slide.type).beneath) continue;
       list_.Add(CheckCode::kSupport, Level::kWarn, ToText(space.id),
-                "open rails leave the drawer nothing to stand on: take \"rails\" out of "
-                "\"web_frame\", or choose slides that hang on the sides",
+                "open rails leave the drawer nothing to rest on: remove \"rails\" from "
+                "\"web_frame\", or choose slides that mount on the sides",
                 std::nullopt, std::nullopt, kCommon);
     }
   }
@@ -162,7 +162,7 @@ class BankChecks {
       if (overlap.size > edge) {
         list_.Add(CheckCode::kOverlay, Level::kFail, std::move(subject),
                   "the front covers " + list_.In(overlap.size) + " of an edge " + list_.In(edge) +
-                      " thick: lessen the overlay by " + list_.In(overlap.size - edge),
+                      " thick: reduce the overlay by " + list_.In(overlap.size - edge),
                   overlap.size, edge, kGeometry);
       } else {
         list_.Pass(CheckCode::kOverlay, subject, "the overlay is within the case edge",
@@ -189,28 +189,27 @@ class BankChecks {
           break;  // a failing closure
         case SolveNote::Kind::kFirstMoved:
           list_.Add(CheckCode::kGraduation, Level::kNote, note.subject,
-                    "bounds move the first size to " + list_.In(note.amount), note.amount,
-                    std::nullopt, kSpecSource);
+                    "\"min\" or \"max\" moves the first size to " + list_.In(note.amount),
+                    note.amount, std::nullopt, kSpecSource);
           break;
         case SolveNote::Kind::kOutOfLine:
           list_.Add(CheckCode::kOutOfLine, Level::kNote, note.subject,
-                    "rounding puts outer edges of fronts above one another " +
-                        list_.In(note.amount) + " out of line; a finer \"round\" lessens it",
+                    "rounding puts the outer edges of stacked fronts " + list_.In(note.amount) +
+                        " out of line; a finer \"round\" reduces it",
                     note.amount, bank_.round, kGeometry);
           break;
         case SolveNote::Kind::kTwoSizes:
           list_.Add(CheckCode::kGraduation, Level::kNote, note.subject,
-                    "equal fronts come out in two sizes; \"alike\": true in \"graduate\" makes "
+                    "equal fronts work out to two sizes; \"alike\": true in \"graduate\" makes "
                     "them one, with a remainder of " +
                         list_.In(note.amount),
                     note.amount, std::nullopt, kGeometry);
           break;
         case SolveNote::Kind::kNoDivider:
-          list_.Add(
-              CheckCode::kSupport, Level::kWarn, note.subject,
-              "\"divider\": \"none\" leaves drawers with nothing to hang on or stand on: give a "
-              "thickness, or choose slides that need none",
-              std::nullopt, std::nullopt, kCommon);
+          list_.Add(CheckCode::kSupport, Level::kWarn, note.subject,
+                    "\"divider\": \"none\" leaves drawers with nothing to mount on or rest on: "
+                    "give a thickness, or choose slides that need no divider",
+                    std::nullopt, std::nullopt, kCommon);
           break;
       }
     }

@@ -96,9 +96,9 @@ class BoxMovement {
     }
     const Length leave = CeilTo(FromMillimeters(rises) + least_, bank_.round);
     Put(left > 0 ? Level::kWarn : Failing(), id,
-        "the solid sides rise " + About(rises) + " in the humid season and have " + In(room) +
+        "the solid sides swell " + About(rises) + " in the humid season but have " + In(room) +
             " above them: leave " + In(leave) +
-            " (\"clear_above\", or a lower \"height\"), or make them of plywood",
+            " (\"clear_above\", or a smaller \"height\"), or make them of plywood",
         rises, room);
   }
 

@@ -8,12 +8,12 @@ void FindingList::Groove(const std::string& subject, std::string_view what, Leng
                          Length part) {
   const Length half = HalfBelow(part);
   if (depth <= half) {
-    return Pass(CheckCode::kGrooveDepth, subject, "no groove is deeper than half the part", depth,
-                half, kCommon);
+    return Pass(CheckCode::kGrooveDepth, subject, "no groove or dado is deeper than half the part",
+                depth, half, kCommon);
   }
   const bool through = depth >= part;
   Add(CheckCode::kGrooveDepth, through ? Level::kFail : Level::kWarn, subject,
-      std::string(what) + " takes " + In(depth) + " of a part " + In(part) + " thick: make it " +
+      std::string(what) + " cuts " + In(depth) + " into a part " + In(part) + " thick: make it " +
           In(depth - half) + " shallower",
       depth, half, kCommon);
 }
@@ -26,7 +26,7 @@ void FindingList::Rabbet(const std::string& subject, std::string_view what, Leng
                 depth, most, kCommon);
   }
   Add(CheckCode::kRabbetDepth, Level::kFail, subject,
-      std::string(what) + " takes " + In(depth) + " of a part " + In(part) + " thick: make it " +
+      std::string(what) + " cuts " + In(depth) + " into a part " + In(part) + " thick: make it " +
           In(depth - most) + " shallower",
       depth, most, kCommon);
 }

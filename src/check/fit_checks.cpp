@@ -44,9 +44,9 @@ class FitChecks {
     const Length over = stands - typed.height.value;
     if (over.IsZero()) return;
     Add(CheckCode::kFitHeight, Level::kFail,
-        "the worktop's legs and thickness are " + In(stands) + " together and its height " +
-            In(typed.height.value) + ": one of the three is " + In(over > Length() ? over : -over) +
-            " off",
+        "the worktop's legs and thickness add up to " + In(stands) + ", but its height is " +
+            In(typed.height.value) + ": correct one of the three by " +
+            In(over > Length() ? over : -over) + "",
         stands, typed.height.value, kGeometry);
   }
 
@@ -55,13 +55,13 @@ class FitChecks {
     const Length over = stands - c_.worktop->leg;
     if (over.IsZero()) {
       return Add(CheckCode::kFitHeight, Level::kPass,
-                 "case and feet are as high as the worktop's legs", stands, c_.worktop->leg,
+                 "case and feet are as tall as the worktop's legs", stands, c_.worktop->leg,
                  kGeometry);
     }
     const bool high = over > Length();
     Add(CheckCode::kFitHeight, Level::kFail,
-        "case and feet are " + In(stands) + " high and the worktop's legs " + In(c_.worktop->leg) +
-            ": make case or feet " + In(high ? over : -over) + (high ? " lower" : " higher"),
+        "case and feet are " + In(stands) + " tall and the worktop's legs " + In(c_.worktop->leg) +
+            ": make the case or feet " + In(high ? over : -over) + (high ? " shorter" : " taller"),
         stands, c_.worktop->leg, kGeometry);
   }
 
@@ -82,9 +82,9 @@ class FitChecks {
     }
     const bool proud = over > Length();
     Add(CheckCode::kFitDepth, proud ? Level::kWarn : Level::kNote,
-        proud ? "the fronts stand " + In(over) +
+        proud ? "the fronts are " + In(over) +
                     " proud of the worktop's edge: make the case that much shallower"
-              : "the fronts stand " + In(-over) + " behind the worktop's edge",
+              : "the fronts are " + In(-over) + " behind the worktop's edge",
         reach, c_.worktop->depth, kCommon);
   }
 
@@ -129,13 +129,12 @@ class Movement {
     const Length side = Moves(c_.depth, c_.material);
     const Length apart = top < side ? side - top : top - side;
     if (apart.IsZero()) {
-      return Add(Level::kPass, "worktop", "worktop and case move alike", apart);
+      return Add(Level::kPass, "worktop", "worktop and case move equally", apart);
     }
     Add(Level::kNote, "worktop",
-        "between dry and humid the worktop moves " + In(top) +
-            " over the case's depth and the case " + In(side) +
-            ": screw it fast at the front, and let the screws behind run in slots of " + In(apart) +
-            " or more",
+        "from dry to humid the worktop moves " + In(top) + " over the case's depth and the case " +
+            In(side) + ": fix it at the front; use slotted holes at the rear, " + In(apart) +
+            " or longer",
         apart);
   }
 
@@ -145,10 +144,10 @@ class Movement {
     if (moves.IsZero()) return;
     if (Facts(c_.back).behind) {
       return Add(Level::kWarn, "back",
-                 "between dry and humid the solid back moves " + In(moves) +
-                     " and splits where it is held all round: screw it fast along its middle, and "
-                     "let the screws at its edges run in slots of " +
-                     In(moves) + " or more",
+                 "from dry to humid the solid back moves " + In(moves) +
+                     " and will split if it is fixed all around: fix it along its center line; use "
+                     "slotted holes at its edges, " +
+                     In(moves) + " or longer",
                  moves);
     }
     const Length play = c_.inside_width + 2 * c_.BackEntry() - c_.panel_width;
@@ -156,8 +155,8 @@ class Movement {
       return Add(Level::kPass, "back", "the solid back has room to move", moves);
     }
     Add(Level::kWarn, "back",
-        "between dry and humid the solid back moves " + In(moves) + " and has " + In(play) +
-            " of play: give it " + In(moves - play) + " more in all, and do not glue it",
+        "from dry to humid the solid back moves " + In(moves) + " but has " + In(play) +
+            " of play: allow " + In(moves - play) + " more in all, and do not glue it",
         moves);
   }
 
@@ -173,17 +172,17 @@ class Movement {
     if (tenon < holds + swells) {
       return Add(Level::kWarn, "web frames",
                  "the runners' rear tenons are " + In(tenon) +
-                     " long: what the sides swell until the humid season leaves less than " +
-                     In(holds) + " of them in the rear rail; make \"tenon\" " +
+                     " long: when the sides swell in the humid season, less than " + In(holds) +
+                     " of them is left in the rear rail; make \"tenon\" " +
                      In(CeilTo(holds + swells, bank_.round)),
                  swells);
     }
     const Length moves = Moves(c_.depth, c_.material);
     if (moves.IsZero()) return;
     Add(Level::kNote, "web frames",
-        "between dry and humid the solid sides move " + In(moves) +
-            " over their depth and the web frames do not: glue the runners to the front rails "
-            "only; the rear tenons go in dry, with " +
+        "from dry to humid the solid sides move " + In(moves) +
+            " over their depth but the web frames do not: glue the runners to the front rails "
+            "only; leave the rear tenons dry, with " +
             In(c_.web->free) + " free behind them",
         moves);
   }

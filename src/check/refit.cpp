@@ -169,9 +169,9 @@ class Refitter {
     for (const SolveNote& note : now_->notes) {
       if (note.kind != SolveNote::Kind::kDoesNotClose) continue;
       const bool long_ = note.amount < Length();
-      refit_.unmet.push_back("the fronts of " + note.subject + " that are cut are " +
+      refit_.unmet.push_back("the fronts of " + note.subject + " already cut are " +
                              In(long_ ? -note.amount : note.amount) + " too " +
-                             (long_ ? "long" : "short") + " together for the opening");
+                             (long_ ? "long" : "short") + " in all for the opening");
     }
   }
 
@@ -192,19 +192,19 @@ class Refitter {
   // A size that no split can make room for: the front is as wide as its column is.
   void Across(const std::string& id, const char* what, Length is, Length wanted) {
     if (is == wanted) return;
-    refit_.unmet.push_back(id + "'s front is " + In(is) + " in " + what + ", and " + In(wanted) +
-                           " would be right: its gaps are off by " +
-                           In(is > wanted ? is - wanted : wanted - is) + " together");
+    refit_.unmet.push_back(id + "'s front is " + In(is) + " in " + what + ", but " + In(wanted) +
+                           " would be right: its gaps will be off by a total of " +
+                           In(is > wanted ? is - wanted : wanted - is));
   }
 
   void HeldBox(const std::string& id, const Space& now, const MeasuredPart& box) {
     const auto too_large = [&](const Entry<Length>& size, Length room, const char* what) {
       if (!size.typed || size.value <= room) return;
       refit_.unmet.push_back(id + "'s box is " + In(size.value - room) + " too " + what +
-                             " for where it goes");
+                             " for its opening");
     };
     const Length upright = now.cell.height - now.box.build.clear_below - now.box.build.clear_above;
-    too_large(box.height, upright, "high");
+    too_large(box.height, upright, "tall");
     too_large(box.depth, now_->opening_depth - now.box.z - now.slide.behind, "deep");
     too_large(box.width, TargetWidth(now, now.cell.width), "wide");
   }

@@ -18,7 +18,8 @@ namespace {
 
 constexpr std::string_view kEstimate =
     "an estimate; 15 lb/ft2 (718 Pa) where no load is given, ANSI/KCMA A161.1 7.1";
-constexpr std::string_view kSlideSource = "an estimate of the box's weight; the slide's own sheet";
+constexpr std::string_view kSlideSource =
+    "an estimate of the box's weight; the slide maker's sheet";
 // 15 lb/ft²: ANSI/KCMA A161.1-2012, clause 7.1, as quoted in a trade journal.
 constexpr double kUsualPressure = 718;
 constexpr double kSagShare = 360;  // sag limit: short side / 360, common practice, no source
@@ -64,9 +65,9 @@ class Strength {
       finding.message =
           "the bottom sags " + Shown(sag) + " under " +
           FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
-          " by the estimate: " +
+          " (estimated): " +
           (sold ? "make it " + FormatWithUnit(*sold, bank_.units) + " thick, or " : "") +
-          "set a muntin under its middle";
+          "add a muntin under the center";
     }
     out.push_back(std::move(finding));
   }
@@ -83,8 +84,7 @@ class Strength {
     if (!load) {
       out.push_back({CheckCode::kSlideLoad, Level::kNote, id,
                      "the load \"" + leaf->load.value +
-                         "\" is no weight such as \"20 lb\" or \"9 kg\", so nothing is reckoned "
-                         "with it",
+                         "\" is not a weight (write \"20 lb\" or \"9 kg\"), so it was ignored",
                      std::nullopt, std::nullopt, kSlideSource});
       return;
     }
@@ -97,11 +97,11 @@ class Strength {
         leaf.override_index < 0
             ? BankRules(spec_)
             : DrawerRules(spec_, spec_.overrides[static_cast<std::size_t>(leaf.override_index)]);
-    const std::string carried = FormatMass(mass, bank_.units) + " with box and front";
+    const std::string carried = FormatMass(mass, bank_.units) + " including box and front";
     Finding finding{CheckCode::kSlideLoad,
                     Level::kNote,
                     id,
-                    "take slides rated for " + Sold(mass) + " or more: they carry " + carried,
+                    "use slides rated for " + Sold(mass) + " or more: they carry " + carried,
                     std::nullopt,
                     std::nullopt,
                     kSlideSource};
@@ -117,8 +117,8 @@ class Strength {
     finding.level = Level::kFail;
     const std::optional<double> sold = SlideRatingFor(mass, bank_.units);
     finding.message = "the slides are rated for " + FormatMass(*rating, bank_.units) +
-                      " and carry " + carried + ": " +
-                      (sold ? "take slides rated for " + FormatMass(*sold, bank_.units) + ", or "
+                      " but carry " + carried + ": " +
+                      (sold ? "use slides rated for " + FormatMass(*sold, bank_.units) + ", or "
                             : std::string()) +
                       "put less in";
     return finding;

@@ -126,26 +126,27 @@ TippingMoments MomentsOf(const Spec& spec, const Bank& bank) { return Balance(sp
 void AddTippingCheck(const Spec& spec, const Bank& bank, std::vector<Finding>& out) {
   if (!bank.casework) return;
   const TippingMoments moments = MomentsOf(spec, bank);
-  Finding finding{CheckCode::kTipping,
-                  Level::kPass,
-                  "case",
-                  "stands with every drawer open and filled (an estimate); anchor it all the same",
-                  std::nullopt,
-                  std::nullopt,
-                  kTipSource};
+  Finding finding{
+      CheckCode::kTipping,
+      Level::kPass,
+      "case",
+      "does not tip with every drawer open and filled (estimated); anchor it all the same",
+      std::nullopt,
+      std::nullopt,
+      kTipSource};
   finding.measure = Measure{moments.tips, moments.holds, "N m"};
   if (moments.tips > moments.holds) {
     finding.level = Level::kWarn;
     finding.message =
-        "with every drawer open and filled it tips forward by the estimate: anchor it to the "
-        "wall or the bench, and open one drawer at a time";
+        "with every drawer open and filled it would tip forward (estimated): anchor it to the wall "
+        "or the bench, and open one drawer at a time";
   } else if (bank.casework->height + bank.casework->feet < kClimbed.In(bank.units)) {
-    finding.message = "stands with every drawer open and filled (an estimate)";
+    finding.message = "does not tip with every drawer open and filled (estimated)";
   } else if (moments.climber > moments.holds) {
     finding.level = Level::kNote;
     finding.measure->value = moments.climber;
     finding.message =
-        "a child of 60 lb (27 kg) on an open drawer tips it by the estimate: anchor it to the "
+        "a child of 60 lb (27 kg) on an open drawer would tip it (estimated): anchor it to the "
         "wall or the bench";
   }
   out.push_back(std::move(finding));

@@ -45,7 +45,7 @@ void TakeSizes(Text word, Options& to) { to.draw.all_sizes = word == "all"; }
 void TakeHidden(Text /*none*/, Options& to) { to.draw.hidden_boxes = true; }
 std::string TakeScale(Text text, Options& to) {
   to.draw.scale = text;
-  return IsScale(text) ? "" : "\"" + std::string(text) + "\" is no scale such as 1:8";
+  return IsScale(text) ? "" : "\"" + std::string(text) + "\" is not a scale such as 1:8";
 }
 void TakeTemplates(Text word, Options& to) {
   to.stick.templates = word != "without";
@@ -62,10 +62,10 @@ constexpr auto kNoChoices = nullptr;
 
 constexpr OptionRow kSpec{"SPEC",   "",         "The spec: a file, or - for standard input",
                           TakeSpec, kNoChoices, true};
-constexpr OptionRow kJson{"--json", "", "JSON, errors too", TakeJson};
+constexpr OptionRow kJson{"--json", "", "Print JSON, errors included", TakeJson};
 
 constexpr OptionRow File(bool required) {
-  return {"-o,--output", "FILE",     "The file to write, or - for here",
+  return {"-o,--output", "FILE",     "The file to write, or - for standard output",
           TakeOutput,    kNoChoices, required};
 }
 constexpr OptionRow Folder(bool required) {
@@ -74,7 +74,7 @@ constexpr OptionRow Folder(bool required) {
 
 // What every command that makes sheets takes.
 constexpr OptionRow kPaper{
-    "--paper",    "PAPER",      "A4, A3, Letter or Tabloid (Letter for inches, else A4)",
+    "--paper",    "PAPER",      "Letter, Tabloid, A4 or A3 (Letter for inches, otherwise A4)",
     TakePaper,    Words<Paper>, false,
     Often::kOnce, true};
 constexpr OptionRow kDate{"--date", "DATE", "A date for the title block, as typed", TakeDate};
@@ -82,7 +82,7 @@ constexpr OptionRow kDate{"--date", "DATE", "A date for the title block, as type
 // --- Options of one command, in the order of its help -------------------------------------------
 
 constexpr std::array kCommon{OptionRow{"--color", "WHEN",
-                                       "Colour: auto (on a terminal), always, never", TakeColor,
+                                       "Color: auto (on a terminal), always, never", TakeColor,
                                        Words<ColorChoice>}};
 
 constexpr std::array kSizeOptions{kSpec, File(false), kJson};
@@ -97,14 +97,15 @@ constexpr std::array kDrawOptions{
     kSpec,
     Folder(true),
     OptionRow{"--format", "FORMAT",
-              "svg: a file a view and a sheet; pdf: one file of all sheets; png: previews",
+              "svg: one file for each view and sheet; pdf: one file of all sheets; png: previews",
               TakeFormat, Formats<FileFormat::kSvg, 3>},
     OptionRow{"--view", "VIEW",
               "front, side, plan, sizes, details, overview or parts; repeat for more (all)",
               TakeView, Words<ViewKind>, false, Often::kRepeated},
     OptionRow{"--scale", "SCALE",
-              "Of elevation, section and plan, such as 1:8 (the largest that fits)", TakeScale},
-    OptionRow{"--sizes", "WHICH", "all, or the key sizes only", TakeSizes, Sizes},
+              "Scale of elevation, section and plan, such as 1:8 (the largest that fits)",
+              TakeScale},
+    OptionRow{"--sizes", "WHICH", "All dimensions, or only the key ones", TakeSizes, Sizes},
     OptionRow{"--hidden", "", "Show the boxes behind the fronts", TakeHidden},
     kPaper,
     kDate,
@@ -114,25 +115,26 @@ constexpr std::array kStickOptions{
     kSpec,
     File(true),
     OptionRow{"--format", "FORMAT",
-              "pdf: one file of all pages; svg: a file a stick into the folder -o, or, with "
-              "--paper, a file a page",
+              "pdf: one file of all pages; svg: one file for each stick in the folder -o, or, with "
+              "--paper, one for each page",
               TakeFormat, StickFormats},
-    OptionRow{"--paper", "PAPER", "A4, A3, Letter, Tabloid or roll (Letter for inches, else A4)",
+    OptionRow{"--paper", "PAPER",
+              "Letter, Tabloid, A4, A3 or roll (Letter for inches, otherwise A4)",
               OfSticks<ReadStickPaper>, StickPaperWords, false, Often::kOnce, true},
-    OptionRow{"--roll-width", "LENGTH", "Width of the roll, as 24in or 610 (mm)",
+    OptionRow{"--roll-width", "LENGTH", "Width of the roll, such as 24in or 610 (mm)",
               OfSticks<ReadRollWidth>},
     OptionRow{"--max-length", "LENGTH", "Longest page of a roll, at most 200in",
               OfSticks<ReadMaxLength>},
-    OptionRow{"--margin", "LENGTH", "What the printer leaves free at each edge (10 mm)",
+    OptionRow{"--margin", "LENGTH", "What the printer leaves unprinted at each edge (10 mm)",
               OfSticks<ReadMargin>},
     OptionRow{"--correct", "BARS",
-              "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars makes up for a printer",
+              "x=TRUE:MEASURED,y=TRUE:MEASURED of the bars, to correct for the printer",
               OfSticks<ReadCorrection>},
     OptionRow{"--screws", "ROW", "Rows of slide screws, SETBACK:PITCH (--mark screws: 37:32 mm)",
               OfSticks<ReadScrews>},
     OptionRow{"--mark", "WORDS",
-              "case, box, front: these lanes only; datum-up, mirror: how they lie; in, mm, both: "
-              "units; screws: rows along the slides; several with commas",
+              "case, box, front: only these lanes; datum-up, mirror: orientation; in, mm, both: "
+              "units; screws: rows along the slides; separate several with commas",
               OfSticks<ReadStickMark>, StickMarkWords, false, Often::kWithCommas},
     OptionRow{"--templates", "WHICH", "Drilling and groove templates: with, without, only",
               TakeTemplates, Templates},
@@ -151,9 +153,10 @@ constexpr std::array kStockOptions{
     OptionRow{"SPEC", "", "The specs that share the stock; - for standard input", TakeSpec,
               kNoChoices, true, Often::kRepeated},
     Folder(false),
-    OptionRow{"--format", "FORMAT",
-              "Of the drawings: svg: a file a sheet; pdf: one file of all; png: previews",
-              TakeFormat, Formats<FileFormat::kSvg, 3>},
+    OptionRow{
+        "--format", "FORMAT",
+        "Format of the drawings: svg: one file for each sheet; pdf: one file of all; png: previews",
+        TakeFormat, Formats<FileFormat::kSvg, 3>},
     kPaper,
     kDate,
     kJson};
@@ -171,7 +174,7 @@ constexpr std::array kNewOptions{File(false)};
 constexpr std::array kCommands{
     CommandRow{"size", "Solve a spec; print every size as tables, or the result as JSON",
                "tillwright size specs/sewing-frame-pedestal.json", kSizeOptions, SizeCommand},
-    CommandRow{"check", "Check the gaps: tolerances, season, what was measured, spacers",
+    CommandRow{"check", "Check the gaps: tolerances, seasons, what you measured, spacers",
                "tillwright check specs/finishing-tool-chest.json", kCheckOptions, CheckCommand},
     CommandRow{"draw", "Draw dimensioned views, details, parts and sheets into a folder",
                "tillwright draw specs/sewing-frame-pedestal.json -o out", kDrawOptions,
@@ -187,7 +190,7 @@ constexpr std::array kCommands{
                kPartsOptions, PartsCommand},
     CommandRow{"stock", "Lay the parts out on sheets and boards; print what to buy and cut",
                "tillwright stock specs/sewing-frame-pedestal.json", kStockOptions, StockCommand},
-    CommandRow{"why", "Tell how one dimension came about",
+    CommandRow{"why", "Explain how one dimension was calculated",
                "tillwright why specs/sewing-frame-pedestal.json D2.box.width", kWhyOptions,
                WhyCommand},
     CommandRow{"new", "Print a starter spec, commented", "tillwright new -o bank.json", kNewOptions,

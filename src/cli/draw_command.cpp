@@ -28,7 +28,7 @@ ExitStatus Draw(Program& program, const Bank& bank, const std::vector<Finding>& 
   const Drawings drawings = DrawBank(bank, options.draw, DrawingFontMetrics());
   if (!drawings.fault.empty()) {
     return program.Failed(DiagnosticCode::kUsage, "cannot be drawn: " + drawings.fault,
-                          "leave --scale out, or take a smaller scale or larger --paper",
+                          "omit --scale, or use a smaller scale or larger --paper",
                           ExitStatus::kUsage);
   }
   RenderedFiles files(options.output);

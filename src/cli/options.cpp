@@ -13,23 +13,23 @@ namespace tillwright {
 namespace {
 
 constexpr const char* kPurpose =
-    "Tillwright sizes banks of drawers and the casework round them, exactly.";
+    "Tillwright sizes banks of drawers and the casework around them, exactly.";
 
 constexpr const char* kShortHelp =
-    "Tillwright sizes banks of drawers and the casework round them, exactly.\n"
+    "Tillwright sizes banks of drawers and the casework around them, exactly.\n"
     "\n"
     "  tillwright new -o bank.json         a starter spec to change\n"
     "  tillwright size bank.json           every size, as tables for the shop\n"
     "  tillwright check bank.json          whether its gaps will come out even, all year round\n"
     "  tillwright draw bank.json -o out    dimensioned drawings\n"
     "\n"
-    "tillwright --help tells the rest.\n";
+    "tillwright --help lists the rest.\n";
 
 constexpr const char* kFooter =
     "\nSPEC is a file, or - for standard input.\n"
     "Exit status: 0 solved and no check fails; 1 solved, but a check fails; 2 the command line is\n"
     "wrong; 3 the spec is wrong or cannot be solved; 4 a file cannot be read or written.\n"
-    "NO_COLOR in the environment turns colour off.";
+    "NO_COLOR in the environment turns color off.";
 
 class Parser {
  public:

@@ -19,7 +19,7 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
   const std::string& folder = program.options().output;
   if (folder.empty() || folder == "-") {
     return program.Failed(DiagnosticCode::kUsage,
-                          "DXF is a file for every part, not one for standard output",
+                          "DXF is one file for each part, not one for standard output",
                           "name a folder with -o", ExitStatus::kUsage);
   }
   std::vector<FileToWrite> files;
@@ -27,7 +27,7 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
     files.push_back({program.InFolder(part.name), std::move(part.text)});
   }
   if (files.empty()) {
-    return program.Failed(DiagnosticCode::kUsage, "there are no parts of sheet stock to write",
+    return program.Failed(DiagnosticCode::kUsage, "there are no sheet parts to write",
                           "DXF is for sheet parts; solid wood is cut from boards",
                           ExitStatus::kUsage);
   }

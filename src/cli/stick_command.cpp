@@ -43,7 +43,7 @@ ExitStatus MakeThem(Program& program, const Bank& bank, const std::vector<Findin
                                  : DrawSticks(bank, options.stick, DrawingFontMetrics());
   if (!sticks.fault.empty()) {
     return program.Failed(DiagnosticCode::kUsage, "cannot be drawn: " + sticks.fault,
-                          "take larger --paper, a smaller --margin, or --templates without",
+                          "use larger --paper, a smaller --margin, or --templates without",
                           ExitStatus::kUsage);
   }
   return svg ? WriteSvg(program, sticks, StatusOf(findings))

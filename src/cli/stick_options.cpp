@@ -35,7 +35,7 @@ std::string ReadMillimeters(std::string_view text, double least, double most, do
 // "150:149.6", both above zero.
 std::string ReadPair(std::string_view text, Length& first, Length& second) {
   const std::size_t colon = text.find(':');
-  if (colon == std::string_view::npos) return Quoted(text) + " wants two lengths, as in 150:149.6";
+  if (colon == std::string_view::npos) return Quoted(text) + " needs two lengths, as in 150:149.6";
   for (const auto& [part, into] :
        {std::pair{text.substr(0, colon), &first}, std::pair{text.substr(colon + 1), &second}}) {
     const ParsedLength parsed = ParseLength(part, Unit::kMillimeter);
@@ -111,7 +111,7 @@ std::string ReadScrews(std::string_view text, StickOptions& options) {
   ScrewRow row;
   std::string fault = ReadPair(text, row.setback, row.pitch);
   if (fault.empty() && row.pitch < Length::Millimeters(5)) {
-    fault = Quoted(text) + " sets screws closer than 5 mm";
+    fault = Quoted(text) + " puts screws closer than 5 mm";
   }
   if (fault.empty()) options.screws = row;
   return fault;

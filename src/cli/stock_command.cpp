@@ -27,7 +27,7 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
   }
   if (!files.fault().empty()) {
     return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(),
-                          "take larger --paper", ExitStatus::kFile);
+                          "use larger --paper", ExitStatus::kFile);
   }
   files.Add(options.json ? "stock.json" : "stock.txt", Listed(program, plan));
   return program.Write(files.files(), status);
@@ -38,7 +38,7 @@ ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
   const bool drawn = !output.empty() && output != "-";
   if (!drawn && program.options().format) {
     return program.Failed(DiagnosticCode::kUsage,
-                          "--format is of the drawings, which go into a folder",
+                          "--format applies to the drawings, which go into a folder",
                           "name a folder with -o", ExitStatus::kUsage);
   }
   std::vector<StockSource> sources;

@@ -26,15 +26,15 @@ LengthFault Inexact(std::string_view text, const ScannedLength& scanned) {
   const Length step = unit == Unit::kInch ? Length::Inches(1, kFinest) : Length::Picometers(1);
   const Length low = FloorTo(below, step);
   return {DiagnosticCode::kLengthInexact, 0, text.size(),
-          "\"" + std::string(text) + "\" cannot be held exactly (it is not a whole count of " +
-              "picometres)",
-          "the nearest that can are " + FormatWithUnit(low, unit) + " and " +
+          "\"" + std::string(text) +
+              "\" cannot be represented exactly (it is not a whole number of " + "picometers)",
+          "the nearest that can be are " + FormatWithUnit(low, unit) + " and " +
               FormatWithUnit(low + step, unit)};
 }
 
 LengthFault PastLimit(std::string_view text) {
   return {DiagnosticCode::kLengthRange, 0, text.size(),
-          "\"" + std::string(text) + "\" is past the limit of 100 m", "check the unit"};
+          "\"" + std::string(text) + "\" is over the limit of 100 m", "check the unit"};
 }
 
 }  // namespace

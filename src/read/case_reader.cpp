@@ -28,7 +28,7 @@ class CaseReader {
     if (!worktop.width.typed || worktop.depth.typed) return;
     ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, worktop.place,
                 "a worktop whose width is given needs its depth too",
-                "add \"depth\": …, or take \"width\" out");
+                "add \"depth\": …, or remove \"width\"");
   }
 
   void Top() {
@@ -54,7 +54,7 @@ class CaseReader {
       if (!typed.typed) return;
       ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, typed.place,
                   "\"" + std::string(key) + "\" belongs to web frames with runners",
-                  "take \"rails\" out, or this");
+                  "remove \"rails\", or this");
     };
     refuse(web.runner, "runner");
     refuse(web.tenon, "tenon");
@@ -64,16 +64,16 @@ class CaseReader {
   // What excludes one another.
   void Agree() {
     if (out_.stretchers.typed && out_.top_none) {
-      Conflict("stretchers", "stretchers lie where the top would, and \"top\" is \"none\"",
-               "give \"top\" as their thickness, or take \"stretchers\" out");
+      Conflict("stretchers", "stretchers take the place of the top, but \"top\" is \"none\"",
+               "give \"top\" as their thickness, or remove \"stretchers\"");
     }
     if (out_.toe_kick.typed && o_.Has("raise")) {
-      Conflict("raise", "the toe kick's height already sets the bottom up",
-               "take \"raise\" out, and give \"toe_kick\" the height");
+      Conflict("raise", "the toe kick's height already raises the bottom",
+               "remove \"raise\", and give the height in \"toe_kick\"");
     }
     if (out_.feet.typed && out_.toe_kick.typed) {
       Conflict("feet", "a case with a toe kick stands on its sides, not on feet",
-               "take \"feet\" or \"toe_kick\" out");
+               "remove \"feet\" or \"toe_kick\"");
     }
   }
 

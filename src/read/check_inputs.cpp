@@ -124,7 +124,7 @@ void CheckParts(const std::vector<MeasuredPart>& parts, int drawers, int blanks,
   for (const MeasuredPart& part : parts) {
     if (IsIdOf(part.id, 'D', drawers) || IsIdOf(part.id, 'B', blanks)) continue;
     ReportError(diagnostics, DiagnosticCode::kUnknownPart, part.place,
-                "there is no \"" + part.id + "\" to have been measured",
+                "there is no \"" + part.id + "\" that could have been measured",
                 drawers == 0
                     ? std::string()
                     : "drawers are D1 to D" + std::to_string(drawers) + ", in reading order");
@@ -137,7 +137,7 @@ void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
   if (list->size() > kMostSpacers) {
     ReportError(top.context().diagnostics, DiagnosticCode::kTooBig, list->front().place,
                 "more than " + std::to_string(kMostSpacers) + " kinds of spacers",
-                "list those that are near the gaps in size");
+                "list only those close to the gaps in size");
     return;
   }
   for (const JsonValue& value : *list) {

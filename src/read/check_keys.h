@@ -9,18 +9,18 @@
 namespace tillwright {
 
 inline constexpr std::array kToleranceKeys{
-    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
+    KeyRow{"cut", "length-or-zero", "How accurately a front is cut, plus or minus.",
            defaults::kCutTolerance, kInto<&ToleranceSpec::cut>},
-    KeyRow{"place", "length-or-zero", "How true a front is set.", defaults::kPlaceTolerance,
-           kInto<&ToleranceSpec::place>},
-    KeyRow{"opening", "length-or-zero", "How true the opening is.", defaults::kOpeningTolerance,
-           kInto<&ToleranceSpec::opening>},
+    KeyRow{"place", "length-or-zero", "How accurately a front is set, plus or minus.",
+           defaults::kPlaceTolerance, kInto<&ToleranceSpec::place>},
+    KeyRow{"opening", "length-or-zero", "How accurate the opening is, plus or minus.",
+           defaults::kOpeningTolerance, kInto<&ToleranceSpec::opening>},
 };
 
 inline constexpr std::array kLimitsKeys{
-    KeyRow{"least", "length-or-zero", "The least any gap may become.", defaults::kLeastGap,
+    KeyRow{"least", "length-or-zero", "The minimum any gap may become.", defaults::kLeastGap,
            kInto<&LimitsSpec::least>},
-    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", defaults::kGreatestGap,
+    KeyRow{"greatest", "length-or-zero", "The maximum any gap may become.", defaults::kGreatestGap,
            kInto<&LimitsSpec::greatest>},
 };
 
@@ -71,7 +71,8 @@ inline constexpr std::array kMeasuredPartKeys{
 
 inline constexpr std::array kSpacerKeys{
     KeyRow{"name", "text", "What it is.", kNone, kInto<&SpacerSpec::name>},
-    KeyRow{"thickness", "length", "Of one.", kNone, kInto<&SpacerSpec::thickness>, kRequired},
+    KeyRow{"thickness", "length", "Thickness of one.", kNone, kInto<&SpacerSpec::thickness>,
+           kRequired},
     KeyRow{"count", "count", "How many there are.", "1", kInto<&SpacerSpec::count>},
 };
 

@@ -47,7 +47,7 @@ class LayoutReader {
                   "\"" + std::string(kSizeKeys[i]) +
                       "\" on the root of the layout: its size is "
                       "the opening's",
-                  "move it to a child, or take it out");
+                  "move it to a child, or remove it");
     }
   }
 
@@ -117,7 +117,7 @@ class LayoutReader {
     for (const std::string_view key : kSizeKeys) {
       if (!object.Has(key) || !SizeTyped(size, key)) continue;
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(key),
-                  "\"" + std::string(key) + "\" is given both in the leaf and beside it",
+                  "\"" + std::string(key) + "\" is given both in the leaf and in its node",
                   "keep one of the two");
     }
     object.ReadInto(size);
@@ -136,7 +136,7 @@ class LayoutReader {
     node.place = value.place;
     if (level > kMaxDepth) {
       return ReportError(context_.diagnostics, DiagnosticCode::kTooBig, value.place,
-                         "the layout nests deeper than 64 levels", "flatten it");
+                         "the layout is nested deeper than 64 levels", "flatten it");
     }
     ObjectReader object(context_, value, "node");
     if (!object.ok()) return;
@@ -146,8 +146,8 @@ class LayoutReader {
       if (!kind.empty()) {
         ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(candidate),
                     "\"" + std::string(kind) + "\" and \"" + std::string(candidate) +
-                        "\" in one node exclude one another",
-                    "put them side by side in a \"rows\" or \"columns\" list");
+                        "\" cannot be used together in one node",
+                    "list them in \"rows\" or \"columns\"");
         continue;
       }
       kind = candidate;
@@ -233,7 +233,7 @@ class LayoutReader {
       ReportError(
           context_.diagnostics, DiagnosticCode::kConflict, out.alike.place,
           "\"alike\" cannot be used together with " + std::string(Word(scheme)) + " graduation",
-          "take out the scheme, or \"alike\"");
+          "remove the scheme, or \"alike\"");
     }
     if (arithmetic) OneOfTwo(object, "step", "first");
     if (geometric) OneOfTwo(object, "ratio", "first");
@@ -248,7 +248,7 @@ class LayoutReader {
       if (!typed) return;
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, place,
                   "\"" + std::string(key) + "\" cannot be used together with \"alike\"",
-                  "give the child an \"exact\" size, or take one of the two out");
+                  "give the child an \"exact\" size, or remove one of the two");
     };
     refuse(size.min.typed, size.min.place, "min");
     refuse(size.max.typed, size.max.place, "max");
@@ -259,14 +259,14 @@ class LayoutReader {
     if (right || !object.Has(key)) return;
     ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, object.KeyPlace(key),
                 "\"" + std::string(key) + "\" belongs to " + std::string(scheme) + " graduation",
-                "set \"scheme\" to it, or take the key out");
+                "change \"scheme\" to that, or remove the key");
   }
 
   void OneOfTwo(ObjectReader& object, std::string_view a, std::string_view b) {
     const std::string pair = "\"" + std::string(a) + "\" and \"" + std::string(b) + "\"";
     if (object.Has(a) && object.Has(b)) {
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(b),
-                  pair + " exclude one another", "give one of the two");
+                  pair + " cannot be used together", "give one of the two");
     } else if (!object.Has(a) && !object.Has(b)) {
       ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, object.place(),
                   "this graduation needs one of " + pair);
@@ -281,13 +281,13 @@ class LayoutReader {
       if (!size.exact.typed) CheckAlike(node.graduate, child);
       if (size.exact.typed && (size.min.typed || size.max.typed || size.weight.typed)) {
         ReportError(context_.diagnostics, DiagnosticCode::kConflict, size.exact.place,
-                    "\"exact\" beside \"min\", \"max\" or \"weight\"",
-                    "an exact size needs no bounds: keep one");
+                    "\"exact\" cannot be combined with \"min\", \"max\" or \"weight\"",
+                    "an exact size needs nothing else: keep one");
       }
       if (size.weight.typed && !equal) {
         ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, size.weight.place,
-                    "\"weight\" goes with equal graduation only",
-                    "use \"shares\", or take the weight out");
+                    "\"weight\" works only with equal graduation",
+                    "use \"shares\", or remove the weight");
       }
     }
     if (node.graduate.shares_typed && node.graduate.shares.size() != node.children.size()) {
@@ -306,7 +306,7 @@ class LayoutReader {
 void RefuseBeside(ObjectReader& top, std::string_view key) {
   if (!top.Has(key)) return;
   ReportError(top.context().diagnostics, DiagnosticCode::kConflict, top.KeyPlace(key),
-              "with \"layout\", \"" + std::string(key) + "\" stands in its nodes",
+              "with \"layout\", \"" + std::string(key) + "\" goes in its nodes",
               "move it into \"layout\"");
 }
 
@@ -320,7 +320,7 @@ void ReadLayout(ObjectReader& top, Spec& spec) {
     ReportError(top.context().diagnostics,
                 plain ? DiagnosticCode::kConflict : DiagnosticCode::kMissingKey,
                 plain ? top.KeyPlace("layout") : top.place(),
-                plain ? "\"drawers\" and \"layout\" exclude one another"
+                plain ? "\"drawers\" and \"layout\" cannot be used together"
                       : "neither \"drawers\" nor \"layout\" is given",
                 plain ? "give one of the two" : "add \"drawers\": [{}, {}, {}]");
   }

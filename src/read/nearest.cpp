@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <array>
 #include <limits>
+#include <string>
+#include <utility>
 
 #include "diag/characters.h"
 #include "tillwright/keys.h"
@@ -62,9 +64,37 @@ std::vector<Near> FewNearest(std::string_view word, std::span<const std::string_
   return best;
 }
 
+// What a thing was called before, or is called elsewhere, and its name here.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 6> kOtherWords{{
+    {"groove", "tongue-and-dado"},
+    {"flaws", "defects"},
+    {"front_end", "box_front"},
+    {"back_end", "box_back"},
+    {"rebate", "rabbet"},
+    {"housing", "dado"},
+}};
+
+// The word, or path of words with points between, with each of those replaced.
+std::string Renamed(std::string_view path) {
+  std::string out;
+  while (!path.empty()) {
+    const std::size_t end = std::min(path.find('.'), path.size());
+    std::string_view word = path.substr(0, end);
+    for (const auto& [other, here] : kOtherWords) {
+      if (word == other) word = here;
+    }
+    out += word;
+    if (end < path.size()) out += '.';
+    path.remove_prefix(std::min(end + 1, path.size()));
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string_view Nearest(std::string_view word, std::span<const std::string_view> choices) {
+  const auto renamed = std::ranges::find(choices, Renamed(word));
+  if (renamed != choices.end()) return *renamed;
   const std::vector<Near> best =
       FewNearest(word, choices, 1, std::max<std::size_t>(word.size(), 3) / 3 + 1);
   return best.empty() ? std::string_view() : best[0].choice;

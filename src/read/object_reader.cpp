@@ -88,7 +88,7 @@ std::string_view KindWords(const JsonValue& value) {
     case JsonValue::Kind::kNumber:
       return "a number";
     case JsonValue::Kind::kString:
-      return "a text";
+      return "text";
     case JsonValue::Kind::kArray:
       return "a list";
     case JsonValue::Kind::kObject:
@@ -134,7 +134,7 @@ void ReadRatio(ReadContext& context, const JsonValue& value, Entry<Rational>& ou
 }
 
 void ReadText(ReadContext& context, const JsonValue& value, Entry<std::string>& out) {
-  if (value.kind != JsonValue::Kind::kString) return ReportWrongType(context, value, "a text");
+  if (value.kind != JsonValue::Kind::kString) return ReportWrongType(context, value, "text");
   out = {value.text, value.place};
 }
 
@@ -148,7 +148,7 @@ int ReadChoice(ReadContext& context, const JsonValue& value,
   if (found != choices.end()) return static_cast<int>(found - choices.begin());
   const std::string_view nearest = Nearest(value.text, choices);
   ReportError(context.diagnostics, DiagnosticCode::kBadChoice, value.place,
-              "\"" + value.text + "\" is not a choice here",
+              "\"" + value.text + "\" is not allowed here",
               nearest.empty() ? OneOf(choices) : "did you mean \"" + std::string(nearest) + "\"?");
   return -1;
 }

@@ -51,8 +51,8 @@ class SpecReader {
     const Length least = LengthOr(glue_up.joint, defaults::kJointing, context_.unit);
     if (!glue_up.board.typed || glue_up.board.value > least) return;
     ReportError(context_.diagnostics, DiagnosticCode::kNoRoom, glue_up.board.place,
-                "jointing leaves nothing of such boards",
-                "give wider boards or a smaller \"joint\"");
+                "jointing leaves nothing of boards this narrow",
+                "use wider boards or a smaller \"joint\"");
   }
 
   // The unit first: every bare number depends on it.
@@ -64,7 +64,7 @@ class SpecReader {
   void ReadOpening(Spec& spec) {
     if (top_.Has("opening") && top_.Has("case")) {
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, top_.KeyPlace("case"),
-                  "\"opening\" and \"case\" exclude one another", "give one of the two");
+                  "\"opening\" and \"case\" cannot be used together", "give one of the two");
     }
     if (!top_.Has("opening") && !top_.Has("case")) {
       ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, top_.place(),
@@ -85,7 +85,7 @@ class SpecReader {
     if (const JsonValue* value = o.Find("overlay")) {
       out.overlay_typed = true;
       out.overlay_place = value->place;
-      OnlyWith(!inset || !known, o, "overlay", "use \"edge\" for the gap round inset fronts");
+      OnlyWith(!inset || !known, o, "overlay", "use \"edge\" for the gap around inset fronts");
       ReadOverlay(*value, out);
     }
     if (const JsonValue* value = o.Find("edge")) {

@@ -4,16 +4,16 @@ namespace tillwright {
 namespace {
 
 void ReadDefects(ObjectReader& piece, const Entry<Length>& length, std::vector<DefectSpec>& out) {
-  const std::vector<JsonValue>* list = piece.List("flaws");
+  const std::vector<JsonValue>* list = piece.List("defects");
   if (list == nullptr) return;
   for (const JsonValue& value : *list) {
-    ObjectReader o(piece.context(), value, "flaw");
+    ObjectReader o(piece.context(), value, "defect");
     DefectSpec& defect = out.emplace_back();
     o.ReadInto(defect);
     if (!defect.to.typed || !length.typed) continue;
     if (defect.to.value <= defect.from.value || defect.to.value > length.value) {
       ReportError(o.context().diagnostics, DiagnosticCode::kNumberRange, value.place,
-                  "a flaw must end after it begins, and within the piece's length",
+                  "a defect must end after it begins, and within the piece's length",
                   "measure both from the left end");
     }
   }

@@ -335,7 +335,7 @@ bool TakeExact(Length length, Length increment, const std::vector<ApportionChild
   out.all_exact = job.flexible.empty();
   job.increment = increment;
   job.total = out.all_exact ? Length() : FloorTo(rest, increment);
-  out.sliver = rest - job.total;
+  out.remainder = rest - job.total;
   return true;
 }
 
@@ -347,7 +347,7 @@ void ShareAlike(const Job& job, Apportioned& out) {
   for (const Flexible& flexible : job.flexible) {
     out.shares[static_cast<std::size_t>(flexible.child)] = {each, each, false, ideal_mm};
   }
-  out.sliver += job.total - m * each;
+  out.remainder += job.total - m * each;
 }
 
 void RefuseZero(const Job& job, Apportioned& out) {
@@ -372,7 +372,7 @@ Apportioned Apportion(Length length, Length increment, const std::vector<Apporti
     out.fault = Fault::kTooLong;
     // At least one increment each is needed.
     out.amount =
-        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.sliver + job.total);
+        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.remainder + job.total);
     return out;
   }
   if (scheme.alike) {

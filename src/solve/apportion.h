@@ -36,7 +36,7 @@ struct ApportionScheme {
   Length first;        // arithmetic and geometric with `first`
   Length step;         // arithmetic with `step`
   Rational ratio;      // geometric with `ratio`
-  bool alike = false;  // equal: all of one size, what is over goes to the sliver
+  bool alike = false;  // equal: all of one size, what is over goes to the remainder
 };
 
 struct Share {
@@ -48,7 +48,7 @@ struct Share {
 
 struct Apportioned {
   std::vector<Share> shares;  // one a child; empty after an error
-  Length sliver;              // what is left of the length; negative when all-exact sizes exceed it
+  Length remainder;           // what is left of the length; negative when all-exact sizes exceed it
   bool all_exact = false;
   bool first_moved = false;  // bounds moved the first size of arithmetic with `first`
 

@@ -105,8 +105,8 @@ class BoxRule {
     ReportError(context_.diagnostics, DiagnosticCode::kNoSlide, place_,
                 "no slide length fits " + ToText(space_->id) + ": " + FormatWithUnit(usable, unit) +
                     " of depth, of which " + FormatWithUnit(space_->slide.behind, unit) +
-                    " stays free behind the box",
-                "deepen the opening, or list shorter slides in \"lengths\"");
+                    " is clearance behind the box",
+                "make the opening deeper, or list shorter slides in \"lengths\"");
   }
 
   // --- The box ----------------------------------------------------------------------------------
@@ -147,7 +147,7 @@ class BoxRule {
   // A size that follows the smallest of the boxes that are to be alike.
   N Alike(const N& own, const std::optional<Length>& smallest) {
     if (!smallest || *smallest >= Value(own)) return own;
-    return t_.Chosen("the smallest of the boxes that are alike", *smallest, own, own);
+    return t_.Chosen("the smallest of the matching boxes", *smallest, own, own);
   }
 
   bool Across(const Cell<N>& cell) {
@@ -177,9 +177,11 @@ class BoxRule {
     box.inside_width = Value(inside_width_);
     box.x = Value(Name("box.x", cell.x + HalfBelow(cell.width - width)));
     width_ = width;
-    return HasRoom(ends, "the length of the box ends", "widen the cell or thin the sides") &&
-           HasRoom(width, "the box's width", "widen the cell") &&
-           HasRoom(inside_width_, "the box's inside width", "widen the cell or thin the sides");
+    return HasRoom(ends, "the length of the box front and back",
+                   "make the opening wider or the sides thinner") &&
+           HasRoom(width, "the box's width", "make the opening wider") &&
+           HasRoom(inside_width_, "the box's inside width",
+                   "make the opening wider or the sides thinner");
   }
 
   bool Upright(const Cell<N>& cell) {
@@ -211,7 +213,7 @@ class BoxRule {
       ReportError(context_.diagnostics, DiagnosticCode::kNoSuchHeight, place_,
                   ToText(space_->id) + ": none of the stock heights fits the " +
                       FormatWithUnit(Value(space), context_.unit()) + " there is for the box",
-                  "add a lower one to \"heights\", or make the front taller");
+                  "add a shorter one to \"heights\", or make the front taller");
       return std::nullopt;
     }
     return t_.Chosen("the tallest stock height that fits", best, space, space);
@@ -266,17 +268,17 @@ class BoxRule {
     box.inside_height = Value(Name("box.inside_height", inside));
     box.wood_height = Value(Name("box.wood_height", wood));
     box.back_height = Value(Name("box.back_height", back));
-    const char* hint = "make the front taller or set the bottom lower";
+    const char* hint = "make the front taller or lower the bottom";
     HasRoom(inside, "the box's inside height", hint);
     HasRoom(wood, "the height of the box sides", hint);
-    HasRoom(back, "the height of the back end", hint);
+    HasRoom(back, "the height of the box back", hint);
   }
 
   void Panel(const N& across, const N& deep) {
     Box& box = space_->box;
     box.panel_width = Value(Name("box.panel_width", across));
     box.panel_depth = Value(Name("box.panel_depth", deep));
-    HasRoom(across, "the bottom panel's width", "widen the cell");
+    HasRoom(across, "the bottom panel's width", "make the opening wider");
     HasRoom(deep, "the bottom panel's depth", "make the box deeper");
   }
 

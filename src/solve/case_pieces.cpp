@@ -44,7 +44,7 @@ class PieceRule {
   void Stretchers() {
     const Length over = 2 * c_.stretcher_width - c_.inside_depth;
     if (over > Length()) {
-      return NoRoom(spec_.stretchers.place, "two stretchers are deeper than the case", over,
+      return NoRoom(spec_.stretchers.place, "two stretchers are wider than the case is deep", over,
                     "make them narrower");
     }
     const Length x = HalfBelow(bank_.opening_width - c_.member_length);
@@ -70,7 +70,7 @@ class PieceRule {
                     "set it back less");
     }
     if (c_.kick_setback <= c_.front_in) {
-      return NoRoom(spec_.toe_kick.place, "the toe kick stands in the face frame",
+      return NoRoom(spec_.toe_kick.place, "the toe kick runs into the face frame",
                     c_.front_in - c_.kick_setback, "set it back more than the frame is thick");
     }
     Add(PartRole::kToeKick,
@@ -133,14 +133,15 @@ class PieceRule {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
     if (between <= Length()) {
-      return NoRoom(spec_.web_frame.place,
-                    "the rails of " + ToText(member) + "'s web frame are deeper than the case",
-                    -between, "make \"rail\" narrower");
+      return NoRoom(
+          spec_.web_frame.place,
+          "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
+          -between, "make \"rail\" narrower");
     }
     if (web.free >= between) {
       return NoRoom(
           spec_.web_frame.place,
-          "what stays free behind the runners of " + ToText(member) + " is more than they are long",
+          "the room behind the runners of " + ToText(member) + " is more than their length",
           web.free - between, "make \"free\" smaller");
     }
     const Rect& r = member.rect;

@@ -201,7 +201,7 @@ typename T::Number FreeBehind(Context<T>& context, const CaseBuild& build,
       ChangePerPercent(build.material, SawnCut::kFlat) * (season.made - season.dry);
   if (share <= 0) return context.trace.Zero();
   const Length shrunk = CeilTo(ShareOf(build.depth, share), Value(context.round));
-  return context.trace.Chosen("what solid sides shrink from made to dry, in whole increments",
+  return context.trace.Chosen("how much solid sides shrink from made to dry, in whole increments",
                               shrunk, depth, depth);
 }
 

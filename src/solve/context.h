@@ -52,7 +52,7 @@ struct Context {
   bool HasRoom(const N& value, std::string_view what, Place place, std::string_view hint) {
     if (Value(value) > Length()) return true;
     std::string message(what);
-    message += " comes out at ";
+    message += " works out to ";
     message += FormatWithUnit(Value(value), unit());
     ReportError(diagnostics, DiagnosticCode::kNoRoom, place, std::move(message), std::string(hint));
     return false;

@@ -82,13 +82,13 @@ void ReportLength(const Spec& spec, const LayoutNode& node, const Apportioned& s
                   Diagnostics& out) {
   const bool too_long = sizes.fault == Apportioned::Fault::kTooLong;
   const std::string bounds = BoundsInTheWay(spec, node, too_long, unit);
-  std::string message = "the fronts of " + LabelOf(spec, node) + " cannot close: they are " +
-                        FormatWithUnit(sizes.amount, unit) +
-                        (too_long ? " too long together" : " too short together");
+  std::string message =
+      "the fronts of " + LabelOf(spec, node) + " cannot fill their space exactly: they are " +
+      FormatWithUnit(sizes.amount, unit) + (too_long ? " too long in all" : " too short in all");
   if (!bounds.empty()) message += " (" + bounds + ")";
   ReportError(out, DiagnosticCode::kDoesNotClose, node.place, std::move(message),
-              too_long ? "lower a \"min\" or \"exact\", take a front out, or make the opening larger"
-                       : "raise a \"max\" or \"exact\", or let one front be free");
+              too_long ? "reduce a \"min\" or \"exact\", remove a front, or make the opening larger"
+                       : "raise a \"max\" or \"exact\", or leave the size of one front open");
 }
 
 }  // namespace
@@ -142,18 +142,17 @@ void ReportApportion(const Spec& spec, const LayoutNode& node, const Apportioned
     case Fault::kTooShort: return ReportLength(spec, node, sizes, unit, out);
     case Fault::kZero:
       return ReportError(out, DiagnosticCode::kDoesNotClose, child.place,
-                         LabelOf(spec, child) + " would come out at zero or less",
-                         "give it a \"min\", or grade the fronts less steeply");
+                         LabelOf(spec, child) + " would work out to zero or less",
+                         "give it a \"min\", or graduate the fronts less steeply");
     case Fault::kCrossed:
       return ReportError(out, DiagnosticCode::kConflict, child.size.min.place,
                          "\"min\" of " + LabelOf(spec, child) +
-                             " is above its \"max\" once both are whole increments",
-                         "lower \"min\", raise \"max\", or give the size as \"exact\"");
+                             " is above its \"max\" once both are rounded to whole increments",
+                         "reduce \"min\", raise \"max\", or give the size as \"exact\"");
     case Fault::kNoRatio:
       return ReportError(out, DiagnosticCode::kDoesNotClose, node.graduate.first.place,
-                         "no ratio lets a first size of " +
-                             FormatWithUnit(node.graduate.first.value, unit) +
-                             " be followed by the others",
+                         "no ratio lets the others follow a first size of " +
+                             FormatWithUnit(node.graduate.first.value, unit),
                          "make \"first\" smaller");
     case Fault::kTooFine:
       return ReportError(out, DiagnosticCode::kTooBig, node.graduate.ratio.place,
@@ -169,13 +168,13 @@ namespace {
 std::optional<Length> RemainderAlike(const LayoutNode& node, const Apportioned& sizes,
                                      Length step) {
   if (node.graduate.scheme.value != Graduation::kEqual) return std::nullopt;
-  Length remainder = sizes.sliver;
+  Length remainder = sizes.remainder;
   for (std::size_t i = 0; i < node.children.size(); ++i) {
     const SizeSpec& typed = node.children[i].size;
     if (typed.min.typed || typed.max.typed || typed.weight.typed) return std::nullopt;
     if (sizes.shares[i].extra) remainder += step;
   }
-  if (remainder == sizes.sliver) return std::nullopt;
+  if (remainder == sizes.remainder) return std::nullopt;
   return remainder;
 }
 
@@ -187,7 +186,7 @@ void NoteSplit(const Spec& spec, const LayoutNode& node, const Apportioned& size
   const auto note = [&](Kind kind, Length amount) {
     bank.notes.push_back({kind, LabelOf(spec, node), amount, node.place});
   };
-  if (sizes.all_exact && !sizes.sliver.IsZero()) note(Kind::kDoesNotClose, sizes.sliver);
+  if (sizes.all_exact && !sizes.remainder.IsZero()) note(Kind::kDoesNotClose, sizes.remainder);
   if (sizes.first_moved) note(Kind::kFirstMoved, sizes.shares.front().size);
   const std::optional<Length> remainder = RemainderAlike(node, sizes, step);
   if (remainder) note(Kind::kTwoSizes, *remainder);

@@ -67,13 +67,13 @@ class LayoutRule {
 
   // --- Leaves -----------------------------------------------------------------------------------
 
-  // An axis that no node above split is a split with one child: whole increments, the sliver shared
-  // by both sides across, and at the lower edge upright.
+  // An axis that no node above split is a split with one child: whole increments, the remainder
+  // shared by both sides across, and at the lower edge upright.
   Stretch<N> Whole(const Along<N>& along, bool across) {
     if (along.split) return along.front;
     const N size = FloorTo(along.front.size, context_.round);
-    const N sliver = along.front.size - size;
-    return {along.front.low + (across ? HalfBelow(sliver) : sliver), size};
+    const N remainder = along.front.size - size;
+    return {along.front.low + (across ? HalfBelow(remainder) : remainder), size};
   }
 
   void Leaf(const LayoutNode& node, int slot, const Along<N>& x, const Along<N>& y) {
@@ -92,7 +92,8 @@ class LayoutRule {
     const N lower = NameOf(space.id, prefix, ".y", upright.low);
     space.region = {Value(left), Value(lower), Value(width), Value(height)};
     if (Value(width) <= Length()) {
-      context_.HasRoom(width, "the width of " + ToText(space.id), node.place, "widen the opening");
+      context_.HasRoom(width, "the width of " + ToText(space.id), node.place,
+                       "make the opening wider");
     }
     if (Value(height) <= Length()) {
       context_.HasRoom(height, "the height of " + ToText(space.id), node.place,
@@ -192,8 +193,8 @@ class LayoutRule {
 
   void RefuseGrid() {
     ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
-                "\"grid\" needs a bank of rows without dividers",
-                "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
+                "\"grid\" works only with rows without dividers",
+                "remove \"grid\", or remove the dividers with \"divider\": \"none\"");
   }
 
   // Sizes along the split; with a grid, pitches (size and gap) share the length in steps of it.
@@ -268,7 +269,7 @@ class LayoutRule {
                                const std::vector<N>& sizes, bool grid) {
     const bool rows = node.kind == NodeKind::kRows;
     std::vector<Along<N>> out(sizes.size());
-    N cursor = Start(along, apportioned.sliver, rows, grid, sizes, between);
+    N cursor = Start(along, apportioned.remainder, rows, grid, sizes, between);
     for (std::size_t i = 0; i < sizes.size(); ++i) {
       const N low = rows ? cursor - sizes[i] : cursor;
       out[i].front = {low, sizes[i]};
@@ -291,13 +292,13 @@ class LayoutRule {
     return out;
   }
 
-  // Where the first child begins. The sliver is left over at the bottom of rows; columns share it
-  // at both ends, and so do the rows of a grid.
-  N Start(const Along<N>& along, Length sliver, bool rows, bool grid, const std::vector<N>& sizes,
-          const Between& between) {
+  // Where the first child begins. The remainder is left over at the bottom of rows; columns share
+  // it at both ends, and so do the rows of a grid.
+  N Start(const Along<N>& along, Length remainder, bool rows, bool grid,
+          const std::vector<N>& sizes, const Between& between) {
     const N low = along.front.low;
     if (rows && !grid) return low + along.front.size;
-    if (sliver.IsZero()) return rows ? low + along.front.size : low;
+    if (remainder.IsZero()) return rows ? low + along.front.size : low;
     N used = sizes[0];
     for (std::size_t i = 1; i < sizes.size(); ++i) used = used + between.total + sizes[i];
     const N left_over = along.front.size - used;
@@ -340,7 +341,8 @@ class LayoutRule {
       r.height = Value(t_.Name(member, "height", rows ? thick : run));
       SizeMember(member, rows, across.clear, run);
       if (Value(run) <= Length()) {
-        context_.HasRoom(run, "the length of " + ToText(member), node.place, "widen the opening");
+        context_.HasRoom(run, "the length of " + ToText(member), node.place,
+                         "make the opening wider");
       }
     }
   }

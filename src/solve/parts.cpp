@@ -226,7 +226,7 @@ class PartRule {
     }
   }
 
-  // In the sides: dados (at the very end: rabbets) for bottom and top, or grooves for the tongues
+  // In the sides: dadoes (at the very end: rabbets) for bottom and top, or dadoes for the tongues
   // along their inside faces.
   static void AddJointCuts(const CaseBuild& build, Part& side) {
     const CaseJointFacts& joint = Facts(build.joint);

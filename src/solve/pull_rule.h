@@ -63,7 +63,7 @@ class PullRule {
     if (!pull_.down.typed || pull_.down.value < height) return true;
     return Refuse(pull_.down.place, "the pull's holes, " + In(pull_.down.value) +
                                         " down, miss the front of " + id_ + ", which is " +
-                                        In(height) + " high");
+                                        In(height) + " tall");
   }
 
   bool FitsAcross(bool two) {

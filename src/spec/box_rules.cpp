@@ -167,17 +167,19 @@ void CheckCorner(const CornerSpec& typed, CornerJoint joint, Diagnostics& out) {
   Refuse(typed.lap, has.lap, "lap", has.word,
          "only a " + Those(kCornerJoints, &CornerFacts::lap) + " has a lap", out);
   Refuse(typed.back_setback, has.setback, "back_setback", has.word,
-         Those(kCornerJoints, &CornerFacts::setback) + " joints let the back end stand in", out);
+         Those(kCornerJoints, &CornerFacts::setback) + " joints let the box back be set in", out);
 }
 
 void CheckBottom(const BottomSpec& typed, BottomFit fit, Diagnostics& out) {
   const BottomFacts& has = Facts(fit);
   const std::string word = std::string(has.word) + " bottom";
-  Refuse(typed.up, has.set_up, "up", word, "only a bottom in a groove is set up", out);
-  Refuse(typed.open_back, has.set_up, "open_back", word, "only a bottom in a groove can run out",
+  Refuse(typed.up, has.set_up, "up", word, "only a bottom in a groove can be raised", out);
+  Refuse(typed.open_back, has.set_up, "open_back", word,
+         "only a bottom in a groove can run out under the box back", out);
+  Refuse(typed.depth, has.cut.has_value(), "depth", word,
+         "an applied bottom has no groove or rabbet", out);
+  Refuse(typed.play, has.cut.has_value(), "play", word, "an applied bottom has no groove or rabbet",
          out);
-  Refuse(typed.depth, has.cut.has_value(), "depth", word, "an applied bottom is not let in", out);
-  Refuse(typed.play, has.cut.has_value(), "play", word, "an applied bottom is not let in", out);
 }
 
 void CheckOne(const SlideSpec& slides, const BoxSpec& box, const BoxRules& rules,
@@ -190,12 +192,13 @@ void CheckOne(const SlideSpec& slides, const BoxSpec& box, const BoxRules& rules
 void CheckBack(const BackSpec& back, Diagnostics& out) {
   const BackFacts& has = Facts(back.fit.value);
   const std::string word = std::string(has.word) + " back";
-  Refuse(back.lap, has.lap, "lap", word, "only a back in a rabbet laps", out);
+  Refuse(back.lap, has.lap, "lap", word, "only a back in a rabbet has a \"lap\"", out);
   Refuse(back.inset, has.inset, "inset", word, "only a back in a groove is set in from the rear",
          out);
   Refuse(back.depth, has.inset, "depth", word,
          "only a back in a groove has a depth; a rabbet has a \"lap\"", out);
-  Refuse(back.play, has.cut.has_value(), "play", word, "only a back that is let in has play", out);
+  Refuse(back.play, has.cut.has_value(), "play", word, "only a back in a rabbet or groove has play",
+         out);
 }
 
 void CheckCase(const CaseSpec& casework, Diagnostics& out) {

@@ -197,12 +197,12 @@ inline constexpr std::array kCaseJoints{
                    .at_end = true,
                    .what = "a rabbet"},
     CaseJointFacts{.kind = CaseJoint::kGroove,
-                   .word = "groove",
-                   .caption = "CASE TONGUE AND GROOVE",
-                   .cut = CutKind::kGroove,
-                   .end_cut = CutKind::kGroove,
+                   .word = "tongue-and-dado",
+                   .caption = "CASE TONGUE AND DADO",
+                   .cut = CutKind::kDado,
+                   .end_cut = CutKind::kDado,
                    .tongue = true,
-                   .what = "a groove for a tongue"},
+                   .what = "a dado for a tongue"},
 };
 static_assert(InOrder(kCaseJoints));
 [[nodiscard]] constexpr const CaseJointFacts& Facts(CaseJoint kind) {

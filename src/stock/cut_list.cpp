@@ -26,7 +26,7 @@ Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
     case SeenEdge::kFront:
       return framed ? Banding{} : Banding{1, 0, "front edge"};
     case SeenEdge::kUpper:
-      return {1, 0, "upper edge"};
+      return {1, 0, "top edge"};
     case SeenEdge::kAll:
       return {2, 2, "all edges"};
     case SeenEdge::kNone:

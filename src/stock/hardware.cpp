@@ -47,7 +47,7 @@ class HardwareRule {
     Bands();
     Glue();
     HardwareLine anchor = Line(HardwareKind::kAnchor, "anti-tip anchor", Length(), 1);
-    anchor.remark = "to the wall: furniture with drawers tips";
+    anchor.remark = "to the wall: furniture with drawers can tip over";
     tally_.Add(std::move(anchor));
     return tally_.Take();
   }
@@ -98,7 +98,7 @@ class HardwareRule {
       tally_.Add(std::move(pull), id);
     }
     HardwareLine screws = Line(HardwareKind::kScrew, "pull screw", Length(), holes);
-    screws.remark = "as long as the pull asks, through what stands behind it";
+    screws.remark = "length to suit the pull and the thickness it passes through";
     tally_.Add(std::move(screws), id);
   }
 
@@ -232,7 +232,7 @@ class HardwareRule {
         Line(HardwareKind::kBand, spec_.edge_band.material.value, Length(),
              inch ? steps : 100 * steps, inch ? HardwareUnit::kInches : HardwareUnit::kMillimeters);
     if (line.what.empty()) line.what = "edge band";
-    line.remark = FormatWithUnit(total, unit_) + " on the edges and a tenth to spare";
+    line.remark = FormatWithUnit(total, unit_) + " on the edges, plus 10 %";
     tally_.Add(std::move(line));
   }
 

@@ -7,10 +7,6 @@
 
 namespace tillwright {
 
-std::string_view SeatKind(const Bank& bank) {
-  return ToText(Facts(bank.casework->joint).cut.value_or(CutKind::kDado));
-}
-
 std::string_view SeatFace(PartRole role, const Seat& seat) {
   return seat.other_face ? Facts(role).other_seats : Facts(role).seats;
 }

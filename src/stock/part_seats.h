@@ -9,9 +9,6 @@
 
 namespace tillwright {
 
-// "dado", or "groove" for a tongue.
-[[nodiscard]] std::string_view SeatKind(const Bank& bank);
-
 // The face it is cut into, as lists call it: "left side", "upper face", "inside".
 [[nodiscard]] std::string_view SeatFace(PartRole role, const Seat& seat);
 

@@ -55,7 +55,7 @@ class CaseWords {
   std::string TheWorktop(const Worktop& worktop) const {
     std::string text = "Worktop  " + In(worktop.thickness) + " thick";
     if (!worktop.leg.IsZero()) {
-      text += ", its upper face " + In(worktop.leg + worktop.thickness) + " above the floor";
+      text += ", its top surface " + In(worktop.leg + worktop.thickness) + " above the floor";
     }
     return text + "\n";
   }
@@ -68,7 +68,7 @@ class CaseWords {
 
 void PageText::Title(const Bank& bank, std::string_view remark) {
   out_ += Shortened(Printable(TitleOr(bank.title)), kTableWidth);
-  out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimetres";
+  out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimeters";
   out_ += ", parts cut to " + FormatLength(bank.round, bank.units) + ".";
   out_ += remark;
   out_ += '\n';
@@ -76,7 +76,7 @@ void PageText::Title(const Bank& bank, std::string_view remark) {
 
 void PageText::Head(const Bank& bank) {
   const auto in = [&](Length length) { return FormatLength(length, bank.units); };
-  Title(bank, " Places are from the opening's lower left corner.");
+  Title(bank, " Positions are measured from the lower left corner of the opening.");
   if (bank.casework) out_ += CaseWords(bank).Run();
   out_ += "Opening  " + in(bank.opening_width) + " wide, " + in(bank.opening_height) + " high, " +
           in(bank.opening_depth) + " deep\n";

@@ -212,7 +212,7 @@ std::string StarterSpec() {
     "style": "overlay",              // or "inset", with "edge" instead of "overlay"
     "thickness": "3/4",
     "gap": "1/8",                    // between fronts
-    "overlay": "5/8"                 // beyond the opening's edge; or each edge by its name
+    "overlay": "5/8"                 // past the opening's edge; or each edge by name
   },
 
   "slides": { "type": "side-mount", "length": "auto" },   // the longest that fits the depth

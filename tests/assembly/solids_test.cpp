@@ -131,7 +131,7 @@ TEST(Solids, MeetOnlyInJoints) {
   EXPECT_THAT(Meetings(bank, assembly.pieces(), true), IsEmpty());
   EXPECT_THAT(Meetings(bank, assembly.pieces(), false),
               UnorderedElementsAre("D1.side and D1.bottom", "D1.side and D1.bottom",
-                                   "D1.front_end and D1.bottom", "D1.back_end and D1.bottom",
+                                   "D1.box_front and D1.bottom", "D1.box_back and D1.bottom",
                                    "case.side and case.bottom", "case.side and case.bottom",
                                    "case.side and case.top", "case.side and case.top",
                                    "case.side and case.back", "case.side and case.back"));

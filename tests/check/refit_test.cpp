@@ -85,7 +85,7 @@ TEST(Refit, AFrontTooLargeForAllOthersCannotBeSolvedAround) {
 TEST(Refit, AWidthThatNoSplitCanHoldIsTold) {
   const Checked c = MustCheck(Bank(R"("fronts": {"D1": {"width": 17}})"));
   ASSERT_EQ(c.check.refit->unmet.size(), 1U);
-  EXPECT_NE(c.check.refit->unmet[0].find("off by 1/4 in together"), std::string::npos);
+  EXPECT_NE(c.check.refit->unmet[0].find("off by a total of 1/4 in"), std::string::npos);
 }
 
 TEST(Refit, BoxesThatAreMadeMustGoIn) {

@@ -104,7 +104,7 @@ TEST(SlideLoad, WithoutARatingSaysWhichToBuyAndWithoutALoadNothing) {
 
 TEST(SlideLoad, ALoadThatIsNoWeightIsSaidToBeNone) {
   const Solved s = MustSolve(Opening(16, R"("drawers": [{"load": "books"}])"));
-  EXPECT_THAT(Those(s, CheckCode::kSlideLoad).at(0).message, HasSubstr("no weight"));
+  EXPECT_THAT(Those(s, CheckCode::kSlideLoad).at(0).message, HasSubstr("is not a weight"));
 }
 
 std::string Case(int depth, const std::string& rest) {

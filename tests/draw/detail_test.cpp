@@ -153,7 +153,7 @@ Bank CaseJoined(const std::string& joint, const std::string& raise) {
 // A tongue 1/4 thick along the bottom's upper face, 1/4 into a side of 3/4; the shoulder below it
 // stands against the side.
 TEST(DetailViewTest, TongueAndGrooveAreTrue) {
-  const Bank bank = CaseJoined("groove", "2");
+  const Bank bank = CaseJoined("tongue-and-dado", "2");
   const std::vector<DetailChoice> choices = ChooseDetails(bank);
   const DetailChoice* joint = Find(choices, DetailKind::kJoint);
   ASSERT_NE(joint, nullptr);
@@ -171,7 +171,7 @@ TEST(DetailViewTest, TongueAndGrooveAreTrue) {
 }
 
 TEST(DetailFacesTest, SideAndBottomMeetWithoutOverlap) {
-  for (const char* joint : {"dado", "rabbet", "groove"}) {
+  for (const char* joint : {"dado", "rabbet", "tongue-and-dado"}) {
     for (const char* raise : {"0", "2"}) {
       for (const auto& [middle, count] : CoverOf(CornerJointFaces(CaseJoined(joint, raise)).cut)) {
         ASSERT_LE(count, 1) << joint << " at " << middle.a << ", " << middle.b << " mm";

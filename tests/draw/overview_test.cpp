@@ -54,7 +54,7 @@ TEST(OverviewTest, EveryPartOfADrawerIsNamed) {
     SCOPED_TRACE(c.name);
     const View view = DrawerExploded(c.bank, 0, kScales[0], ViewOptions(), DrawingFontMetrics());
     const std::set<std::string> paths = PathsOn(view);
-    for (const char* part : {"front", "front_end", "side", "bottom", "back_end"}) {
+    for (const char* part : {"front", "box_front", "side", "bottom", "box_back"}) {
       const std::string id = std::string("part.D1.") + part + ".length";
       EXPECT_TRUE(paths.contains(id)) << id;
     }

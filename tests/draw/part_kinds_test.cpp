@@ -99,8 +99,8 @@ struct HandCase {
 
 constexpr HandCase kHands[] = {
     {"both ends alike", R"("drawers": [{}], "box": {"corner": {"joint": "rabbet"}})", "D1.side", 2,
-     0, "2 pieces, left and right alike"},
-    {"back end stands in",
+     0, "2 pieces, left and right identical"},
+    {"box back set in",
      R"("drawers": [{}], "box": {"corner": {"joint": "dado", "back_setback": "1/2"}})", "D1.side",
      2, 1, "2 pieces: 1 as drawn (left), 1 mirrored (right)"},
     {"three drawers alike",
@@ -198,7 +198,7 @@ TEST(SeatsTest, CaseSideByHand) {
   const PartKind kind = KindOf(bank, "case.side");
   EXPECT_EQ(kind.mirrored, 1);
   EXPECT_EQ(PartKindSeats(bank, kind),
-            (std::vector<std::string>{"Dados for H1, H2", "None of these in the right side"}));
+            (std::vector<std::string>{"Dadoes for H1, H2", "Left side only"}));
 }
 
 // The partition takes the same dividers on its left face, 1/4 in further up for its own tenon; the

@@ -152,7 +152,7 @@ bool CanBeSolved(const std::string& text) {
 std::vector<std::string> WholeCases() {
   std::vector<std::string> all;
   int count = 0;
-  for (const char* joint : {"butt", "dado", "rabbet", "groove"}) {
+  for (const char* joint : {"butt", "dado", "rabbet", "tongue-and-dado"}) {
     for (const char* back : {"rabbet", "groove", "applied", "none"}) {
       for (const bool frame : {false, true}) {
         for (const bool web : {false, true}) {

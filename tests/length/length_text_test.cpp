@@ -177,7 +177,7 @@ const Refused kRefused[] = {
     {"3/x", kSyntax, "x", "a denominator should follow"},
     {"3/-4", kSyntax, "-4", "a denominator should follow"},
     {"3/4/5", kSyntax, "/5", "unexpected"},
-    {"1.5/2", kSyntax, "/2", "a decimal cannot stand in a fraction"},
+    {"1.5/2", kSyntax, "/2", "a decimal cannot be used in a fraction"},
     {"1 1.5/2", kSyntax, "1", "a fraction like 3/8 should follow"},
     {"15 - 3/8", kSyntax, "- 3/8", "unexpected"},  // a difference?
     {"15 -3/8", kSyntax, "-3/8", "unexpected"},
@@ -192,17 +192,17 @@ const Refused kRefused[] = {
     {"1234567890123456789", kSyntax, "1234567890123456789", "too many digits"},
     {"15 3/8 in\x01", kSyntax, "\x01", "unexpected"},
     // Not a whole count of picometers.
-    {"1/3", kInexact, "1/3", "cannot be held exactly"},
-    {"2 \u2153", kInexact, "2 \u2153", "cannot be held exactly"},
-    {"1/1024", kInexact, "1/1024", "cannot be held exactly"},
-    {"0.000000001", kInexact, "0.000000001", "cannot be held exactly"},  // of an inch
-    {"1/7 mm", kInexact, "1/7 mm", "cannot be held exactly"},
+    {"1/3", kInexact, "1/3", "cannot be represented exactly"},
+    {"2 \u2153", kInexact, "2 \u2153", "cannot be represented exactly"},
+    {"1/1024", kInexact, "1/1024", "cannot be represented exactly"},
+    {"0.000000001", kInexact, "0.000000001", "cannot be represented exactly"},  // of an inch
+    {"1/7 mm", kInexact, "1/7 mm", "cannot be represented exactly"},
     // Past 100 m.
-    {"100.000000001 m", kRange, "100.000000001 m", "past the limit of 100 m"},
-    {"-100.1 m", kRange, "-100.1 m", "past the limit of 100 m"},
-    {"3937 1/2", kRange, "3937 1/2", "past the limit of 100 m"},
-    {"1000001 mm", kRange, "1000001", "past the limit of 100 m"},
-    {"999999999999999999", kRange, "999999999999999999", "past the limit of 100 m"},
+    {"100.000000001 m", kRange, "100.000000001 m", "over the limit of 100 m"},
+    {"-100.1 m", kRange, "-100.1 m", "over the limit of 100 m"},
+    {"3937 1/2", kRange, "3937 1/2", "over the limit of 100 m"},
+    {"1000001 mm", kRange, "1000001", "over the limit of 100 m"},
+    {"999999999999999999", kRange, "999999999999999999", "over the limit of 100 m"},
 };
 
 TEST(LengthText, RefusesTheRestAndSaysWhere) {
@@ -222,16 +222,17 @@ TEST(LengthText, RefusesTheRestAndSaysWhere) {
 }
 
 TEST(LengthText, ALengthThatIsNotExactNamesTheNearestThatAre) {
-  EXPECT_EQ(ParseLength("1/3", kIn).fault.hint, "the nearest that can are 21/64 in and 11/32 in");
+  EXPECT_EQ(ParseLength("1/3", kIn).fault.hint,
+            "the nearest that can be are 21/64 in and 11/32 in");
   EXPECT_EQ(ParseLength("-1/3", kIn).fault.hint,
-            "the nearest that can are -11/32 in and -21/64 in");
+            "the nearest that can be are -11/32 in and -21/64 in");
   EXPECT_EQ(ParseLength("1/3", kMm).fault.hint,
-            "the nearest that can are 0.333333333 mm and 0.333333334 mm");
+            "the nearest that can be are 0.333333333 mm and 0.333333334 mm");
   // In the unit that was typed, not in the spec's.
   EXPECT_EQ(ParseLength("1/3 mm", kIn).fault.hint,
-            "the nearest that can are 0.333333333 mm and 0.333333334 mm");
+            "the nearest that can be are 0.333333333 mm and 0.333333334 mm");
   EXPECT_EQ(ParseLength("1/3 in", kMm).fault.hint,
-            "the nearest that can are 21/64 in and 11/32 in");
+            "the nearest that can be are 21/64 in and 11/32 in");
 }
 
 TEST(LengthText, FractionsComeBackOverTwoHundredInches) {

@@ -8,7 +8,7 @@ from spec_text import Keys, check_length
 
 EDGES = ("top", "bottom", "left", "right")
 CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material", "web_frame")
-CASE_JOINTS = ("butt", "dado", "rabbet", "groove")
+CASE_JOINTS = ("butt", "dado", "rabbet", "tongue-and-dado")
 JOINT_KEYS = ("type", "depth", "tongue", "fixing")
 WEB_KEYS = ("rail", "runner", "tenon", "free", "rails", "material", "front")
 BACK_KEYS = ("thickness", "fit", "lap", "inset", "depth", "play", "material")
@@ -43,7 +43,7 @@ class Case:
     raised: int
     joint_reach: int  # how far a member runs into each side: r, or 0 when butted
     joint: str
-    tongue: int  # of a groove joint as typed; None: a third of the thinnest member
+    tongue: int  # of a tongue-and-dado joint as typed; None: a third of the thinnest member
     back: Back
     material: str = ""
     web: dict = None  # of web frames: rail, runner, tenon, free (None: by the season), rails, front
@@ -123,13 +123,13 @@ def read_joint_reach(keys, side, increment):
         if "depth" in keys:
             raise Refused("a butt joint has no depth")
         depth = 0
-    if "tongue" in keys and joint != "groove":
+    if "tongue" in keys and joint != "tongue-and-dado":
         raise Refused(f"a {joint} joint has no tongue")
     return depth
 
 
 def tongue_of(case, members, increment, units):
-    """Thickness of a groove joint's tongues, `members` being what is let in besides bottom and top."""
+    """Thickness of a tongue-and-dado joint's tongues, `members` being what is let in besides bottom and top."""
     thinnest = min([case.bottom] + ([case.top] if case.top else []) + members)
     least = min(default_length(units, 1 / 8, 3), thinnest // 2)
     tongue = max(floor_to(thinnest // 3, increment), least) if case.tongue is None else case.tongue

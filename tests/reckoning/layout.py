@@ -241,14 +241,14 @@ def place(node, front, clear, rules, split_axes=frozenset(), grid=None):
 
 
 def front_of_leaf(region, split_axes, rules):
-    """An axis no node above splits is a split with one child: floor, then sliver."""
+    """An axis no node above splits is a split with one child: floor, then remainder."""
     front = region
     for axis in {"x", "y"} - split_axes:
         size = floor_to(region.size[axis], rules.increment)
         if size <= 0:
             raise Refused(f"nothing is left for a front along {axis}")
-        sliver = region.size[axis] - size
-        start = region.at[axis] + (half(sliver) if axis == "x" else sliver)
+        remainder = region.size[axis] - size
+        start = region.at[axis] + (half(remainder) if axis == "x" else remainder)
         front = front.with_span(axis, start, start + size)
     return front
 

@@ -431,10 +431,10 @@ def add_web_frames(maker, spec):
 
 
 def make_case_joint(maker):
-    joint = {"type": maker.pick(("butt", "dado", "rabbet", "groove"))}
+    joint = {"type": maker.pick(("butt", "dado", "rabbet", "tongue-and-dado"))}
     if joint["type"] != "butt":
         maker.maybe(joint, "depth", 0.4, lambda: maker.say(maker.size(3, 10)))
-    if joint["type"] == "groove":
+    if joint["type"] == "tongue-and-dado":
         maker.maybe(joint, "tongue", 0.4, lambda: maker.say(maker.size(3, 14)))
     return joint
 

@@ -48,7 +48,7 @@ class Bank:
     case: object
     root: object
     boxes: dict  # drawer id -> Box
-    tongue: int  # of the case's grooves; 0 with another joint
+    tongue: int  # of the case's tongues; 0 with another joint
     free: int  # behind the runners of web frames
     limits: tuple  # the least and the greatest a gap may be
 
@@ -87,7 +87,7 @@ def solve(value):
         if leaf.kind == "drawer"
     }
     tongue = 0
-    if case and case.joint == "groove":
+    if case and case.joint == "tongue-and-dado":
         members = [d.thickness for node in all_nodes(root) for d in node.dividers]
         tongue = tongue_of(case, members, increment, units)
     free = free_behind(case, value, increment) if case and case.web else 0
@@ -397,8 +397,8 @@ def box_parts(identity, s, box):
     panel = sheet(f"{identity}.bottom", "box bottom", box.panel_width, box.panel_depth, s.bottom)
     return [
         part(f"{identity}.side", "box side", box.side_length, box.board_height, s.side, 2),
-        part(f"{identity}.front_end", "box front end", box.end_length, box.board_height, s.end),
-        part(f"{identity}.back_end", "box back end", box.end_length, box.back_height, s.end),
+        part(f"{identity}.box_front", "box front", box.end_length, box.board_height, s.end),
+        part(f"{identity}.box_back", "box back", box.end_length, box.back_height, s.end),
         solid if s.bottom_solid else panel,
     ]
 

@@ -61,7 +61,7 @@ const std::vector<SolveCase>& Cases() {
        {{"D1.front.width", "6 13/16"},
         {"D2.front.width", "6 13/16"},
         {"D2.cell.width", "6 3/16"},
-        {"D2.front_end.length", "4 5/32"},
+        {"D2.box_front.length", "4 5/32"},
         {"D2.box.width", "5 5/32"},
         {"D2.bottom.length", "19 7/16"},
         {"D2.box.x", "7 27/64"}}},

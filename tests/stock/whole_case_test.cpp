@@ -149,7 +149,7 @@ Cut RabbetAtEnds(const char* width, const char* depth, CutOn face) {
 // member, the divider of 1/2, is 1/6, down to 5/32.
 TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "raise": "2", "back": "none",
-    "joint": {"type": "groove"})",
+    "joint": {"type": "tongue-and-dado"})",
                                    R"(, "divider": "1/2")"))
                         .bank;
   EXPECT_EQ(bank.casework->tongue, L("5/32"));
@@ -164,9 +164,9 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   // The bottom's upper face is 2 3/4 up, the top's lower 29 1/4: the grooves end and begin there.
   const std::vector<Cut>& side = PartNamed(bank, "case.side").cuts;
   ASSERT_EQ(side.size(), 2U);
-  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4"),
+  EXPECT_EQ(side[0], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4"),
                           CutOn::kInside, CutPurpose::kCaseBottom}));
-  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4"),
+  EXPECT_EQ(side[1], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4"),
                           CutOn::kInside, CutPurpose::kCaseTop}));
 }
 
@@ -174,7 +174,7 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
 // face.
 TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
   const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
-    "joint": {"type": "groove", "tongue": "3/8"}}, "layout": {"rows": [
+    "joint": {"type": "tongue-and-dado", "tongue": "3/8"}}, "layout": {"rows": [
       {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}], "divider": "3/4"}})")
                         .bank;
   const std::vector<Divider>& members = bank.dividers;
@@ -197,7 +197,7 @@ TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
 // than half of it.
 TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
   const auto tongue = [](const char* divider) {
-    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"})",
+    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"})",
                           std::string(R"(, "divider": ")") + divider + "\""))
         .bank.casework->tongue;
   };
@@ -207,7 +207,7 @@ TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
 
 // The rails of a web frame have tongues; its runners lie along the sides.
 TEST(WholeCase, WebFramesAreLetInByTheirRails) {
-  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"},
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"},
     "web_frame": {})",
                                    R"(, "slides": {"type": "wood-runner"})"))
                         .bank;
@@ -384,16 +384,16 @@ TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
   for (const FitCase& c : {
            FitCase{"fits", R"("feet": {"height": "4"}, "worktop": {"height": "36",
                            "thickness": "1 3/4"}, "height": "30 1/4", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kPass, "as high"},
-           FitCase{"too high", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
+                   CheckCode::kFitHeight, Level::kPass, "as tall"},
+           FitCase{"too tall", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
                                "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in lower"},
-           FitCase{"too low", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
+                   CheckCode::kFitHeight, Level::kFail, "1 in shorter"},
+           FitCase{"too short", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
                               "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "2 in higher"},
+                   CheckCode::kFitHeight, Level::kFail, "2 in taller"},
            FitCase{"three that differ", R"("worktop": {"leg": "30", "height": "32",
                                         "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in off"},
+                   CheckCode::kFitHeight, Level::kFail, "by 1 in"},
            FitCase{"flush", R"("worktop": {"thickness": "1", "depth": "24 3/4"}, "height": "30",
                             "depth": "24")",
                    CheckCode::kFitDepth, Level::kPass, "flush"},

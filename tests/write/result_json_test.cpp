@@ -307,7 +307,7 @@ TEST(ResultJson, TellsWhereTheWholeCaseStands) {
   const testing::Solved s = testing::MustSolve(R"({"case": {"width": 20,
       "worktop": {"height": 36, "thickness": "1 3/4", "width": 72, "left": 2, "depth": 26},
       "feet": {"height": 4}, "stretchers": {"width": "3 1/2"},
-      "joint": {"type": "groove", "depth": "1/4", "tongue": "3/16"},
+      "joint": {"type": "tongue-and-dado", "depth": "1/4", "tongue": "3/16"},
       "face_frame": {"stile": "1 3/4", "rail": "1 1/2"}},
       "fronts": {"style": "inset"}, "drawers": [{}, {}]})");
   JsonValue root;

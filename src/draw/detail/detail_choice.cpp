@@ -226,7 +226,7 @@ class DetailRule {
     for (const std::size_t space : Different(AllSpaces(), RearKey)) {
       if (At(space).box.build.back_setback.IsZero()) continue;
       AddCorner(space, true);
-      chosen_.back().title = "BACK END";
+      chosen_.back().title = "BOX BACK";
       chosen_.back().applies_to = AppliesTo(space, RearKey);
     }
   }

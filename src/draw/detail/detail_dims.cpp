@@ -121,7 +121,7 @@ class DetailDimensions {
   // Front and front end, above the circle.
   void AddThicknesses() {
     Add(PaperSide::kAbove, {{Face(), kRunsOut, Path("front.thickness")},
-                            {space_.box.z, kRunsOut, Path("front_end.thickness")},
+                            {space_.box.z, kRunsOut, Path("box_front.thickness")},
                             {Inner(), kRunsOut}});
   }
   [[nodiscard]] Length Face() const { return space_.box.z - space_.front.thickness; }
@@ -243,7 +243,7 @@ class DetailDimensions {
     const bool rear = choice_.rear;
     const Length inner = rear ? at.end_rear : at.end_front;
     const Length outer = rear ? inner + build.end : inner - build.end;
-    const std::string end = rear ? "back_end" : "front_end";
+    const std::string end = rear ? "box_back" : "box_front";
     Add(PaperSide::kAbove,
         {{Min(inner, outer), kRunsOut, Path(end + ".thickness")}, {Max(inner, outer), kRunsOut}});
     const PaperSide open = rear ? PaperSide::kLeft : PaperSide::kRight;  // where the panel runs to
@@ -324,13 +324,13 @@ class DetailDimensions {
 
   void CornerRight(Length low, Length high, Length rear) {
     if (choice_.rear) {
-      Add(PaperSide::kRight, {{low, kRunsOut, Path("back_end.thickness")},
+      Add(PaperSide::kRight, {{low, kRunsOut, Path("box_back.thickness")},
                               {high, kRunsOut, Path("corner.back_setback")},
                               {rear, space_.box.x + space_.box.build.side}});
       return;
     }
     Add(PaperSide::kRight, {{Face(), kRunsOut, Path("front.thickness")},
-                            {low, kRunsOut, Path("front_end.thickness")},
+                            {low, kRunsOut, Path("box_front.thickness")},
                             {high, kRunsOut}});
   }
 

@@ -64,7 +64,7 @@ class ExplodedDrawing {
     view_.map = {{0, 0}, scale_};
     const std::string id = ToText(space_.id);
     view_.name = "drawer-d" + std::to_string(space_.id.number);
-    view_.title = "DRAWER " + id + " TAKEN APART";
+    view_.title = "DRAWER " + id + " EXPLODED";
     const Spacing by = SpacingOf(space_.box);
     std::vector<Cuboid> moved;
     for (const SolidPart& part : parts_) moved.push_back(MovedOut(part, by));
@@ -83,9 +83,9 @@ class ExplodedDrawing {
     return AddViewGroup(view_, id, std::move(title), depth);
   }
 
-  // The ways the parts go in, below everything: from two corners of each to where they belong.
+  // Assembly lines, below everything: from two corners of each to where they belong.
   void AddPaths(const std::vector<Cuboid>& moved) {
-    SheetGroup& group = Group("paths", "The ways the parts go in", 0);
+    SheetGroup& group = Group("paths", "Assembly lines", 0);
     for (std::size_t i = 0; i < parts_.size(); ++i) {
       const Cuboid& home = parts_[i].box;
       for (const bool second : {false, true}) {

@@ -58,8 +58,8 @@ std::string_view PurposeWords(const Cut& cut) {
     case CutPurpose::kBoxBottom:
       return ", for the bottom";
     case CutPurpose::kBoxCorner:
-      if (cut.from == CutFrom::kEachEnd) return ", to the line drawn";
-      return cut.from == CutFrom::kFrontEnd ? ", for the front end" : ", for the back end";
+      if (cut.from == CutFrom::kEachEnd) return ", to the baseline";
+      return cut.from == CutFrom::kFrontEnd ? ", for the box front" : ", for the box back";
     case CutPurpose::kCaseBottom:
       return ", for the case bottom";
     case CutPurpose::kCaseTop:
@@ -87,7 +87,7 @@ std::string_view PurposeWords(const Cut& cut) {
 std::string EdgeCutSize(const Cut& cut, Unit unit) {
   const auto in = [unit](Length length) { return FormatLength(length, unit); };
   return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
-         " below the upper face";
+         " below the top face";
 }
 
 }  // namespace
@@ -111,9 +111,9 @@ std::string PartKindCount(const Bank& bank, const PartKind& kind) {
     out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
            std::to_string(kind.mirrored) + " mirrored (right)";
   } else if (part.count == 2 && Facts(part.role).in_pairs) {
-    out += ", left and right alike";
+    out += ", left and right identical";
   } else if (kind.count > 1) {
-    out += " alike";
+    out += " identical";
   }
   return out;
 }
@@ -124,7 +124,7 @@ std::string PartKindMaterial(const Part& part) {
   if (!out.empty()) out += ", ";
   const bool across = part.grain == Grain::kHorizontal;
   out += out.empty() ? "Grain " : "grain ";
-  out += across ? "left to right" : "upright";
+  out += across ? "horizontal" : "vertical";
   return out;
 }
 
@@ -133,7 +133,10 @@ std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
   for (const Cut& cut : part.cuts) {
     std::string line(JointName(cut.kind));
     const bool top = cut.purpose == CutPurpose::kCaseTop;
-    line += top ? std::string_view(" along the upper end") : PlaceName(cut.from);
+    const bool bottom = cut.purpose == CutPurpose::kCaseBottom;
+    line += top      ? std::string_view(" along the top end")
+            : bottom ? std::string_view(" along the lower end")
+                     : PlaceName(cut.from);
     line += PurposeWords(cut);
     if (cut.face == CutOn::kInnerEdge) line += EdgeCutSize(cut, unit);
     if (cut.purpose == CutPurpose::kTongue) {
@@ -154,7 +157,7 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
     ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
   }
   const bool side = part.role == PartRole::kCaseSide;
-  const std::string dados = std::string(SeatKind(bank)) + "s for ";
+  const std::string dadoes = "dadoes for ";
   const auto whom = [&](const std::set<NumberedId>& face) {
     // Alike parts of different numbers take members of different numbers.
     if (kind.parts.size() == 1) return RunTogether(face);
@@ -163,16 +166,16 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
   std::vector<std::string> lines;
   if (!ids[0].empty()) {
     const bool lies = seats[0].upright;
-    lines.push_back(dados + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.push_back(dadoes + whom(ids[0]) + (lies ? ", measured from the left end" : ""));
     lines.back()[0] = static_cast<char>(lines.back()[0] - 'a' + 'A');
   }
   // Its inside face, with its left end at the left, is seen from below.
   if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
   if (ids[1].empty()) {
-    if (side) lines.emplace_back("None of these in the right side");
+    if (side) lines.emplace_back("Left side only");
   } else if (!BothFacesAlike(seats)) {
-    lines.push_back((side ? "Right side: " : "Other face: ") + dados + whom(ids[1]) +
-                    (side ? " instead" : "") + ", set out on the case");
+    lines.push_back((side ? "Right side: " : "Other face: ") + dadoes + whom(ids[1]) +
+                    (side ? " instead" : "") + ", laid out on the case");
   } else if (!side) {
     lines.push_back("Other face the same, for " + whom(ids[1]));
   }

@@ -174,7 +174,7 @@ class TableMaker {
       edges[{overlap.size}][static_cast<std::size_t>(overlap.edge)].push_back(id);
     }
     for (auto& [size, sized] : map) sized.things = EdgesListed(edges[size]);
-    AddSection("OVERLAP PAST THE OPENING", map, {});
+    AddSection("OVERLAY", map, {});
   }
 
   // "D1–D3 left and right": neighbors in the list with the same fronts share them.

@@ -91,25 +91,25 @@ class Depths {
   void Ends(const std::string& id, const Box& box, const StickPlace& front,
             const StickPlace& rear) {
     const BoxBuild& build = box.build;
-    const std::string end = Under(id, "front_end.thickness");
+    const std::string end = Under(id, "box_front.thickness");
     const StickPlace in_front = front.Plus(build.end, end);
-    const StickPlace back_end =
+    const StickPlace box_back =
         build.back_setback.IsZero()
             ? rear
             : rear.Minus(build.back_setback, Under(id, "corner.back_setback"));
-    const StickPlace in_back = back_end.Minus(build.end, Under(id, "back_end.thickness"));
+    const StickPlace in_back = box_back.Minus(build.end, Under(id, "box_back.thickness"));
     book_.Edge(kBox, in_front, id, "inside front");
     book_.Edge(kBox, in_back, id, "inside rear");
-    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "rear", "box back end");
+    if (!build.back_setback.IsZero()) book_.Edge(kBox, box_back, id, "rear", "box back");
     if (Facts(build.joint).lap) {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
-    Panel(id, box, in_front, in_back, back_end);
+    Panel(id, box, in_front, in_back, box_back);
   }
 
   void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
-             const StickPlace& in_back, const StickPlace& back_end) {
+             const StickPlace& in_back, const StickPlace& box_back) {
     const BoxBuild& build = box.build;
     if (!Facts(build.fit).cut) return;  // flush with the box
     const std::string word = Facts(build.fit).set_up ? "groove" : "rabbet";
@@ -125,7 +125,7 @@ class Depths {
     const std::string size = Under(id, "box.panel_depth");
     const StickPlace panel =
         build.open_back
-            ? back_end.Minus(box.panel_depth, size)
+            ? box_back.Minus(box.panel_depth, size)
             : in_front.Plus(HalfBelow(box.inside_depth), Under(id, "box.inside_depth / 2"))
                   .Minus(HalfBelow(box.panel_depth), size + " / 2");
     book_.Edge(kBox, panel, id, "front", "box bottom");

@@ -53,15 +53,15 @@ class Heights {
     if (!c.feet.IsZero()) {
       book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet.height"), "", "floor, under the feet");
     }
-    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
+    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, underside");
     if (c.frame) {
       book_.Edge(kCase, low, "", "case bottom, upper face");
-      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, under");
+      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, underside");
       if (c.top_none) book_.Edge(kCase, {c.height, "case.height"}, "", "case top");
     }
     if (Facts(c.joint).tongue) {
-      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
-      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "dado");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper dado");
     } else if (Facts(c.joint).cut.has_value()) {
       const std::string word(Facts(c.joint).word);
       Groove(raise, low, "", word);
@@ -85,12 +85,12 @@ class Heights {
     book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
   }
 
-  // What a divider takes in the sides: its tongue's groove, else all its thickness.
+  // What a divider takes in the sides: its tongue's dado, else all its thickness.
   void LetIn(const std::string& id, const StickPlace& bottom, const StickPlace& top) {
     if (!bank_.casework || !Facts(bank_.casework->joint).tongue) {
       return book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
     }
-    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "groove");
+    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "dado");
   }
 
   void Member(const Divider& member) {
@@ -131,7 +131,7 @@ class Heights {
     if (!fit.set_up) return book_.Edge(kBox, upper, id, "rabbet top");
     book_.Edge(kBox, lower, id, "groove bottom");
     book_.Edge(kBox, upper, id, "groove top");
-    if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
+    if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back");
   }
 
   const Bank& bank_;

@@ -93,7 +93,7 @@ class Widths {
         return Cut(kCase, left, right);
       }
       const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
-      book_.Edge(kCase, groove, id, "groove right");
+      book_.Edge(kCase, groove, id, "dado right");
       return Cut(kCase, left, groove);
     }
     if (IsWebFrame(bank_, member)) return;
@@ -114,14 +114,14 @@ class Widths {
     Panel(id, box, left, in_left, in_right);
     if (Facts(build.joint).depth) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "left",
-                 "box end");
+                 "box front/back");
       book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id, "right",
-                 "box end");
+                 "box front/back");
     }
     if (Facts(space.slide.type).place == SlidePlace::kUnderMiddle) {
       const StickPlace center = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
-      book_.Line(kBox, center, id, "guide centre");
-      book_.Line(kCase, center, id, "guide centre");
+      book_.Line(kBox, center, id, "guide center");
+      book_.Line(kCase, center, id, "guide center");
     }
   }
 
