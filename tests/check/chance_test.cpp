@@ -91,6 +91,7 @@ TEST(Chance, IsExactWhereGapsShareNothing) {
   one.greatest = Length::Millimeters(2);
   StackUp stack;
   stack.nominal = Length::Millimeters(1);
+  stack.greatest = one.greatest;
   stack.contributors.emplace_back().tolerance = Length::Millimeters(3);  // sigma 1
   one.stacks.push_back(stack);
   EXPECT_NEAR(ChanceOfAll(one).value, .6827, .00005);

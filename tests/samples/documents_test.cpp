@@ -199,7 +199,8 @@ TEST(Reference, TellsEveryKeyOfTheResult) {
     for (std::size_t at = 0; (at = told.out.find("\":", at)) != std::string::npos; ++at) {
       const std::size_t begin = told.out.rfind('"', at - 1);
       const std::string key = told.out.substr(begin + 1, at - begin - 1);
-      if (key.empty()) continue;
+      // A quotation mark inside a message is no end of a key.
+      if (key.empty() || key.ends_with('\\')) continue;
       ++count;
       EXPECT_THAT(text, HasSubstr("`" + key + "`")) << spec;
     }
