@@ -2,6 +2,7 @@
 #ifndef TILLWRIGHT_CHECK_MEASURED_PARTS_H_
 #define TILLWRIGHT_CHECK_MEASURED_PARTS_H_
 
+#include <functional>
 #include <map>
 #include <string_view>
 #include <vector>

@@ -12,6 +12,7 @@
 #ifndef TILLWRIGHT_DIMENSION_FORMULA_H_
 #define TILLWRIGHT_DIMENSION_FORMULA_H_
 
+#include <algorithm>
 #include <charconv>
 #include <optional>
 #include <string>

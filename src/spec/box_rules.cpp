@@ -1,5 +1,6 @@
 #include "spec/box_rules.h"
 
+#include <algorithm>
 #include <functional>
 
 #include "spec/kinds.h"

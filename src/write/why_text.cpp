@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "text/utf8_width.h"
 #include "tillwright/dimensions.h"

@@ -2,6 +2,7 @@
 // lines of the spec and the defaults: walked over all specs and random ones.
 #include <gtest/gtest.h>
 
+#include <cstdio>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>

@@ -1,5 +1,7 @@
 #include "draw/view_numbers.h"
 
+#include <algorithm>
+
 #include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
