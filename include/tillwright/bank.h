@@ -56,6 +56,8 @@ struct BoxBuild {
   bool open_back = false;
   Length clear_below, clear_above;
   std::string side_material, end_material, bottom_material;
+
+  friend bool operator==(const BoxBuild&, const BoxBuild&) = default;
 };
 
 struct Slide {
@@ -121,9 +123,11 @@ struct Gap {
   Length at;        // where it begins along the axis
   Length size;
   Length begin, end;  // the stretch of the other axis where the two face one another
+  int behind = -1;    // overlay: the member whose edge shows in it, into Bank::dividers
 };
 
-// How far an overlay front covers the case beyond the opening's edge; may be negative.
+// How far an overlay front covers the case beyond the opening's edge; may be negative. Under a
+// worktop there is no edge to cover, but a gap.
 struct Overlap {
   int space = 0;  // index into Bank::spaces
   Edge edge = Edge::kTop;
@@ -155,15 +159,6 @@ enum class PartRole : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(PartRole role);
 
-enum class CutKind : std::uint8_t {
-  kGroove,
-  kRabbet,
-  kDado,
-  kHalfBlindDovetail,
-  kThroughDovetail,
-  kFinger,
-  kTenon
-};
 [[nodiscard]] std::string_view ToText(CutKind kind);
 
 enum class CutFrom : std::uint8_t {
@@ -190,6 +185,21 @@ enum class CutOn : std::uint8_t {
 };
 [[nodiscard]] std::string_view ToText(CutOn face);
 
+// What a cut takes, or what it leaves.
+enum class CutPurpose : std::uint8_t {
+  kBoxBottom,   // takes a box's bottom
+  kBoxCorner,   // joins a box's sides and ends
+  kCaseBottom,  // takes the case's bottom,
+  kCaseTop,     // its top, or the stretchers in its place,
+  kCaseBack,    // and its back
+  kMember,      // takes a divider or partition
+  kTongue,      // leaves a tongue at the part's end
+  kWebRunner,   // in a web frame's rail: takes the runners' tenons
+  kTenon,       // leaves a tenon at a runner's end
+  kToeKick,     // the notch for the foot
+  kPull         // a bore for a pull's bolt
+};
+
 // One channel or step: `offset` from the named edge to its near side, then `width`, and `depth`
 // into the face.
 struct Cut {
@@ -197,6 +207,7 @@ struct Cut {
   CutFrom from = CutFrom::kLowerEdge;
   Length offset, width, depth;
   CutOn face = CutOn::kInside;
+  CutPurpose purpose = CutPurpose::kMember;
   friend constexpr bool operator==(const Cut&, const Cut&) = default;
 };
 
@@ -212,6 +223,7 @@ struct Part {
   int space = -1;    // index into Bank::spaces, or
   int divider = -1;  // index into Bank::dividers, or neither: a part of the case
   int takes = -1;    // runners let in for a partition: its index into Bank::dividers
+  bool ahead = false;  // the front rail of a web frame, of a wood of its own
   int count = 1;
   Length length, width, thickness;  // length along the grain; without a grain the longer side
   Grain grain = Grain::kNone;       // as the part stands in the piece
@@ -227,10 +239,13 @@ struct FaceFrame {
   Length blocking;  // height of the blocks behind the stiles
   std::string material;
 };
-// Dividers made as frames: widths of rails and runners, length of the runners' tenons.
+// Dividers made as frames: widths of rails and runners, length of the runners' tenons, and the room
+// behind the rear ones; or open rails, without runners.
 struct WebFrame {
-  Length rail, runner, tenon;
+  Length rail, runner, tenon, free;
+  std::optional<OpenRails> open;
   std::string material;
+  std::optional<std::string> front;  // of the front rails, where it is another
 };
 // The worktop over the case; width and depth zero where they are not given.
 struct Worktop {
@@ -272,19 +287,44 @@ struct CaseBuild {
   Length side_in, low_in, high_in;  // sides, bottom and top, beyond the opening's edges
   Length front_in;                  // the sides' front edges, behind the opening's front
 
+  // Whether a worktop, and no edge of the case, is over the fronts.
+  [[nodiscard]] bool UnderWorktop() const { return top_none && !frame; }
   // The edge that fronts cover: of the case's stock, or its face frame's; zero at a top that is
   // none.
   [[nodiscard]] Length EdgeAt(Edge edge) const;
   // How wide the channel is that takes a member so thick.
-  [[nodiscard]] Length SeatWidth(Length member) const {
-    return joint == CaseJoint::kGroove ? tongue : member;
-  }
+  [[nodiscard]] Length SeatWidth(Length member) const { return tongue.IsZero() ? member : tongue; }
+  // How far the back goes into the sides.
+  [[nodiscard]] Length BackEntry() const { return back_lap + back_depth; }
 };
 
 // A block of space: its left, lower and front faces, then its sizes.
 struct Block {
   Length x, y, z;
   Length width, height, depth;
+};
+
+// To the right, upward, to the rear.
+enum class JobAxis : std::uint8_t { kX, kY, kZ };
+inline constexpr std::array kJobAxes{JobAxis::kX, JobAxis::kY, JobAxis::kZ};
+
+[[nodiscard]] constexpr Length SizeAlong(const Block& block, JobAxis axis) {
+  if (axis == JobAxis::kX) return block.width;
+  return axis == JobAxis::kY ? block.height : block.depth;
+}
+
+// Along one of the job's axes, or against it.
+struct JobWay {
+  JobAxis axis = JobAxis::kX;
+  bool against = false;
+  friend constexpr bool operator==(const JobWay&, const JobWay&) = default;
+};
+
+// How the drawn face of a part lies in the job: where its right, its upper side and the way into
+// the wood point. The drawn face is the one the cuts are laid out on.
+struct PartFrame {
+  JobWay right{}, up{}, into{};
+  friend constexpr bool operator==(const PartFrame&, const PartFrame&) = default;
 };
 
 // A part of the case beyond its sides, bottom, top, back and plain members, where it stands, with
@@ -295,6 +335,7 @@ struct CasePiece {
   int divider = -1;  // web frames and what stands before members: index into Bank::dividers
   Block block;
   int takes = -1;              // runners: the partition that they are cut for, in Bank::dividers
+  bool ahead = false;          // the front rail of a web frame, of a wood of its own
   std::vector<Cut> cuts = {};  // for it
 };
 
@@ -303,8 +344,9 @@ struct SolveNote {
   enum class Kind : std::uint8_t {
     kDoesNotClose,  // all sizes exact, and `amount` is left over (negative: too long)
     kFirstMoved,    // bounds moved the first size of an arithmetic graduation
-    kOutOfLine,     // slivers put outer edges of fronts above one another out of line
-    kNoDivider      // "none" took away what a slide stands on
+    kOutOfLine,     // remainders put outer edges of fronts above one another out of line
+    kNoDivider,     // "none" took away what a slide stands on
+    kTwoSizes       // equal fronts of two sizes; all of one they would leave `amount`
   } kind = Kind::kDoesNotClose;
   std::string subject;
   Length amount;
@@ -319,7 +361,7 @@ struct Bank {
   FrontStyle style = FrontStyle::kOverlay;
   FrontMatch match = FrontMatch::kNone;
   std::optional<CaseBuild> casework;
-  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before slivers
+  std::array<Length, 4> overlay;  // by Edge, overlay fronts: as asked, before remainders
   std::vector<Space> spaces;      // leaves in reading order
   std::vector<Divider> dividers;
   std::vector<CasePiece> pieces;

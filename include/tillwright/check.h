@@ -6,6 +6,7 @@
 #ifndef TILLWRIGHT_CHECK_H_
 #define TILLWRIGHT_CHECK_H_
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +25,7 @@ enum class CheckCode : std::uint8_t {
   kGap,             // every gap within its least and greatest
   kOverlay,         // an overlay no larger than the case edge it covers
   kMeet,            // neighbors sharing an edge do not meet
+  kBare,            // no slot into the case beside a front
   kOutOfLine,       // outer edges of fronts above one another in line
   kGraduation,      // the graduation came out as asked
   kSupport,         // drawers have something to hang on or stand on
@@ -48,6 +50,7 @@ enum class CheckCode : std::uint8_t {
   kSlideLoad,       // slides rated for what they carry (an estimate)
   kBottomMoves,     // a solid bottom is free to move (an estimate)
   kFrontMoves,      // a solid front is free to move (an estimate)
+  kBoxMoves,        // solid sides and fronts have room to swell in height (an estimate)
   kTipping,         // the case stands with its drawers open (an estimate)
   kFitHeight,       // case and feet as high as the worktop's own legs
   kFitDepth,        // fronts flush with the worktop's edge
@@ -66,8 +69,59 @@ enum class CheckCode : std::uint8_t {
   kRefit           // what is made already can be kept
 };
 inline constexpr CheckCode kLastOfBank = CheckCode::kCaseMovement;
-inline constexpr CheckCode kLastCheckCode = CheckCode::kRefit;
-// "slide-clearance"
+
+// The words of the codes, in their order. specs/README.md tells what each looks at.
+struct CheckRow {
+  CheckCode kind;
+  std::string_view word;
+};
+inline constexpr std::array kChecks{
+    CheckRow{CheckCode::kClosure, "closure"},
+    CheckRow{CheckCode::kGap, "gap"},
+    CheckRow{CheckCode::kOverlay, "overlay"},
+    CheckRow{CheckCode::kMeet, "meet"},
+    CheckRow{CheckCode::kBare, "bare"},
+    CheckRow{CheckCode::kOutOfLine, "out-of-line"},
+    CheckRow{CheckCode::kGraduation, "graduation"},
+    CheckRow{CheckCode::kSupport, "support"},
+    CheckRow{CheckCode::kBoxWidth, "box-width"},
+    CheckRow{CheckCode::kBoxHeight, "box-height"},
+    CheckRow{CheckCode::kBoxDepth, "box-depth"},
+    CheckRow{CheckCode::kLeastHeight, "least-height"},
+    CheckRow{CheckCode::kSlideDepth, "slide-depth"},
+    CheckRow{CheckCode::kSlideBox, "slide-box"},
+    CheckRow{CheckCode::kSlideClearance, "slide-clearance"},
+    CheckRow{CheckCode::kSideThickness, "side-thickness"},
+    CheckRow{CheckCode::kBottomFit, "bottom-fit"},
+    CheckRow{CheckCode::kGrooveDepth, "groove-depth"},
+    CheckRow{CheckCode::kGrooveUnder, "groove-under"},
+    CheckRow{CheckCode::kGrooveJoint, "groove-joint"},
+    CheckRow{CheckCode::kRabbetDepth, "rabbet-depth"},
+    CheckRow{CheckCode::kTongue, "tongue"},
+    CheckRow{CheckCode::kFrontScrew, "front-screw"},
+    CheckRow{CheckCode::kSlideScrew, "slide-screw"},
+    CheckRow{CheckCode::kPocketScrew, "pocket-screw"},
+    CheckRow{CheckCode::kBottomSag, "bottom-sag"},
+    CheckRow{CheckCode::kSlideLoad, "slide-load"},
+    CheckRow{CheckCode::kBottomMoves, "bottom-moves"},
+    CheckRow{CheckCode::kFrontMoves, "front-moves"},
+    CheckRow{CheckCode::kBoxMoves, "box-moves"},
+    CheckRow{CheckCode::kTipping, "tipping"},
+    CheckRow{CheckCode::kFitHeight, "fit-height"},
+    CheckRow{CheckCode::kFitDepth, "fit-depth"},
+    CheckRow{CheckCode::kCaseMovement, "case-movement"},
+    CheckRow{CheckCode::kGapTolerance, "gap-tolerance"},
+    CheckRow{CheckCode::kGapSeason, "gap-season"},
+    CheckRow{CheckCode::kGapMeasured, "gap-measured"},
+    CheckRow{CheckCode::kGapTaper, "gap-taper"},
+    CheckRow{CheckCode::kCover, "cover"},
+    CheckRow{CheckCode::kMoisture, "moisture"},
+    CheckRow{CheckCode::kLimitsCross, "limits"},
+    CheckRow{CheckCode::kBoxMeasured, "box-measured"},
+    CheckRow{CheckCode::kDepthMeasured, "depth-measured"},
+    CheckRow{CheckCode::kShims, "shims"},
+    CheckRow{CheckCode::kRefit, "refit"},
+};
 [[nodiscard]] std::string_view ToText(CheckCode code);
 
 // A figure that is no length, and what it is held against.

@@ -7,6 +7,9 @@
 #ifndef TILLWRIGHT_DRAW_H_
 #define TILLWRIGHT_DRAW_H_
 
+#include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -14,19 +17,31 @@
 
 #include "tillwright/bank.h"
 #include "tillwright/gap_check.h"
+#include "tillwright/paper.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
+#include "tillwright/words.h"
 
 namespace tillwright {
 
-// What can be asked for: "front", "side", "plan", "details", "parts", "overview".
-[[nodiscard]] std::span<const std::string_view> ViewNames();
-// "A4", "A3", "Letter", "Tabloid".
-[[nodiscard]] std::span<const std::string_view> PaperNames();
+// What a drawing of a bank is made of, in the order in which it is laid on sheets.
+enum class ViewKind : std::uint8_t {
+  kFront,     // elevation
+  kSide,      // section from front to back, beside the elevation
+  kPlan,      // section through one drawer, from above
+  kSizes,     // a table: every box, and what the elevation has no room for
+  kDetails,   // places that the scale of the others hides
+  kOverview,  // the piece as it will look, and one drawer taken apart
+  kParts,     // each kind of part with its cuts
+};
+template <>
+std::span<const std::string_view> Words<ViewKind>();
+template <>
+std::span<const std::string_view> Words<Paper>();
 
 struct DrawOptions {
-  std::vector<std::string> views;  // of ViewNames(); empty: all
-  std::string paper;               // of PaperNames(); empty: Letter for inches, A4 for millimeters
+  std::vector<ViewKind> views;  // empty: all; kFront brings kSizes unless key sizes will do
+  std::optional<Paper> paper;   // UsualPaper() unless given
   std::string scale;          // of elevation, section and plan: "1:8"; empty: the largest that fits
   std::string date;           // for the title block, as given; empty: none
   bool all_sizes = true;      // false: key sizes only
@@ -37,13 +52,14 @@ struct DrawOptions {
 [[nodiscard]] bool IsScale(std::string_view text);
 
 struct Drawings {
-  std::vector<Sheet> views;   // each alone on paper of its own size
-  std::vector<Sheet> sheets;  // all of them composed, with borders and title blocks
-  std::string fault;          // why there are none; empty when all is well
+  std::vector<Sheet> views;          // each alone on paper of its own size
+  std::vector<std::size_t> on_page;  // those of them that a page which leads through a job shows
+  std::vector<Sheet> sheets;         // all of them composed, with borders and title blocks
+  std::string fault;                 // why there are none; empty when all is well
 };
 
-// REQUIRES: the options hold names of the lists above and a scale that IsScale() takes. A scale at
-// which a view does not fit the paper is a fault.
+// REQUIRES: a scale that IsScale() takes, or none. A scale at which a view does not fit the paper
+// is a fault.
 [[nodiscard]] Drawings DrawBank(const Bank& bank, const DrawOptions& options,
                                 const TextMetrics& metrics);
 

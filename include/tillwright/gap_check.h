@@ -88,7 +88,8 @@ struct StackUp {
   double humid_mm = 0;
   HalfLength measured;           // size as measured; as planned when nothing was measured
   double least_to_leave_mm = 0;  // made today, this gap still keeps the least in the humid season
-  Length taper;                  // inset, at the opening: how much wider at the upper or right end
+  Length taper;  // at the opening or a worktop: how much wider at the upper or right end
+  std::optional<Length> greatest;  // its limit; none where the edge of a member shows in the gap
   std::optional<ShimSet> shims;  // when spacers are on hand; gaps only
   Level verdict = Level::kPass;
 };

@@ -9,9 +9,11 @@
 // of picometers (1/3 in) is refused with the two nearest that are; one past 100 m is refused.
 // Nothing rounds and no floating point is involved.
 //
-// Showing. Inches: mixed fractions to the nearest 1/64, led by "≈ " only when not exact.
+// Showing. Inches: mixed fractions; one that is no whole 64th but a whole 512th as that (1/128), any
+// other to the nearest 1/64 and led by "≈ " where it is less than a quarter of that away, else, and
+// below 1/64, as a decimal with four places, led by "≈ " too.
 // Millimeters: the exact decimal without trailing zeros.
-//   (1) ParseLength(FormatInches(x)) == x for every x on the 1/64 in grid.
+//   (1) ParseLength(FormatInches(x)) == x for every x on the 1/512 in grid.
 //   (2) ParseLength(FormatMillimeters(x)) == x for every x.
 #ifndef TILLWRIGHT_LENGTH_TEXT_H_
 #define TILLWRIGHT_LENGTH_TEXT_H_
@@ -45,7 +47,8 @@ struct ParsedLength {
 [[nodiscard]] ParsedLength ParseLength(std::string_view text, Unit unit);
 
 // A mixed number of inches: sign, whole part, and numerator/denominator in lowest terms (0/1 when
-// there is no fraction). `exact` is false when the length was rounded to the nearest 1/64.
+// there is no fraction). `exact` is false when the length is no whole 512th and was rounded to the
+// nearest 1/64.
 struct InchParts {
   bool negative = false;
   std::int64_t whole = 0;
@@ -55,7 +58,7 @@ struct InchParts {
 };
 [[nodiscard]] InchParts ToInchParts(Length value);
 
-[[nodiscard]] std::string FormatInches(Length value);               // 15 3/8, 3/4, 0, ≈ 1/64
+[[nodiscard]] std::string FormatInches(Length value);               // 15 3/8, 3/4, 0, 1/128, ≈ 3 15/16
 [[nodiscard]] std::string FormatMillimeters(Length value);          // 390.525
 [[nodiscard]] std::string FormatLength(Length value, Unit unit);    // one of the two, no unit mark
 [[nodiscard]] std::string FormatWithUnit(Length value, Unit unit);  // 15 3/8 in, 390.525 mm

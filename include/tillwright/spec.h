@@ -53,7 +53,19 @@ enum class BottomFit : std::uint8_t { kGroove, kRabbet, kApplied };
 enum class Graduation : std::uint8_t { kEqual, kShares, kArithmetic, kGeometric };
 enum class CaseJoint : std::uint8_t { kButt, kDado, kRabbet, kGroove };
 enum class CaseFixing : std::uint8_t { kPocketScrews, kDowels, kGlue };
+// What a web frame that has no runners is left with: rails at the front, or at front and rear.
+enum class OpenRails : std::uint8_t { kFront, kBoth };
 enum class BackFit : std::uint8_t { kRabbet, kGroove, kApplied, kNone };
+// What a joint or channel is cut as.
+enum class CutKind : std::uint8_t {
+  kGroove,
+  kRabbet,
+  kDado,
+  kHalfBlindDovetail,
+  kThroughDovetail,
+  kFinger,
+  kTenon
+};
 enum class Setting : std::uint8_t { kSpaced, kCenterd };
 enum class SawnCut : std::uint8_t { kFlat, kQuarter };
 enum class Held : std::uint8_t { kMiddle, kBottom };
@@ -119,8 +131,9 @@ struct FaceFrameSpec {  // stiles and rails on the front of the case
 struct WebFrameSpec {  // dividers made as frames of rails and runners
   bool typed = false;
   Place place;
-  Entry<Length> rail, runner, tenon;
-  Entry<std::string> material;
+  Entry<Length> rail, runner, tenon, free;
+  Entry<OpenRails> rails;  // typed: rails and no runners
+  Entry<std::string> material, front;
 };
 
 struct WorktopSpec {  // what the case stands under
@@ -251,6 +264,7 @@ struct GraduateSpec {
   std::vector<Entry<Rational>> shares;
   Place shares_place;
   bool shares_typed = false;
+  Entry<bool> alike{false};  // equal: all of one size, the remainder left at the ends
   Place place;
 };
 

@@ -24,6 +24,7 @@
 
 #include "tillwright/bank.h"
 #include "tillwright/length.h"
+#include "tillwright/paper.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
@@ -44,7 +45,7 @@ struct StickMark {
   std::string part;              // "front", "web rail": of what it is an edge; may be empty
   std::string what;              // "top", "groove top"
   // For each id (once when there is none) the sum of dimensions that gives `at`, in the names that
-  // drawings use, with " + " and " - " between: "case.floor + D1.box.y + D1.groove.up". A term may
+  // drawings use, with " + " and " - " between: "case.base + D1.box.y + D1.groove.up". A term may
   // end in " / 2" (the lower half of an odd count), or be a plain length such as "37 mm". "0" is
   // the datum itself.
   std::vector<std::string> sums;
@@ -89,10 +90,11 @@ struct ScrewRow {
 enum class StickUnits : std::uint8_t { kOwn, kInch, kMillimeter, kBoth };
 
 struct StickOptions {
-  std::string paper;         // of StickPaperNames(); empty: Letter for inches, A4 for millimeters
-  double margin = 10;        // mm, of the paper; [0, 40]
-  double roll_width = 0;     // mm, paper "roll"; 0: as wide as the stick needs
-  double max_length = 5080;  // mm, longest page of a roll; at most what a PDF page may be
+  std::optional<Paper> paper;  // UsualPaper() unless given
+  bool roll = false;           // one long page a stick instead
+  double margin = 10;          // mm, of the paper; [0, 40]
+  double roll_width = 0;       // mm, of a roll; 0: as wide as the stick needs
+  double max_length = 5080;    // mm, longest page of a roll; at most what a PDF page may be
   double correct_x = 1;  // what is drawn across is stretched by this: true / measured; [0.9, 1.1]
   double correct_y = 1;
   std::vector<StickLane> lanes;  // empty: all
@@ -103,9 +105,6 @@ struct StickOptions {
   bool sticks = true;  // false: templates only
   bool templates = true;
 };
-
-// "A4", "A3", "Letter", "Tabloid", "roll".
-[[nodiscard]] std::span<const std::string_view> StickPaperNames();
 
 // The sticks of a bank: heights, widths and depths, further ones for columns and rows that differ,
 // and one for the length of a worktop. Together they bear every part, gap and cut. Never empty.
@@ -149,7 +148,7 @@ struct StickSheets {
   std::string fault;  // why there are none; empty when all is well
 };
 
-// REQUIRES: a paper of StickPaperNames() or none, figures within their ranges. A paper too small to
+// REQUIRES: figures within their ranges. A paper too small to
 // hold a piece is a fault.
 [[nodiscard]] StickSheets DrawSticks(const Bank& bank, const StickOptions& options,
                                      const TextMetrics& metrics);

@@ -32,7 +32,7 @@ struct StockPart {
   Length length;      // finished
   Length width;
   std::int64_t count = 1;
-  int staves = 1;  // boards glued side by side to make one
+  int boards = 1;  // boards glued side by side to make one
 };
 
 // Fronts that are cut out of one piece of this stock in their order, so that the grain runs on. A

@@ -31,6 +31,8 @@ struct TraceNode {
     kHalfBelow,  // half of left, rounded down to a picometer
     kHalfAbove,  // the other half
     kPartBelow,  // left / factor, rounded down to a picometer
+    kGreater,    // the greater of left and right
+    kLesser,     // the lesser
     kSame        // a second name for left
   };
   Kind kind = Kind::kTyped;
@@ -46,16 +48,14 @@ class Trace {
  public:
   // Adds a node and returns its index.
   int Add(TraceNode node);
-  // Names a node as a dimension; a node that has a name already gets a second one.
+  // Names a node as a dimension; a node that has another name already gets a second one.
   int Name(int node, std::string path);
   // The node of a dimension, or -1.
   [[nodiscard]] int Find(std::string_view path) const;
   [[nodiscard]] const TraceNode& At(int node) const {
     return nodes_[static_cast<std::size_t>(node)];
   }
-  // True for dimensions (as against entries and choices, whose name is only a label).
-  [[nodiscard]] bool IsDimension(int node) const;
-  // Every dimension's path, in order.
+  // The path of every dimension that has been named, in order.
   [[nodiscard]] std::vector<std::string> Paths() const;
 
  private:

@@ -38,6 +38,8 @@ std::span<const std::string_view> Words<CaseJoint>();
 template <>
 std::span<const std::string_view> Words<CaseFixing>();
 template <>
+std::span<const std::string_view> Words<OpenRails>();
+template <>
 std::span<const std::string_view> Words<BackFit>();
 template <>
 std::span<const std::string_view> Words<Setting>();

@@ -70,11 +70,11 @@ struct NamedText {
 [[nodiscard]] std::string StockJson(const StockPlan& plan);
 
 // How the dimension `path` came about, down to lines of the spec and defaults. The path may carry
-// the `_mm` of the result's keys. Empty when there is no such dimension.
-[[nodiscard]] std::string WhyText(const Trace& trace, std::string_view path, Unit unit,
+// the `_mm` of the result's keys. Empty when there is no such dimension (dimensions.h).
+[[nodiscard]] std::string WhyText(const Bank& bank, Trace& trace, std::string_view path,
                                   std::string_view file, std::string_view text);
-// The dimensions whose paths are nearest to `path`, best first.
-[[nodiscard]] std::vector<std::string> NearestPaths(const Trace& trace, std::string_view path);
+// The three dimensions whose paths are nearest to `path`, best first.
+[[nodiscard]] std::vector<std::string> NearestPaths(const Bank& bank, std::string_view path);
 
 // The JSON Schema (draft 2020-12) of the spec, and a starter spec that solves.
 [[nodiscard]] std::string SpecSchema();

@@ -1,5 +1,6 @@
 #include "tillwright/bank.h"
 
+#include "bank/part_roles.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -9,52 +10,6 @@ std::string Numbered(char letter, int number) {
   std::string text(1, letter);
   text += std::to_string(number);
   return text;
-}
-
-// What a part is called after its owner: ".side", or nothing for a member that is its own part.
-std::string_view PartSuffix(PartRole role) {
-  switch (role) {
-    case PartRole::kFront:
-      return ".front";
-    case PartRole::kBoxSide:
-    case PartRole::kCaseSide:
-      return ".side";
-    case PartRole::kBoxFront:
-      return ".front_end";
-    case PartRole::kBoxBack:
-      return ".back_end";
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseBottom:
-      return ".bottom";
-    case PartRole::kCaseTop:
-      return ".top";
-    case PartRole::kCaseBack:
-      return ".back";
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-      return "";
-    case PartRole::kStretcher:
-      return ".stretcher";
-    case PartRole::kToeKick:
-      return ".toe_kick";
-    case PartRole::kFrameStile:
-      return ".stile";
-    case PartRole::kFrameTopRail:
-      return ".top_rail";
-    case PartRole::kFrameBottomRail:
-      return ".bottom_rail";
-    case PartRole::kFrameRail:
-      return ".rail";
-    case PartRole::kBlocking:
-      return ".blocking";
-    case PartRole::kWebRail:
-      return ".web_rail";
-    case PartRole::kWebRunner:
-      return ".web_runner";
-    case PartRole::kWorktop:
-      return ".worktop";
-  }
-  return "";
 }
 
 }  // namespace
@@ -75,52 +30,25 @@ std::string ToText(const Divider& divider) {
   return Numbered(divider.partition ? 'V' : 'H', divider.number);
 }
 
-std::string_view ToText(PartRole role) {
-  switch (role) {
-    case PartRole::kFront:
-      return "front";
-    case PartRole::kBoxSide:
-      return "box side";
-    case PartRole::kBoxFront:
-      return "box front end";
-    case PartRole::kBoxBack:
-      return "box back end";
-    case PartRole::kBoxBottom:
-      return "box bottom";
-    case PartRole::kCaseSide:
-      return "case side";
-    case PartRole::kCaseBottom:
-      return "case bottom";
-    case PartRole::kCaseTop:
-      return "case top";
-    case PartRole::kCaseBack:
-      return "case back";
-    case PartRole::kDivider:
-      return "divider";
-    case PartRole::kPartition:
-      return "partition";
-    case PartRole::kStretcher:
-      return "stretcher";
-    case PartRole::kToeKick:
-      return "toe kick";
-    case PartRole::kFrameStile:
-      return "stile";
-    case PartRole::kFrameTopRail:
-      return "top rail";
-    case PartRole::kFrameBottomRail:
-      return "bottom rail";
-    case PartRole::kFrameRail:
-      return "rail";
-    case PartRole::kBlocking:
-      return "blocking";
-    case PartRole::kWebRail:
-      return "web rail";
-    case PartRole::kWebRunner:
-      return "web runner";
-    case PartRole::kWorktop:
-      return "worktop";
+std::string_view ToText(PartRole role) { return Facts(role).word; }
+
+const std::string& CaseMaterial(const CaseBuild& build, const CasePiece& piece) {
+  switch (Facts(piece.role).group) {
+    case PartGroup::kFaceFrame:
+      return build.frame->material;
+    case PartGroup::kWebFrame:
+      return piece.ahead ? *build.web->front : build.web->material;
+    case PartGroup::kWorktop:
+      return build.worktop->material;
+    case PartGroup::kFront:
+    case PartGroup::kBox:
+    case PartGroup::kCarcass:
+    case PartGroup::kMember:
+    case PartGroup::kCrosspiece:
+    case PartGroup::kBlocking:
+      break;
   }
-  return "";
+  return build.material;
 }
 
 std::string_view ToText(CutKind kind) {
@@ -150,7 +78,7 @@ std::string_view ToText(CutFrom from) {
     case CutFrom::kFrontEnd:
       return "front end";
     case CutFrom::kBackEnd:
-      return "back end";
+      return "rear end";
     case CutFrom::kEachEnd:
       return "each end";
     case CutFrom::kRearEdge:
@@ -206,6 +134,8 @@ std::string ToText(const Bank& bank, const GapEnd& end) {
     case GapEnd::Kind::kOpening:
       break;
   }
+  // Overlay fronts end beyond the opening's edges; only a worktop is over them.
+  if (bank.style == FrontStyle::kOverlay) return "worktop";
   return "opening." + std::string(Word(static_cast<Edge>(end.index)));
 }
 
@@ -217,7 +147,8 @@ std::string PartFor(const Bank& bank, const Part& part) {
 
 std::string PartId(const Bank& bank, const Part& part) {
   std::string id = PartFor(bank, part);
-  id += PartSuffix(part.role);
+  id += Facts(part.role).suffix;
+  if (part.ahead) id += "_front";
   if (part.takes >= 0) id += "_" + ToText(bank.dividers[static_cast<std::size_t>(part.takes)]);
   return id;
 }

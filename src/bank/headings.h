@@ -16,7 +16,7 @@ namespace tillwright {
 
 // "inches", "millimeters".
 [[nodiscard]] inline std::string_view UnitsWord(Unit unit) {
-  return unit == Unit::kInch ? "inches" : "millimetres";
+  return unit == Unit::kInch ? "inches" : "millimeters";
 }
 
 }  // namespace tillwright

@@ -13,7 +13,7 @@ int Trace::Name(int node, std::string path) {
   TraceNode& at = nodes_[static_cast<std::size_t>(node)];
   if (at.name.empty()) {
     at.name = path;
-  } else {
+  } else if (at.name != path) {
     TraceNode same;
     same.kind = TraceNode::Kind::kSame;
     same.value = at.value;
@@ -28,11 +28,6 @@ int Trace::Name(int node, std::string path) {
 int Trace::Find(std::string_view path) const {
   const auto found = paths_.find(path);
   return found == paths_.end() ? -1 : found->second;
-}
-
-bool Trace::IsDimension(int node) const {
-  const TraceNode& at = At(node);
-  return !at.name.empty() && Find(at.name) == node;
 }
 
 std::vector<std::string> Trace::Paths() const {

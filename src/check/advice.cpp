@@ -20,6 +20,8 @@ using Key = SpecChange::Key;
 
 constexpr int kRounds = 20;  // each changes one kind of thing, solves and looks again
 constexpr Default kStep{Length::Inches(1, 64), defaults::TenthMm(1)};
+// As truly as parts are cut and set by hand (common practice): finer is no advice.
+constexpr Default kFinest{Length::Inches(1, 128), defaults::TenthMm(1)};
 constexpr Default kRoomBetweenLimits{Length::Inches(1, 16), Length::Millimeters(2)};
 
 // One attempt: the changed spec, solved and reckoned.
@@ -65,8 +67,8 @@ class Adviser {
   bool Fails(const StackUp& stack) const {
     if (stack.is_overlap) return Uncovered(stack) > 0;
     const Envelope e = EnvelopeOf(now_.check, stack);
-    return e.tolerance || e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
-           stack.nominal > now_.check.greatest;
+    return e.season || e.measured || e.taper || stack.nominal < now_.check.least ||
+           (stack.greatest && stack.nominal > *stack.greatest);
   }
 
   // By how much an overlap comes short of covering the edge, at the likely worst; zero or less:
@@ -175,7 +177,7 @@ class Adviser {
       if (stack.is_overlap) {
         if (const double by = Uncovered(stack); by > 0) Cover(stack, by);
       } else {
-        Take(stack, groups[ControlOf(index_, now_.bank, stack)]);
+        Take(stack, groups[Shared(ControlOf(index_, now_.bank, stack))]);
       }
     }
     bool changed = covered_;
@@ -186,14 +188,22 @@ class Adviser {
     return changed;
   }
 
+  // The edges left and right of inset fronts are moved together, so that they stay in the middle.
+  static Control Shared(Control control) {
+    if (control.key == Key::kEdge && control.edge == Edge::kRight) control.edge = Edge::kLeft;
+    return control;
+  }
+
   void Take(const StackUp& stack, Group& group) const {
     const Envelope e = EnvelopeOf(now_.check, stack);
     const double least = ToMillimeters(now_.check.least);
-    const double greatest = ToMillimeters(now_.check.greatest);
     group.least = std::max(group.least, least - e.low);
-    group.most = std::min(group.most, greatest - e.high);
+    if (stack.greatest) {
+      const double greatest = ToMillimeters(*stack.greatest);
+      group.most = std::min(group.most, greatest - e.high);
+      group.likely_most = std::min(group.likely_most, greatest - e.likely_high);
+    }
     group.likely_least = std::max(group.likely_least, least - e.likely_low);
-    group.likely_most = std::min(group.likely_most, greatest - e.likely_high);
     group.fails = group.fails || Fails(stack);
     if (e.likely_high - e.likely_low > group.width) {
       group.width = e.likely_high - e.likely_low;
@@ -215,7 +225,13 @@ class Adviser {
     change.key = control.key;
     change.node = control.node;
     change.edge = control.edge;
-    change.to = to;
+    change.to = control.key == Key::kOverlay ? -to : to;
+    if (change.key == Key::kEdge && change.edge == Edge::kLeft) {
+      SpecChange other = change;
+      other.edge = Edge::kRight;
+      other.to = ValueOf({Key::kEdge, {}, Edge::kRight}) + (to - now);
+      if (other.to >= Length()) Put(std::move(other));
+    }
     return Put(std::move(change));
   }
 
@@ -238,6 +254,7 @@ class Adviser {
   Length ValueOf(const Control& control) const {
     const FrontsSpec& fronts = now_.spec.fronts;
     const auto edge = static_cast<std::size_t>(control.edge);
+    if (control.key == Key::kOverlay) return -now_.bank.overlay[edge];  // under a worktop
     const auto or_default = [&](const Entry<Length>& entry, const Default& fallback) {
       return LengthOr(entry, fallback, bank_.units);
     };
@@ -306,10 +323,8 @@ class Adviser {
   bool Tighten() {
     ++tightened_;
     const auto halve = [&](Key key, Length now) {
-      const Length finer =
-          FloorTo(HalfBelow(now), step_ == Length::Inches(1, 64) ? Length::Inches(1, 512)
-                                                                 : Length::Picometers(10'000'000));
-      Change(key, finer);
+      const Length finer = FloorTo(HalfBelow(now), kFinest.In(bank_.units));
+      if (finer > Length()) Change(key, finer);
     };
     halve(Key::kCut, now_.check.cut);
     halve(Key::kPlace, now_.check.place);
@@ -337,7 +352,8 @@ void Advise(const Spec& spec, const Bank& bank, GapCheck& check) {
       std::ranges::any_of(check.stacks,
                           [&](const StackUp& stack) {
                             return !stack.is_overlap &&
-                                   (stack.nominal < check.least || stack.nominal > check.greatest);
+                                   (stack.nominal < check.least ||
+                                    (stack.greatest && stack.nominal > *stack.greatest));
                           }) ||
       std::ranges::any_of(check.layouts,
                           [](const GivenLayout& layout) { return !layout.left_over.IsZero(); });

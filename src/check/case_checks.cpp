@@ -4,7 +4,7 @@
 #include <array>
 
 #include "check/finding_list.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -27,53 +27,48 @@ class CaseChecks {
   void Run() {
     Back();
     Joint();
-    if (build_.joint != CaseJoint::kButt) Seats();
+    if (Facts(build_.joint).cut) Seats();
     if (build_.fixing == CaseFixing::kPocketScrews) PocketScrews(build_, id_);
   }
 
  private:
   void Back() {
-    if (build_.back == BackFit::kRabbet) {
+    const BackFacts& back = Facts(build_.back);
+    if (back.lap) {
       list_.Rabbet(id_, "the back's rabbet", build_.back_lap, build_.side);
     }
-    if (build_.back != BackFit::kGroove) return;
+    if (!back.inset) return;
     list_.Groove(id_, "the back's groove", build_.back_depth, build_.side);
     if (build_.back_inset >= build_.back_depth) return;
     list_.Add(CheckCode::kGrooveUnder, build_.back_inset.IsZero() ? Level::kFail : Level::kWarn,
               id_,
               "only " + list_.In(build_.back_inset) +
-                  " of wood stands behind the back's groove: set it in " +
-                  list_.In(build_.back_depth - build_.back_inset) + " more",
+                  " of wood is left behind the back groove: move it forward " +
+                  list_.In(build_.back_depth - build_.back_inset) + "",
               build_.back_inset, build_.back_depth, kCommon);
   }
 
   void Joint() {
-    switch (build_.joint) {
-      case CaseJoint::kButt:
-        return;
-      case CaseJoint::kDado:
-        return list_.Groove(id_, "a dado", build_.joint_depth, build_.side);
-      case CaseJoint::kRabbet:
-        return list_.Rabbet(id_, "a rabbet", build_.joint_depth, build_.side);
-      case CaseJoint::kGroove:
-        list_.Groove(id_, "a groove for a tongue", build_.joint_depth, build_.side);
-        BesideGroove("under the bottom's groove", build_.raise + build_.bottom - build_.tongue);
-        if (!build_.top_none) {
-          BesideGroove("above the top's groove", build_.top - build_.tongue);
-        }
-        return Tongue();
-    }
+    const CaseJointFacts& joint = Facts(build_.joint);
+    if (!joint.cut) return;
+    if (joint.at_end) return list_.Rabbet(id_, joint.what, build_.joint_depth, build_.side);
+    list_.Groove(id_, joint.what, build_.joint_depth, build_.side);
+    if (!joint.tongue) return;
+    BesideGroove("below the bottom's dado", build_.raise + build_.bottom - build_.tongue);
+    if (!build_.top_none) BesideGroove("above the top's dado", build_.top - build_.tongue);
+    Tongue();
   }
 
   // Between a groove and the side's end the grain is short.
   void BesideGroove(const std::string& where, Length wood) {
     if (wood >= build_.joint_depth) {
-      return list_.Pass(CheckCode::kGrooveUnder, id_, "there is wood enough beside the grooves",
+      return list_.Pass(CheckCode::kGrooveUnder, id_, "there is enough wood beside the dadoes",
                         wood, build_.joint_depth, kCommon);
     }
     list_.Add(CheckCode::kGrooveUnder, Level::kWarn, id_,
-              "only " + list_.In(wood) + " of the sides stands " + where + ": make the tongue " +
-                  list_.In(build_.joint_depth - wood) + " thinner, or the groove shallower",
+              "only " + list_.In(wood) + " of wood is left in the sides " + where +
+                  ": make the tongue " + list_.In(build_.joint_depth - wood) +
+                  " thinner, or the dado shallower",
               wood, build_.joint_depth, kCommon);
   }
 
@@ -84,7 +79,7 @@ class CaseChecks {
                         build_.tongue, least, kCommon);
     }
     list_.Add(CheckCode::kTongue, Level::kFail, id_,
-              "tongues of " + list_.In(build_.tongue) + " break off: make them " +
+              "tongues " + list_.In(build_.tongue) + " thick will break off: make them " +
                   list_.In(least - build_.tongue) + " thicker",
               build_.tongue, least, kCommon);
   }
@@ -112,13 +107,13 @@ class CaseChecks {
     if (build_.top_none &&
         !EndsOn(bank_.opening_height, Length(), bank_.opening_width, true).empty()) {
       list_.Add(CheckCode::kFitHeight, Level::kNote, id_,
-                "partitions stand " + list_.In(build_.joint_depth) +
-                    " above the case, for the same joint in the worktop's underside: cut that too, "
-                    "or saw them off flush",
+                "partitions project " + list_.In(build_.joint_depth) +
+                    " above the case, for the same joint in the worktop's underside: cut that "
+                    "joint too, or trim them flush",
                 build_.joint_depth, std::nullopt, kCommon);
     }
     if (!EndsOn(Length(), Length(), bank_.opening_width, true).empty()) {
-      list_.Groove(id_, "what takes partitions in the bottom", build_.joint_depth, build_.bottom);
+      list_.Groove(id_, "the dado for partitions in the bottom", build_.joint_depth, build_.bottom);
     }
   }
 
@@ -136,7 +131,8 @@ class CaseChecks {
       return std::ranges::any_of(other,
                                  [&](const End& b) { return a.from < b.to && b.from < a.to; });
     });
-    if (!crossed) return list_.Groove(id, "what takes members", build_.joint_depth, thick);
+    if (!crossed)
+      return list_.Groove(id, "a dado for a divider or partition", build_.joint_depth, thick);
     BothFaces(id, 2 * build_.joint_depth, thick);
   }
 
@@ -155,13 +151,12 @@ class CaseChecks {
     const Length most = PartBelow(2 * thick, 3);
     if (depth <= most) {
       return list_.Pass(CheckCode::kGrooveDepth, id,
-                        "members that meet through it leave a third of its thickness", depth, most,
+                        "dadoes in opposite faces leave a third of its thickness", depth, most,
                         kCommon);
     }
     list_.Add(CheckCode::kGrooveDepth, depth >= thick ? Level::kFail : Level::kWarn, id,
-              "members that meet through it from both faces take " + list_.In(depth) + " of " +
-                  list_.In(thick) + ": make the joint " + list_.In(HalfAbove(depth - most)) +
-                  " shallower",
+              "dadoes in opposite faces remove " + list_.In(depth) + " of " + list_.In(thick) +
+                  ": make each " + list_.In(HalfAbove(depth - most)) + " shallower",
               depth, most, kCommon);
   }
 
@@ -173,17 +168,18 @@ class CaseChecks {
     const Entry<Length>& typed = spec_.screws.pocket;
     if (!typed.typed) {
       return list_.Add(CheckCode::kPocketScrew, Level::kNote, id,
-                       "pocket screws for stock of " + list_.In(build.bottom) + ": " +
-                           FormatWithUnit(*suits, Unit::kInch),
+                       "pocket screws for stock " + list_.In(build.bottom) +
+                           " thick: " + FormatWithUnit(*suits, Unit::kInch),
                        build.bottom, suits, kCommon);
     }
     if (typed.value == *suits) {
-      return list_.Pass(CheckCode::kPocketScrew, id, "the pocket screws suit the stock",
-                        typed.value, *suits, kCommon);
+      return list_.Pass(CheckCode::kPocketScrew, id,
+                        "the pocket screws are the right length for the stock", typed.value, *suits,
+                        kCommon);
     }
     list_.Add(CheckCode::kPocketScrew, typed.value > *suits ? Level::kFail : Level::kWarn, id,
-              "pocket screws of " + list_.In(typed.value) + " do not suit stock of " +
-                  list_.In(build.bottom) + ": take " + FormatWithUnit(*suits, Unit::kInch),
+              "pocket screws of " + list_.In(typed.value) + " are the wrong length for stock of " +
+                  list_.In(build.bottom) + ": use " + FormatWithUnit(*suits, Unit::kInch),
               typed.value, *suits, kCommon);
   }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <numeric>
 #include <tuple>
@@ -26,14 +27,14 @@ struct Term {
 };
 struct RandomGap {
   double nominal = 0;
+  double high = std::numeric_limits<double>::infinity();
   std::vector<Term> terms;
   int group = 0;  // after grouping: a gap it shares contributors with, or itself
 };
 
 class Reckoner {
  public:
-  explicit Reckoner(const GapCheck& check)
-      : check_(check), low_(ToMillimeters(check.least)), high_(ToMillimeters(check.greatest)) {}
+  explicit Reckoner(const GapCheck& check) : check_(check), low_(ToMillimeters(check.least)) {}
 
   Chance Run() {
     for (const StackUp& stack : check_.stacks) {
@@ -46,7 +47,7 @@ class Reckoner {
       if (sharers_[static_cast<std::size_t>(gap.group)] > 1) {
         together.push_back(&gap);
       } else {
-        chance.value *= ChanceWithin(gap.nominal, SigmaOf(gap), low_, high_);
+        chance.value *= ChanceWithin(gap.nominal, SigmaOf(gap), low_, gap.high);
       }
     }
     if (!together.empty() && chance.value > 0) Simulate(together, chance);
@@ -65,6 +66,7 @@ class Reckoner {
   void Take(const StackUp& stack) {
     RandomGap& gap = gaps_.emplace_back();
     gap.nominal = ToMillimeters(stack.nominal);
+    if (stack.greatest) gap.high = ToMillimeters(*stack.greatest);
     for (const Contributor& c : stack.contributors) {
       if (c.tolerance.IsZero()) continue;
       gap.terms.push_back({VariableOf(stack, c), c.halves / 2.0 * ToMillimeters(c.tolerance) / 3});
@@ -137,12 +139,12 @@ class Reckoner {
         }
         value += term.sigma * drawn_[at];
       }
-      return value >= low_ && value <= high_;
+      return value >= low_ && value <= gap->high;
     });
   }
 
   const GapCheck& check_;
-  double low_, high_;
+  double low_;
   std::map<Identity, int> variables_;
   std::vector<RandomGap> gaps_;
   std::vector<int> parent_;

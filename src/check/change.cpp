@@ -151,7 +151,7 @@ std::string ValueText(const Spec& spec, const Bank& bank, const SpecChange& chan
                         change.key == Key::kOpeningDepth);
   if (change.key == Key::kQuarterSawn) return "quarter";
   if (change.key == Key::kPanel) return std::string(kPanelMaterial) + ", which does not move";
-  if (change.key == Key::kNotMeasured) return "take them out and make it anew";
+  if (change.key == Key::kNotMeasured) return "remove them and make the part again";
   return (outer ? "so that the opening is " : "") + FormatWithUnit(change.to, bank.units);
 }
 

@@ -33,6 +33,7 @@ Control ControlOf(const LayoutIndex& index, const Bank& bank, const StackUp& sta
   const bool lower = gap.from.kind == GapEnd::Kind::kSpace;
   const bool upper = gap.to.kind == GapEnd::Kind::kSpace;
   if (lower && upper) return {Key::kGap, index.Common(gap.from.index, gap.to.index), Edge::kTop};
+  if (bank.style == FrontStyle::kOverlay) return {Key::kOverlay, {}, Edge::kTop};  // worktop
   const bool upright = gap.axis == Axis::kY;
   if (lower) return {Key::kEdge, {}, upright ? Edge::kTop : Edge::kRight};
   return {Key::kEdge, {}, upright ? Edge::kBottom : Edge::kLeft};

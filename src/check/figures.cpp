@@ -3,17 +3,28 @@
 #include <cmath>
 
 namespace tillwright {
+namespace {
+
+Length Nearest(double mm, Length step) { return std::llround(mm / ToMillimeters(step)) * step; }
+
+bool IsAt(Length length, double mm) {
+  constexpr double kNothing = 2e-9;  // two picometers
+  return std::abs(ToMillimeters(length) - mm) < kNothing;
+}
+
+}  // namespace
 
 Length NearestShown(double mm, Unit unit) {
-  const Length step = unit == Unit::kInch ? Length::Inches(1, 64) : Length::Picometers(10'000'000);
-  return std::llround(mm / ToMillimeters(step)) * step;
+  if (unit == Unit::kMillimeter) return Nearest(mm, Length::Picometers(10'000'000));
+  const Length fine = Nearest(mm, Length::Inches(1, 512));
+  if (IsAt(fine, mm)) return fine;
+  const Length least = Length::Inches(1, 64);
+  return Nearest(mm, std::abs(mm) < ToMillimeters(least) ? Length::Picometers(1) : least);
 }
 
 std::string AboutText(double mm, Unit unit) {
-  constexpr double kNothing = 1e-9;  // a picometer or so
   const Length near = NearestShown(mm, unit);
-  const bool exact = std::abs(ToMillimeters(near) - mm) < 2 * kNothing;
-  return (exact ? "" : "\u2248 ") + FormatLength(near, unit);
+  return (IsAt(near, mm) ? "" : "\u2248 ") + FormatLength(near, unit);
 }
 
 Length RoundedUp(Length estimate, Unit unit) {

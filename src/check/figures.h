@@ -8,8 +8,8 @@
 
 namespace tillwright {
 
-// The nearest 1/64 in or hundredth of a millimeter, led by "≈" when the figure is not that: 1/8,
-// ≈ 7/64, 3.18.
+// The nearest 1/64 in (below it, what there is) or hundredth of a millimeter, led by "≈" when the
+// figure is not that: 1/8, 1/128, ≈ 7/64, 3.18.
 [[nodiscard]] std::string AboutText(double mm, Unit unit);
 [[nodiscard]] Length NearestShown(double mm, Unit unit);
 

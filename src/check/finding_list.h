@@ -32,9 +32,9 @@ class FindingList {
   }
 
   // A groove or dado: not through (fail), and no deeper than half the part (a warning).
-  void Groove(const std::string& subject, const char* what, Length depth, Length part);
+  void Groove(const std::string& subject, std::string_view what, Length depth, Length part);
   // A rabbet no deeper than two thirds of the part.
-  void Rabbet(const std::string& subject, const char* what, Length depth, Length part);
+  void Rabbet(const std::string& subject, std::string_view what, Length depth, Length part);
 
  private:
   Unit unit_;

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "check/wood.h"
-#include "spec/defaults.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -13,6 +13,9 @@ constexpr std::string_view kGeometry = "geometry";
 constexpr std::string_view kCommon = "common practice";
 constexpr std::string_view kHandbook =
     "estimate: Wood Handbook, dimensional change coefficients, flat-sawn";
+
+// So much of a dry tenon stays in its groove in the humid season, at least (common practice).
+constexpr Default kTenonHolds{Length::Inches(1, 8), Length::Millimeters(3)};
 
 class FitChecks {
  public:
@@ -41,9 +44,9 @@ class FitChecks {
     const Length over = stands - typed.height.value;
     if (over.IsZero()) return;
     Add(CheckCode::kFitHeight, Level::kFail,
-        "the worktop's legs and thickness are " + In(stands) + " together and its height " +
-            In(typed.height.value) + ": one of the three is " + In(over > Length() ? over : -over) +
-            " off",
+        "the worktop's legs and thickness add up to " + In(stands) + ", but its height is " +
+            In(typed.height.value) + ": correct one of the three by " +
+            In(over > Length() ? over : -over) + "",
         stands, typed.height.value, kGeometry);
   }
 
@@ -52,20 +55,20 @@ class FitChecks {
     const Length over = stands - c_.worktop->leg;
     if (over.IsZero()) {
       return Add(CheckCode::kFitHeight, Level::kPass,
-                 "case and feet are as high as the worktop's legs", stands, c_.worktop->leg,
+                 "case and feet are as tall as the worktop's legs", stands, c_.worktop->leg,
                  kGeometry);
     }
     const bool high = over > Length();
     Add(CheckCode::kFitHeight, Level::kFail,
-        "case and feet are " + In(stands) + " high and the worktop's legs " + In(c_.worktop->leg) +
-            ": make case or feet " + In(high ? over : -over) + (high ? " lower" : " higher"),
+        "case and feet are " + In(stands) + " tall and the worktop's legs " + In(c_.worktop->leg) +
+            ": make the case or feet " + In(high ? over : -over) + (high ? " shorter" : " taller"),
         stands, c_.worktop->leg, kGeometry);
   }
 
   // From the case's rear to the faces of the fronts.
   Length Reach() const {
     Length reach = c_.front_in + c_.depth;
-    if (c_.back == BackFit::kApplied) reach += c_.back_thickness;
+    if (Facts(c_.back).behind) reach += c_.back_thickness;
     if (bank_.style == FrontStyle::kInset) return reach;
     return reach + LengthOr(spec_.fronts.thickness, defaults::kFrontThickness, bank_.units);
   }
@@ -79,9 +82,9 @@ class FitChecks {
     }
     const bool proud = over > Length();
     Add(CheckCode::kFitDepth, proud ? Level::kWarn : Level::kNote,
-        proud ? "the fronts stand " + In(over) +
+        proud ? "the fronts are " + In(over) +
                     " proud of the worktop's edge: make the case that much shallower"
-              : "the fronts stand " + In(-over) + " behind the worktop's edge",
+              : "the fronts are " + In(-over) + " behind the worktop's edge",
         reach, c_.worktop->depth, kCommon);
   }
 
@@ -95,14 +98,15 @@ class FitChecks {
 class Movement {
  public:
   Movement(const Spec& spec, const Bank& bank, std::vector<Finding>& out)
-      : bank_(bank), c_(*bank.casework), out_(out) {
-    const SeasonMoisture moisture = MoistureOf(spec.season);
-    range_ = std::abs(moisture.humid - moisture.dry);
-  }
+      : bank_(bank),
+        c_(*bank.casework),
+        out_(out),
+        season_(MoistureOf(spec.season)),
+        range_(std::abs(season_.humid - season_.dry)) {}
 
   void Run() {
     if (c_.worktop) Worktop();
-    if (c_.back != BackFit::kNone) Back();
+    if (Facts(c_.back).there) Back();
     if (c_.web) WebFrames();
   }
 
@@ -125,13 +129,12 @@ class Movement {
     const Length side = Moves(c_.depth, c_.material);
     const Length apart = top < side ? side - top : top - side;
     if (apart.IsZero()) {
-      return Add(Level::kPass, "worktop", "worktop and case move alike", apart);
+      return Add(Level::kPass, "worktop", "worktop and case move equally", apart);
     }
     Add(Level::kNote, "worktop",
-        "between dry and humid the worktop moves " + In(top) +
-            " over the case's depth and the case " + In(side) +
-            ": screw it fast at the front, and let the screws behind run in slots of " + In(apart) +
-            " or more",
+        "from dry to humid the worktop moves " + In(top) + " over the case's depth and the case " +
+            In(side) + ": fix it at the front; use slotted holes at the rear, " + In(apart) +
+            " or longer",
         apart);
   }
 
@@ -139,21 +142,21 @@ class Movement {
   void Back() {
     const Length moves = Moves(c_.panel_width, c_.back_material);
     if (moves.IsZero()) return;
-    if (c_.back == BackFit::kApplied) {
+    if (Facts(c_.back).behind) {
       return Add(Level::kWarn, "back",
-                 "between dry and humid the solid back moves " + In(moves) +
-                     " and splits where it is held all round: screw it fast along its middle, and "
-                     "let the screws at its edges run in slots of " +
-                     In(moves) + " or more",
+                 "from dry to humid the solid back moves " + In(moves) +
+                     " and will split if it is fixed all around: fix it along its center line; use "
+                     "slotted holes at its edges, " +
+                     In(moves) + " or longer",
                  moves);
     }
-    const Length play = c_.inside_width + 2 * In_() - c_.panel_width;
+    const Length play = c_.inside_width + 2 * c_.BackEntry() - c_.panel_width;
     if (moves <= play) {
       return Add(Level::kPass, "back", "the solid back has room to move", moves);
     }
     Add(Level::kWarn, "back",
-        "between dry and humid the solid back moves " + In(moves) + " and has " + In(play) +
-            " of play: give it " + In(moves - play) + " more in all, and do not glue it",
+        "from dry to humid the solid back moves " + In(moves) + " but has " + In(play) +
+            " of play: allow " + In(moves - play) + " more in all, and do not glue it",
         moves);
   }
 
@@ -161,19 +164,28 @@ class Movement {
   void WebFrames() {
     const bool there = std::ranges::any_of(bank_.dividers,
                                            [](const Divider& member) { return !member.partition; });
+    if (!there || c_.web->open) return;
+    const Length swells = ShareOf(
+        c_.depth, ChangePerPercent(c_.material, SawnCut::kFlat) * (season_.humid - season_.made));
+    const Length holds = kTenonHolds.In(bank_.units);
+    const Length tenon = c_.web->tenon;
+    if (tenon < holds + swells) {
+      return Add(Level::kWarn, "web frames",
+                 "the runners' rear tenons are " + In(tenon) +
+                     " long: when the sides swell in the humid season, less than " + In(holds) +
+                     " of them is left in the rear rail; make \"tenon\" " +
+                     In(CeilTo(holds + swells, bank_.round)),
+                 swells);
+    }
     const Length moves = Moves(c_.depth, c_.material);
-    if (!there || moves.IsZero()) return;
+    if (moves.IsZero()) return;
     Add(Level::kNote, "web frames",
-        "between dry and humid the solid sides move " + In(moves) +
-            " over their depth and the web frames do not: glue the runners to the front rails "
-            "only, "
-            "and leave " +
-            In(moves) + " free behind their rear tenons",
+        "from dry to humid the solid sides move " + In(moves) +
+            " over their depth but the web frames do not: glue the runners to the front rails "
+            "only; leave the rear tenons dry, with " +
+            In(c_.web->free) + " free behind them",
         moves);
   }
-
-  // How far the back goes into a side.
-  Length In_() const { return c_.back == BackFit::kRabbet ? c_.back_lap : c_.back_depth; }
 
   void Add(Level level, std::string subject, std::string message, Length value) {
     out_.push_back({CheckCode::kCaseMovement, level, std::move(subject), std::move(message), value,
@@ -183,6 +195,7 @@ class Movement {
   const Bank& bank_;
   const CaseBuild& c_;
   std::vector<Finding>& out_;
+  SeasonMoisture season_;
   double range_ = 0;  // % of moisture
 };
 

@@ -87,8 +87,8 @@ Outcome<GapCheck> CheckGaps(const Spec& spec, const Bank& bank) {
   const RealOpening real(spec, bank);
   if (!ReckonGaps(spec, bank, real, check)) {
     ReportError(diagnostics, DiagnosticCode::kTooBig, spec.layout.place,
-                "the stacks of fronts hold more sizes than can be reckoned together",
-                "part the bank into several specs");
+                "the stacks of fronts have more sizes than can be calculated together",
+                "split the bank into several specs");
     return {std::nullopt, std::move(diagnostics)};
   }
   const Chance chance = ChanceOfAll(check);

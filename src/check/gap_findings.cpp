@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
+#include "check/chance.h"
 #include "check/figures.h"
 #include "spec/defaults.h"
 #include "spec/species.h"
@@ -55,8 +57,8 @@ class Finder {
   void Limits() {
     if (check_.least < check_.greatest) return;
     Add(CheckCode::kLimitsCross, Level::kFail, "bank",
-        "the least a gap may become is " + In(check_.least) + ", the greatest " +
-            In(check_.greatest) + ": no gap can keep both",
+        "the minimum for a gap is " + In(check_.least) + ", the maximum " + In(check_.greatest) +
+            ": no gap can meet both",
         check_.greatest, check_.least, kGeometry);
   }
 
@@ -70,7 +72,7 @@ class Finder {
     if (low < kDriest || high > kDampest) {
       Add(CheckCode::kMoisture, Level::kNote, "bank",
           "moisture goes from " + PercentText(low) + " to " + PercentText(high) +
-              "; the coefficients are good from 6 to 14 %, beyond that the movement is a guess",
+              "; the coefficients hold from 6 to 14 %; beyond that the movement is a guess",
           std::nullopt, std::nullopt, kHandbook);
       return;
     }
@@ -78,9 +80,9 @@ class Finder {
       return space.HasFront() && SpeciesOf(space.front.material) != nullptr;
     });
     Add(CheckCode::kMoisture, moves ? Level::kPass : Level::kNote, "bank",
-        moves ? "moisture is within what the coefficients are good for"
-              : "no front is of a known solid wood, so none moves: name the wood in "
-                "\"fronts.material\" if one does",
+        moves ? "moisture is within the range of the coefficients"
+              : "no front is of a known solid wood, so no movement was calculated: if one is "
+                "solid, name the wood in \"fronts.material\"",
         std::nullopt, std::nullopt, kHandbook);
   }
 
@@ -100,46 +102,66 @@ class Finder {
   void Raise(StackUp& stack, Level level) { stack.verdict = std::max(stack.verdict, level); }
 
   // The figure that is further out of the limits, and the limit.
-  std::pair<double, Length> Worse(double low, double high) const {
+  std::pair<double, Length> Worse(const StackUp& stack, double low, double high) const {
+    if (!stack.greatest) return {low, check_.least};
     const double under = ToMillimeters(check_.least) - low;
-    const double over = high - ToMillimeters(check_.greatest);
-    return under >= over ? std::pair{low, check_.least} : std::pair{high, check_.greatest};
+    const double over = high - ToMillimeters(*stack.greatest);
+    return under >= over ? std::pair{low, check_.least} : std::pair{high, *stack.greatest};
   }
 
-  std::string Outside(double low, double high) const {
-    const auto [figure, limit] = Worse(low, high);
+  std::string Outside(const StackUp& stack, double low, double high) const {
+    const auto [figure, limit] = Worse(stack, low, high);
     return figure < ToMillimeters(limit)
-               ? About(ToMillimeters(limit) - figure) + " under the least"
-               : About(figure - ToMillimeters(limit)) + " over the greatest";
+               ? About(ToMillimeters(limit) - figure) + " below the minimum"
+               : About(figure - ToMillimeters(limit)) + " above the maximum";
   }
 
   void Tolerance(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double nominal = ToMillimeters(stack.nominal);
     const double spread = stack.spread.Millimeters();
-    const auto [figure, limit] = Worse(nominal - spread, nominal + spread);
+    const auto [figure, limit] = Worse(stack, nominal - spread, nominal + spread);
     Level level = Level::kPass;
-    std::string message = "the gap keeps its limits with every tolerance at its worst";
+    std::string message = "the gap stays within its limits in the worst case";
     if (envelope.tolerance_worst) {
-      level = envelope.tolerance ? Level::kFail : Level::kWarn;
-      message = "at worst the gap goes from " + About(nominal - spread) + " to " +
-                About(nominal + spread) + ", " + Outside(nominal - spread, nominal + spread) +
-                (envelope.tolerance ? ", and it is likely to" : ", though that is not likely");
+      level = Level::kWarn;
+      message = "in the worst case the gap goes from " + About(nominal - spread) + " to " +
+                About(nominal + spread) + ", " +
+                Outside(stack, nominal - spread, nominal + spread) + "; it stays within them in " +
+                ChanceText(stack) + " of cases" + PlanedToFit(stack);
     }
     Raise(stack, level);
     Add(CheckCode::kGapTolerance, level, subject, std::move(message), Rounded(figure), limit,
         kStack);
   }
 
+  // By itself, each tolerance three standard deviations.
+  std::string ChanceText(const StackUp& stack) const {
+    const double most =
+        stack.greatest ? ToMillimeters(*stack.greatest) : std::numeric_limits<double>::infinity();
+    const double chance = ChanceWithin(ToMillimeters(stack.nominal), stack.rss_mm / 3,
+                                       ToMillimeters(check_.least), most);
+    return PercentText(std::min(100 * chance, 99.9));
+  }
+
+  std::string PlanedToFit(const StackUp& stack) const {
+    if (bank_.style != FrontStyle::kInset) return {};
+    const Gap& gap = bank_.gaps[static_cast<std::size_t>(stack.index)];
+    const bool between =
+        gap.from.kind == GapEnd::Kind::kSpace && gap.to.kind == GapEnd::Kind::kSpace;
+    return between ? "" : "; an inset front is planed to fit when it is set";
+  }
+
   void Season(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double low = std::min(stack.dry_mm, stack.humid_mm);
     const double high = std::max(stack.dry_mm, stack.humid_mm);
-    const auto [figure, limit] = Worse(low, high);
+    const auto [figure, limit] = Worse(stack, low, high);
     const double closes = ToMillimeters(stack.nominal) - stack.humid_mm;
     std::string message =
-        "the gap keeps its limits all year; in the humid season it closes by " + About(closes);
+        "the gap stays within its limits all year; in the humid season it closes by " +
+        About(closes);
     if (envelope.season) {
-      message = "in the humid season the gap is " + About(stack.humid_mm) + ", in the dry one " +
-                About(stack.dry_mm) + ": " + Outside(low, high) +
+      message = "in the humid season the gap is " + About(stack.humid_mm) + ", in the dry season " +
+                About(stack.dry_mm) + ": " + Outside(stack, low, high) +
                 (stack.humid_mm <= 0 ? ", and the fronts bind" : "") + "; leave at least " +
                 About(stack.least_to_leave_mm) + " when the fronts are made";
     }
@@ -151,13 +173,13 @@ class Finder {
 
   void AsMeasured(StackUp& stack, const Envelope& envelope, const std::string& subject) {
     const double size = stack.measured.Millimeters();
-    const auto [figure, limit] = Worse(size, size);
+    const auto [figure, limit] = Worse(stack, size, size);
     const Level level = envelope.measured ? Level::kFail : Level::kPass;
     Raise(stack, level);
     Add(CheckCode::kGapMeasured, level, subject,
-        envelope.measured ? "as measured the gap comes out at " + About(size) + ", " +
-                                Outside(size, size) + ": fit the fronts to what was measured"
-                          : "the gap keeps its limits as measured",
+        envelope.measured ? "as measured the gap works out to " + About(size) + ", " +
+                                Outside(stack, size, size) + ": fit the fronts to what was measured"
+                          : "as measured the gap stays within its limits",
         Rounded(figure), limit, kMeasuredSource);
   }
 
@@ -169,16 +191,16 @@ class Finder {
     const std::string by = In(FloorTo(taper, Length::Picometers(1'000'000)));
     Level level = Level::kPass;
     std::string message = "a square front leaves a gap that tapers by " + by +
-                          " from end to end; cut it square, the eye will not see it";
+                          " from end to end; cut it square: the taper will not show";
     if (envelope.taper) {
       level = Level::kFail;
       message = "a square front leaves a gap from " + About(size - half) + " to " +
-                About(size + half) + ", " + Outside(size - half, size + half) + ": scribing it " +
-                by + " out of square evens the gap";
+                About(size + half) + ", " + Outside(stack, size - half, size + half) +
+                ": trimming the front " + by + " out of square evens the gap";
     } else if (taper > seen) {
       level = Level::kWarn;
       message = "a square front leaves a gap that tapers by " + by +
-                ", which the eye will see: scribe it " + by + " out of square";
+                ", which will show: trim the front " + by + " out of square";
     }
     Raise(stack, level);
     Add(CheckCode::kGapTaper, level, subject, std::move(message), taper, seen, kCommon);
@@ -195,8 +217,8 @@ class Finder {
     const bool covers = low > 0;
     Raise(stack, covers ? Level::kPass : Level::kFail);
     Add(CheckCode::kCover, stack.verdict, SubjectOf(bank_, stack),
-        covers ? "the front covers the opening's edge, however it comes out"
-               : "the front may come to stand " + About(-low) + " short of the opening's edge",
+        covers ? "the front covers the opening's edge in every case"
+               : "the front may end up " + About(-low) + " short of the opening's edge",
         Rounded(low), Length(), kStack);
   }
 
@@ -217,14 +239,14 @@ class Finder {
     if (cell.made && cell.box_width > fits) {
       return Add(CheckCode::kBoxMeasured, Level::kFail, id,
                  "the box is " + In(cell.box_width - fits) +
-                     " too wide for its cell as measured: make it " + In(fits) + " wide",
+                     " too wide for the opening as measured: make it " + In(fits) + " wide",
                  cell.box_width, fits, kMeasuredSource);
     }
     const bool changed = !cell.made && cell.box_width != space.box.width;
     Add(CheckCode::kBoxMeasured, changed ? Level::kNote : Level::kPass, id,
         changed ? "make the box " + In(cell.box_width) + " wide, not " + In(space.box.width) +
-                      ": so its cell asks as measured"
-                : "the box fits its cell as measured",
+                      ", to fit the opening as measured"
+                : "the box fits the opening as measured",
         cell.box_width, fits, kMeasuredSource);
   }
 
@@ -233,23 +255,24 @@ class Finder {
     const bool fits = taken <= real_.depth();
     Add(CheckCode::kDepthMeasured, fits ? Level::kPass : Level::kFail, ToText(space.id),
         fits ? "the slide fits the depth as measured"
-             : "slide and the space behind it exceed the depth as measured by " +
-                   In(taken - real_.depth()) + ": take a shorter slide",
+             : "the slide plus rear clearance is too long for the depth as measured, by " +
+                   In(taken - real_.depth()) + ": use a shorter slide",
         taken, real_.depth(), kMeasuredSource);
   }
 
   void Refit_(const Refit& refit) {
     for (const std::string& unmet : refit.unmet) {
       Add(CheckCode::kRefit, Level::kWarn, "bank",
-          (refit.solved ? "cannot be met any more: " : "cannot be solved around what is made: ") +
+          (refit.solved ? "can no longer be met: "
+                        : "cannot be solved with the parts already made: ") +
               unmet,
           std::nullopt, std::nullopt, kMeasuredSource);
     }
     if (!refit.unmet.empty()) return;
     const std::size_t n = refit.changes.size();
     Add(CheckCode::kRefit, n == 0 ? Level::kPass : Level::kNote, "bank",
-        n == 0 ? "what was measured is as planned"
-               : "what is not cut yet can be fitted to what was measured: " + std::to_string(n) +
+        n == 0 ? "everything measured is as planned"
+               : "the parts not yet cut can be adjusted to suit: " + std::to_string(n) +
                      (n == 1 ? " size changes" : " sizes change"),
         std::nullopt, std::nullopt, kMeasuredSource);
   }
@@ -265,7 +288,7 @@ class Finder {
       const bool near = off <= enough;
       Add(CheckCode::kShims, near ? Level::kPass : Level::kWarn, SubjectOf(bank_, stack),
           near ? "the spacers on hand set the gap"
-               : "the spacers on hand come no nearer than " + In(off) + ": plane one " +
+               : "the spacers on hand cannot get closer than " + In(off) + ": plane a spacer " +
                      In(stack.nominal) + " thick",
           error, enough, kCommon);
     }
@@ -283,7 +306,8 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   Envelope out;
   const double nominal = ToMillimeters(stack.nominal);
   const double least = ToMillimeters(check.least);
-  const double greatest = ToMillimeters(check.greatest);
+  const double greatest =
+      stack.greatest ? ToMillimeters(*stack.greatest) : std::numeric_limits<double>::infinity();
   out.likely_low = out.likely_high = nominal;
   // A picometer is no reason to fail: the doubles here are estimates.
   constexpr double kNothing = 1e-9;
@@ -294,8 +318,9 @@ Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack) {
   };
   const HalfLength low = HalfLength::Of(stack.nominal) - stack.spread;
   const HalfLength high = HalfLength::Of(stack.nominal) + stack.spread;
-  out.tolerance_worst = low < HalfLength::Of(check.least) || high > HalfLength::Of(check.greatest);
-  out.tolerance = take(nominal - stack.rss_mm, nominal + stack.rss_mm);
+  out.tolerance_worst = low < HalfLength::Of(check.least) ||
+                        (stack.greatest && high > HalfLength::Of(*stack.greatest));
+  take(nominal - stack.rss_mm, nominal + stack.rss_mm);
   if (check.has_season) {
     out.season =
         take(std::min(stack.dry_mm, stack.humid_mm), std::max(stack.dry_mm, stack.humid_mm));

@@ -12,7 +12,7 @@ namespace tillwright {
 struct Envelope {
   double low = 0, high = 0;                // mm, over every state
   double likely_low = 0, likely_high = 0;  // the same, root-sum-square in place of the worst case
-  bool tolerance_worst = false, tolerance = false;  // worst case; root-sum-square
+  bool tolerance_worst = false;            // the worst case of the tolerances
   bool season = false, measured = false, taper = false;
 };
 [[nodiscard]] Envelope EnvelopeOf(const GapCheck& check, const StackUp& stack);

@@ -71,16 +71,19 @@ class Finder {
 
   void Gaps(const LayoutNode& node, bool root, GivenLayout& layout) const {
     const bool inset = bank_.style == FrontStyle::kInset;
+    const bool worktop = !inset && layout.rows && bank_.casework && bank_.casework->UnderWorktop();
     const int n = static_cast<int>(node.children.size());
     const Entry<Length>& typed = node.gap.typed ? node.gap : spec_.fronts.gap;
     layout.gap = LengthOr(typed, defaults::kGap, bank_.units);
-    layout.gap_count = n - 1 + (inset && root ? 2 : 0);
+    layout.gap_count = n - 1 + (!root ? 0 : inset ? 2 : worktop ? 1 : 0);
     layout.spread_gap = layout.gap;
     if (layout.gap_count > 0) layout.spread_gap += PartBelow(layout.left_over, layout.gap_count);
     if (!root) return;
     const Edge end = layout.rows ? Edge::kTop : Edge::kRight;
-    layout.flush_end = inset ? EdgeOf(end) + layout.left_over
-                             : bank_.overlay[static_cast<std::size_t>(end)] - layout.left_over;
+    const Length overlay = bank_.overlay[static_cast<std::size_t>(end)];
+    layout.flush_end = inset     ? EdgeOf(end) + layout.left_over
+                       : worktop ? layout.left_over - overlay
+                                 : overlay - layout.left_over;
   }
 
   const Spec& spec_;

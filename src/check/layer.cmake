@@ -1,10 +1,11 @@
 # What a careful maker looks over.
 tillwright_layer(check
-  USES solve
+  USES solve assembly
   HEADERS check gap_check
   SOURCES
     advice.cpp
     bank_checks.cpp
+    box_movement.cpp
     case_checks.cpp
     chance.cpp
     change.cpp
@@ -24,5 +25,4 @@ tillwright_layer(check
     stack_text.cpp
     strength_checks.cpp
     tipping.cpp
-    weights.cpp
-    wood.cpp)
+    weights.cpp)

@@ -7,6 +7,7 @@
 #include "check/figures.h"
 #include "check/wood.h"
 #include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 #include "tillwright/length_text.h"
 
@@ -52,16 +53,16 @@ class Movement {
     const Length grows = Change(box.panel_depth, material, SawnCut::kFlat, season_.humid);
     const Length shrinks = Change(box.panel_depth, material, SawnCut::kFlat, season_.dry);
     const std::string id = ToText(space.id);
-    if (box.build.fit != BottomFit::kGroove) {
+    if (!Facts(box.build.fit).set_up) {
       return Put(CheckCode::kBottomMoves, Level::kWarn, id,
-                 "a solid bottom that is glued or nailed all round splits: set it in a groove, or "
-                 "fix its front edge only; it grows " +
+                 "a solid bottom glued or nailed all around will split: set it in a groove, or fix "
+                 "its front edge only; it expands " +
                      In(Shown(grows)) + " in the humid season",
                  grows, std::nullopt);
     }
     if (box.build.open_back) {
       return Put(CheckCode::kBottomMoves, Level::kPass, id,
-                 "the bottom is free to move out under the back end: fix its front edge only",
+                 "the bottom is free to move out below the box back: fix its front edge only",
                  grows, std::nullopt);
     }
     InGrooves(box, id, grows, shrinks);
@@ -72,15 +73,15 @@ class Movement {
     const Length held = box.panel_depth - box.inside_depth;
     if (grows > room) {
       return Put(CheckCode::kBottomMoves, Level::kWarn, id,
-                 "the solid bottom grows " + In(Shown(grows)) + " in the humid season and has " +
-                     In(room) + ": give each edge " + In(Shown(HalfAbove(grows - room))) +
+                 "the solid bottom expands " + In(Shown(grows)) + " in the humid season but has " +
+                     In(room) + " of play: give each edge " + In(Shown(HalfAbove(grows - room))) +
                      " more play, or an open back",
                  grows, room);
     }
     if (shrinks >= held) {
       return Put(CheckCode::kBottomMoves, Level::kWarn, id,
                  "the solid bottom shrinks " + In(Shown(shrinks)) +
-                     " in the dry season and drops out of grooves that hold " + In(held) +
+                     " in the dry season and drops out of its grooves, which hold " + In(held) +
                      ": make them deeper",
                  shrinks, held);
     }
@@ -100,8 +101,9 @@ class Movement {
                  "the front moves no more than its screws allow", most, limit);
     }
     Put(CheckCode::kFrontMoves, Level::kNote, ToText(space.id),
-        "the solid front moves " + In(Shown(most)) + " with the seasons: screw it through " +
-            (up ? "upright" : "level") + " slots in the box's front end, with washers",
+        "the solid front moves " + In(Shown(most)) +
+            " with the seasons: fasten it with washers through " +
+            (up ? "vertical" : "horizontal") + " slots in the box front",
         most, limit);
   }
 

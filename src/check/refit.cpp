@@ -1,8 +1,12 @@
 #include "check/refit.h"
 
+#include <algorithm>
+
 #include "check/change.h"
 #include "check/layout_index.h"
 #include "check/measured_parts.h"
+#include "spec/defaults.h"
+#include "spec/kinds.h"
 #include "tillwright/solve.h"
 
 namespace tillwright {
@@ -11,14 +15,16 @@ namespace {
 // The width of box that fills a clear width, before it is brought to the shop increment.
 Length TargetWidth(const Space& space, Length clear_width) {
   const Slide& slide = space.slide;
-  if (slide.type == SlideType::kUndermount) {
+  if (Facts(slide.type).width == WidthRule::kInside) {
     return clear_width - slide.deduct + 2 * space.box.build.side;
   }
   return clear_width - 2 * slide.clearance;
 }
 
-bool IsFixedToTheSides(SlideType type) {
-  return type == SlideType::kSideMount || type == SlideType::kUndermount;
+// What is left over beside a box, shared by the shims behind its slides.
+void Pack(Length left_over, MeasuredCell& cell) {
+  cell.shim_left = HalfBelow(left_over);
+  cell.shim_right = HalfAbove(left_over);
 }
 
 MeasuredCell CellOf(const MeasuredParts& boxes, const Bank& bank, const RealOpening& real,
@@ -38,14 +44,71 @@ MeasuredCell CellOf(const MeasuredParts& boxes, const Bank& bank, const RealOpen
   out.made = has_width;
   out.fits = TargetWidth(space, out.width);
   out.box_width = has_width ? made->width.value : BoxWidthIn(bank, space, out.width);
-  if (IsFixedToTheSides(space.slide.type)) {
+  if (Facts(space.slide.type).screwed) {
     const Length left_over =
         TargetWidth(space, width(real.WidthAt(space.slide.line_y))) - out.box_width;
-    out.shim_left = HalfBelow(left_over);
-    out.shim_right = HalfAbove(left_over);
+    Pack(left_over, out);
   }
   return out;
 }
+
+// Boxes of one make under one node that asks for boxes alike, and that are still to be made, are
+// all made as narrow as the narrowest; shims take up the rest.
+class Alike {
+ public:
+  Alike(const Bank& bank, std::vector<MeasuredCell>& cells) : bank_(bank), cells_(cells) {}
+
+  // Goes through the tree in reading order; `space` is the next leaf's index.
+  void Walk(const LayoutNode& node, int& space) {
+    std::vector<int> drawers;
+    for (const LayoutNode& child : node.children) {
+      if (IsSplit(child.kind)) {
+        Walk(child, space);
+        continue;
+      }
+      if (child.kind == NodeKind::kDrawer && !child.size.exact.typed) drawers.push_back(space);
+      ++space;
+    }
+    if (!node.graduate.alike.value) return;
+    while (!drawers.empty()) Level(TakeKin(drawers));
+  }
+
+ private:
+  const Space& At(int space) const { return bank_.spaces[static_cast<std::size_t>(space)]; }
+
+  bool IsKin(int a, int b) const {
+    return At(a).box.build == At(b).box.build && At(a).slide.type == At(b).slide.type &&
+           At(a).box.width == At(b).box.width;
+  }
+
+  // The first of them and those of its make, taken out of the list.
+  std::vector<MeasuredCell*> TakeKin(std::vector<int>& drawers) const {
+    const int first = drawers.front();
+    std::vector<MeasuredCell*> kin;
+    for (MeasuredCell& cell : cells_) {
+      const bool here = std::ranges::find(drawers, cell.space) != drawers.end();
+      if (here && !cell.made && IsKin(first, cell.space)) kin.push_back(&cell);
+    }
+    std::erase_if(drawers, [&](int other) { return other == first || IsKin(first, other); });
+    return kin;
+  }
+
+  void Level(const std::vector<MeasuredCell*>& kin) const {
+    if (kin.empty()) return;
+    const auto [low, high] = std::ranges::minmax(kin, {}, &MeasuredCell::box_width);
+    const Length smallest = low->box_width;
+    if (high->box_width - smallest > defaults::kAlikeWithin.In(bank_.units)) return;
+    for (MeasuredCell* cell : kin) {
+      if (Facts(At(cell->space).slide.type).screwed) {
+        Pack(cell->shim_left + cell->shim_right + cell->box_width - smallest, *cell);
+      }
+      cell->box_width = smallest;
+    }
+  }
+
+  const Bank& bank_;
+  std::vector<MeasuredCell>& cells_;
+};
 
 class Refitter {
  public:
@@ -106,9 +169,9 @@ class Refitter {
     for (const SolveNote& note : now_->notes) {
       if (note.kind != SolveNote::Kind::kDoesNotClose) continue;
       const bool long_ = note.amount < Length();
-      refit_.unmet.push_back("the fronts of " + note.subject + " that are cut are " +
+      refit_.unmet.push_back("the fronts of " + note.subject + " already cut are " +
                              In(long_ ? -note.amount : note.amount) + " too " +
-                             (long_ ? "long" : "short") + " together for the opening");
+                             (long_ ? "long" : "short") + " in all for the opening");
     }
   }
 
@@ -129,19 +192,19 @@ class Refitter {
   // A size that no split can make room for: the front is as wide as its column is.
   void Across(const std::string& id, const char* what, Length is, Length wanted) {
     if (is == wanted) return;
-    refit_.unmet.push_back(id + "'s front is " + In(is) + " in " + what + ", and " + In(wanted) +
-                           " would be right: its gaps are off by " +
-                           In(is > wanted ? is - wanted : wanted - is) + " together");
+    refit_.unmet.push_back(id + "'s front is " + In(is) + " in " + what + ", but " + In(wanted) +
+                           " would be right: its gaps will be off by a total of " +
+                           In(is > wanted ? is - wanted : wanted - is));
   }
 
   void HeldBox(const std::string& id, const Space& now, const MeasuredPart& box) {
     const auto too_large = [&](const Entry<Length>& size, Length room, const char* what) {
       if (!size.typed || size.value <= room) return;
       refit_.unmet.push_back(id + "'s box is " + In(size.value - room) + " too " + what +
-                             " for where it goes");
+                             " for its opening");
     };
     const Length upright = now.cell.height - now.box.build.clear_below - now.box.build.clear_above;
-    too_large(box.height, upright, "high");
+    too_large(box.height, upright, "tall");
     too_large(box.depth, now_->opening_depth - now.box.z - now.slide.behind, "deep");
     too_large(box.width, TargetWidth(now, now.cell.width), "wide");
   }
@@ -171,6 +234,8 @@ std::vector<MeasuredCell> MeasuredCells(const Spec& spec, const Bank& bank,
       cells.push_back(CellOf(boxes, bank, real, static_cast<int>(i)));
     }
   }
+  int space = 0;
+  Alike(bank, cells).Walk(spec.layout, space);
   return cells;
 }
 

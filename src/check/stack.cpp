@@ -150,6 +150,7 @@ class Builder {
   void Gap_(int index) {
     const Gap& gap = bank_.gaps[static_cast<std::size_t>(index)];
     StackUp& stack = Start(false, index, gap.axis, gap.size);
+    if (gap.behind < 0) stack.greatest = check_.greatest;
     const bool has_lower = gap.from.kind == GapEnd::Kind::kSpace;
     const bool has_upper = gap.to.kind == GapEnd::Kind::kSpace;
     Fill(stack, has_lower ? gap.from.index : -1, has_upper ? gap.to.index : -1,

@@ -8,7 +8,9 @@
 #include "check/figures.h"
 #include "check/weights.h"
 #include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/mass.h"
+#include "spec/trade_sizes.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -16,7 +18,8 @@ namespace {
 
 constexpr std::string_view kEstimate =
     "an estimate; 15 lb/ft2 (718 Pa) where no load is given, ANSI/KCMA A161.1 7.1";
-constexpr std::string_view kSlideSource = "an estimate of the box's weight; the slide's own sheet";
+constexpr std::string_view kSlideSource =
+    "an estimate of the box's weight; the slide maker's sheet";
 // 15 lb/ft²: ANSI/KCMA A161.1-2012, clause 7.1, as quoted in a trade journal.
 constexpr double kUsualPressure = 718;
 constexpr double kSagShare = 360;  // sag limit: short side / 360, common practice, no source
@@ -57,11 +60,14 @@ class Strength {
                     kEstimate};
     if (sag > most) {
       finding.level = Level::kWarn;
-      const double thicker = plate.thickness * (std::cbrt(sag / most) - 1);
-      finding.message = "the bottom sags " + Shown(sag) + " under " +
-                        FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
-                        " by the estimate: make it " + Shown(thicker) +
-                        " thicker, or set a muntin under its middle";
+      const std::optional<Length> sold =
+          PanelAtLeast(LengthFrom(plate.thickness * std::cbrt(sag / most)), bank_.units);
+      finding.message =
+          "the bottom sags " + Shown(sag) + " under " +
+          FormatMass(pressure * plate.width * plate.depth / kGravity, bank_.units) +
+          " (estimated): " +
+          (sold ? "make it " + FormatWithUnit(*sold, bank_.units) + " thick, or " : "") +
+          "add a muntin under the center";
     }
     out.push_back(std::move(finding));
   }
@@ -78,12 +84,11 @@ class Strength {
     if (!load) {
       out.push_back({CheckCode::kSlideLoad, Level::kNote, id,
                      "the load \"" + leaf->load.value +
-                         "\" is no weight such as \"20 lb\" or \"9 kg\", so nothing is reckoned "
-                         "with it",
+                         "\" is not a weight (write \"20 lb\" or \"9 kg\"), so it was ignored",
                      std::nullopt, std::nullopt, kSlideSource});
       return;
     }
-    if (bank_.spaces[i].slide.type == SlideType::kWoodRunner) return;
+    if (Facts(bank_.spaces[i].slide.type).sold == SoldAs::kNot) return;
     out.push_back(RatedFor(*leaf, id, *load + weights_.box[i] + weights_.front[i]));
   }
 
@@ -92,11 +97,11 @@ class Strength {
         leaf.override_index < 0
             ? BankRules(spec_)
             : DrawerRules(spec_, spec_.overrides[static_cast<std::size_t>(leaf.override_index)]);
-    const std::string carried = FormatMass(mass, bank_.units) + " with box and front";
+    const std::string carried = FormatMass(mass, bank_.units) + " including box and front";
     Finding finding{CheckCode::kSlideLoad,
                     Level::kNote,
                     id,
-                    "take slides rated for at least " + carried,
+                    "use slides rated for " + Sold(mass) + " or more: they carry " + carried,
                     std::nullopt,
                     std::nullopt,
                     kSlideSource};
@@ -110,10 +115,18 @@ class Strength {
       return finding;
     }
     finding.level = Level::kFail;
+    const std::optional<double> sold = SlideRatingFor(mass, bank_.units);
     finding.message = "the slides are rated for " + FormatMass(*rating, bank_.units) +
-                      " and carry " + carried + ": take slides rated " +
-                      FormatMass(mass - *rating, bank_.units) + " higher, or put less in";
+                      " but carry " + carried + ": " +
+                      (sold ? "use slides rated for " + FormatMass(*sold, bank_.units) + ", or "
+                            : std::string()) +
+                      "put less in";
     return finding;
+  }
+
+  // The rating that is sold for a load, or the load itself where none is so high.
+  std::string Sold(double mass) const {
+    return FormatMass(SlideRatingFor(mass, bank_.units).value_or(mass), bank_.units);
   }
 
   const Spec& spec_;

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "bank/part_roles.h"
 #include "diag/characters.h"
 #include "spec/mass.h"
 #include "spec/materials.h"
@@ -16,11 +17,6 @@ constexpr std::array kStuff{
 };
 constexpr Stuff kPlywood{"", 650, 6.9e9};
 constexpr Stuff kSolid{"", 650, 6.9e9};
-
-bool IsOfBox(PartRole role) {
-  return role == PartRole::kBoxSide || role == PartRole::kBoxFront || role == PartRole::kBoxBack ||
-         role == PartRole::kBoxBottom;
-}
 
 }  // namespace
 
@@ -47,8 +43,9 @@ SpaceWeights WeightsOf(const Bank& bank) {
   for (const Part& part : bank.parts) {
     if (part.space < 0) continue;
     const auto space = static_cast<std::size_t>(part.space);
-    if (IsOfBox(part.role)) weights.box[space] += MassOf(part);
-    if (part.role == PartRole::kFront) weights.front[space] += MassOf(part);
+    const PartGroup group = Facts(part.role).group;
+    if (group == PartGroup::kBox) weights.box[space] += MassOf(part);
+    if (group == PartGroup::kFront) weights.front[space] += MassOf(part);
   }
   return weights;
 }

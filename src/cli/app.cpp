@@ -1,37 +1,11 @@
 #include "cli/app.h"
 
-#include "cli/commands.h"
+#include "cli/command_table.h"
 #include "cli/options.h"
 #include "tillwright/write.h"
 
 namespace tillwright {
 namespace {
-
-ExitStatus Act(Program& program) {
-  switch (program.options().command) {
-    case Command::kNew:
-      return program.Emit(StarterSpec(), ExitStatus::kOk);
-    case Command::kSchema:
-      return program.Emit(SpecSchema(), ExitStatus::kOk);
-    case Command::kSize:
-      return SizeCommand(program);
-    case Command::kCheck:
-      return CheckCommand(program);
-    case Command::kDraw:
-      return DrawCommand(program);
-    case Command::kStick:
-      return StickCommand(program);
-    case Command::kShop:
-      return ShopCommand(program);
-    case Command::kParts:
-      return PartsCommand(program);
-    case Command::kStock:
-      return StockCommand(program);
-    case Command::kWhy:
-      return WhyCommand(program);
-  }
-  return ExitStatus::kInternal;
-}
 
 ExitStatus Misused(const ParsedOptions& parsed, Console& console) {
   if (!parsed.is_error) {
@@ -52,9 +26,9 @@ ExitStatus Misused(const ParsedOptions& parsed, Console& console) {
 
 ExitStatus Run(const std::vector<std::string>& args, Console& console, Files& files) {
   const ParsedOptions parsed = ParseOptions(args);
-  if (!parsed.options) return Misused(parsed, console);
-  Program program(*parsed.options, console, files);
-  return Act(program);
+  if (parsed.command == nullptr) return Misused(parsed, console);
+  Program program(parsed.options, console, files);
+  return parsed.command->run(program);
 }
 
 }  // namespace tillwright

@@ -9,11 +9,11 @@ namespace {
 
 void RenderAll(const Options& options, const Bank& bank, const Drawings& drawings,
                RenderedFiles& files) {
-  if (options.format == "pdf") {
+  if (options.format == FileFormat::kPdf) {
     return files.Add("drawings.pdf",
                      RenderPdf(drawings.sheets, PdfInfoOf(bank, "Dimensioned drawings")));
   }
-  const bool png = options.format == "png";
+  const bool png = options.format == FileFormat::kPng;
   if (!png) files.AddSheets(drawings.views, png);
   files.AddSheets(drawings.sheets, png);
 }
@@ -28,7 +28,7 @@ ExitStatus Draw(Program& program, const Bank& bank, const std::vector<Finding>& 
   const Drawings drawings = DrawBank(bank, options.draw, DrawingFontMetrics());
   if (!drawings.fault.empty()) {
     return program.Failed(DiagnosticCode::kUsage, "cannot be drawn: " + drawings.fault,
-                          "leave --scale out, or take a smaller scale or larger --paper",
+                          "omit --scale, or use a smaller scale or larger --paper",
                           ExitStatus::kUsage);
   }
   RenderedFiles files(options.output);

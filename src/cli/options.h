@@ -2,6 +2,7 @@
 #ifndef TILLWRIGHT_CLI_OPTIONS_H_
 #define TILLWRIGHT_CLI_OPTIONS_H_
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,27 +12,32 @@
 
 namespace tillwright {
 
-enum class Command { kSize, kCheck, kDraw, kStick, kParts, kStock, kShop, kWhy, kNew, kSchema };
-enum class ColorChoice { kAuto, kAlways, kNever };
+enum class ColorChoice : std::uint8_t { kAuto, kAlways, kNever };
+// What --format names; each command takes some of them.
+enum class FileFormat : std::uint8_t { kSvg, kPdf, kPng, kTable, kCsv, kHardwareCsv, kDxf };
+template <>
+std::span<const std::string_view> Words<ColorChoice>();
+template <>
+std::span<const std::string_view> Words<FileFormat>();
 
 struct Options {
-  Command command = Command::kSize;
-  std::string spec;                // a path, or "-"
-  std::vector<std::string> specs;  // stock: all of them, the first in `spec` too
-  std::string output;              // -o: a path, "-" or empty
-  std::string path;                // why: the dimension
-  std::string format;              // draw, stick, parts: the first of theirs unless given
-  std::string sheet;               // check: the folder for the fitting sheet
+  std::vector<std::string> specs;    // paths, or "-"; none for commands that read none
+  std::string output;                // -o: a path, "-" or empty
+  std::string path;                  // why: the dimension
+  std::optional<FileFormat> format;  // as given
+  std::string sheet;                 // check: the folder for the fitting sheet
   DrawOptions draw;
   StickOptions stick;
   bool json = false;
   ColorChoice color = ColorChoice::kAuto;
 };
 
-// The options, or why there are none to act on: help or version text (status 0), or what is wrong
-// with the command line (status 2).
+// The command and its options, or why there are none to act on: help or version text (status 0), or
+// what is wrong with the command line (status 2).
+struct CommandRow;
 struct ParsedOptions {
-  std::optional<Options> options;
+  const CommandRow* command = nullptr;
+  Options options;
   std::string text;
   bool is_error = false;
   bool json = false;  // --json was among the arguments, so the error is wanted as JSON

@@ -9,8 +9,8 @@ std::string Listed(const Program& program, const Bank& bank) {
   const Options& options = program.options();
   const PartsLists lists = MakePartsLists(program.spec(), bank);
   if (options.json) return PartsJson(bank, lists);
-  if (options.format == "csv") return CutListCsv(bank, lists.cuts);
-  if (options.format == "hardware-csv") return HardwareCsv(bank, lists.hardware);
+  if (options.format == FileFormat::kCsv) return CutListCsv(bank, lists.cuts);
+  if (options.format == FileFormat::kHardwareCsv) return HardwareCsv(bank, lists.hardware);
   return PartsText(bank, lists, {program.ColoredResult()});
 }
 
@@ -19,7 +19,7 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
   const std::string& folder = program.options().output;
   if (folder.empty() || folder == "-") {
     return program.Failed(DiagnosticCode::kUsage,
-                          "DXF is a file for every part, not one for standard output",
+                          "DXF is one file for each part, not one for standard output",
                           "name a folder with -o", ExitStatus::kUsage);
   }
   std::vector<FileToWrite> files;
@@ -27,7 +27,7 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
     files.push_back({program.InFolder(part.name), std::move(part.text)});
   }
   if (files.empty()) {
-    return program.Failed(DiagnosticCode::kUsage, "there are no parts of sheet stock to write",
+    return program.Failed(DiagnosticCode::kUsage, "there are no sheet parts to write",
                           "DXF is for sheet parts; solid wood is cut from boards",
                           ExitStatus::kUsage);
   }
@@ -35,7 +35,8 @@ ExitStatus WriteDxf(Program& program, const Bank& bank, ExitStatus status) {
 }
 
 ExitStatus Parts(Program& program, const Bank& bank, const std::vector<Finding>& findings) {
-  if (program.options().format == "dxf") return WriteDxf(program, bank, StatusOf(findings));
+  if (program.options().format == FileFormat::kDxf)
+    return WriteDxf(program, bank, StatusOf(findings));
   return program.Emit(Listed(program, bank), StatusOf(findings));
 }
 

@@ -100,7 +100,7 @@ std::optional<ExitStatus> Program::WriteQuietly(const std::vector<FileToWrite>& 
     const auto is_spec = [&](const std::string& path) {
       return path != "-" && files_.Same(file.path, path);
     };
-    if (is_spec(options_.spec) || std::ranges::any_of(options_.specs, is_spec)) {
+    if (std::ranges::any_of(options_.specs, is_spec)) {
       return Failed(DiagnosticCode::kFileWrite, "the output would overwrite the spec",
                     "name another file with -o", ExitStatus::kUsage);
     }

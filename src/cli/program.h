@@ -27,7 +27,9 @@ struct Solved {
 class Program {
  public:
   Program(const Options& options, Console& console, Files& files)
-      : options_(options), console_(console), files_(files), path_(options.spec) {}
+      : options_(options), console_(console), files_(files) {
+    if (!options.specs.empty()) path_ = options.specs.front();
+  }
 
   [[nodiscard]] const Options& options() const { return options_; }
   [[nodiscard]] const Spec& spec() const { return spec_; }         // after ReadTheSpec

@@ -48,7 +48,7 @@ class Packet {
     Data();
     if (!files_.fault().empty()) {
       return program_.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files_.fault(),
-                             "take larger --paper", ExitStatus::kFile);
+                             "use larger --paper", ExitStatus::kFile);
     }
     files_.Add("index.html", PacketPage(bank_, findings_, sections_, SvgPageStyle()));
     const std::string names = Names();
@@ -87,7 +87,7 @@ class Packet {
       if (name.empty() || ("\n" + now).find("\n" + name + "\n") != std::string::npos) continue;
       if (!IsBelow(name) || !program_.HasOutput(name)) continue;
       program_.Remark("note: " + Printable(program_.InFolder(name)) +
-                      " is of an earlier packet and no longer part of it; delete it");
+                      " is left over from an earlier packet; delete it if you do not need it");
     }
   }
 
@@ -107,8 +107,8 @@ class Packet {
       return files_.Fail(drawings.fault);
     }
     PacketSection& section = Section("drawings", "Drawings");
-    for (const Sheet& view : drawings.views) {
-      if (!IsShown(view.name)) continue;
+    for (const std::size_t i : drawings.on_page) {
+      const Sheet& view = drawings.views[i];
       section.pictures.push_back({RenderSvg(view, SvgUse::kInPage).bytes, {}, {}, view.width});
     }
     files_.Add("drawings.pdf",
@@ -116,13 +116,9 @@ class Packet {
     section.files = {{"drawings.pdf", "all views, details and part sheets, to print and pin up"}};
   }
 
-  static bool IsShown(std::string_view name) {
-    return name.starts_with("front") || name.starts_with("side") || name.starts_with("overview");
-  }
-
   void Sizes() {
     PacketSection& section = Section("sizes", "Sizes");
-    section.lines = {"Places are from the opening's lower left corner."};
+    section.lines = {"Positions are measured from the lower left corner of the opening."};
     section.tables = BankTables(bank_);
   }
 
@@ -131,11 +127,12 @@ class Packet {
     PacketSection& section = Section("buy", "To buy");
     section.lines = StockTotals(plan);
     section.tables.push_back({"Sheets and boards", {}, StockTable(plan)});
-    section.tables.push_back({"Hardware", "counts are common practice; a slide's own sheet wins",
+    section.tables.push_back({"Hardware",
+                              "counts are common practice; follow the slide maker's sheet",
                               HardwareTable(bank_, lists_.hardware)});
     section.notes = StockProofs(plan);
     files_.Add("hardware.csv", HardwareCsv(bank_, lists_.hardware));
-    section.files = {{"hardware.csv", "the hardware for a spreadsheet"}};
+    section.files = {{"hardware.csv", "the hardware, for a spreadsheet"}};
   }
 
   // The cut list, on the page and as files.
@@ -152,9 +149,9 @@ class Packet {
     }
     for (std::string& note : RunNotes(bank_, lists_.runs)) cuts.notes.push_back(std::move(note));
     files_.Add("cut-list.csv", CutListCsv(bank_, lists_.cuts));
-    cuts.files = {{"cut-list.csv", "the same for a spreadsheet"}};
+    cuts.files = {{"cut-list.csv", "the same, for a spreadsheet"}};
     for (NamedText& part : PartDxfFiles(bank_, lists_.cuts)) {
-      cuts.files.push_back({"dxf/" + part.name, "for a machine, 1 unit = 1 mm"});
+      cuts.files.push_back({"dxf/" + part.name, "for a CNC machine, 1 unit = 1 mm"});
       files_.Add("dxf/" + part.name, std::move(part.text));
     }
   }
@@ -167,12 +164,12 @@ class Packet {
     files_.Fail(drawings.fault);
     PacketSection& section = Section("stock", "Sheets and boards");
     section.lines = {
-        "Letters are parts, numbers are cuts in their order; a piece named P1 is drawn by itself."};
+        "Letters are parts, numbers are cuts in order; a piece marked P1 is drawn separately."};
     for (const Sheet& sheet : drawings.sheets) {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
     }
     files_.Add("stock.txt", StockText(plan, {}));
-    section.files = {{"stock.txt", "every cut in order with the setting of the fence"}};
+    section.files = {{"stock.txt", "every cut in order, with the fence settings"}};
     if (drawings.sheets.empty()) return;  // nothing finds a place
     files_.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(bank_, "Stock layouts")));
     section.files.push_back({"stock.pdf", "the layouts, to print"});
@@ -192,7 +189,8 @@ class Packet {
     PacketSection& section = Section("sticks", "Story sticks");
     section.lines = {
         "Full-scale strips to glue to a batten and mark from, and drilling templates. "
-        "Print at 100 %, no fit to page, one-sided, all in one run, and measure the bars first."};
+        "Print at 100 %, without \"fit to page\", one-sided, all in one run, and measure the bars "
+        "first."};
     section.files = {{"sticks.pdf", std::to_string(sticks.sheets.size()) + " pages"}};
   }
 
@@ -207,18 +205,18 @@ class Packet {
     for (const Sheet& sheet : sheets) {
       section.pictures.push_back({RenderSvg(sheet, SvgUse::kInPage).bytes, {}, {}, sheet.width});
     }
-    section.files = {{"fitting.pdf", "to print and take to the piece"},
-                     {"gaps.txt", "every gap: planned, at worst, dry, humid, as measured"}};
+    section.files = {{"fitting.pdf", "to print and take to the job"},
+                     {"gaps.txt", "every gap: planned, worst case, dry, humid, as measured"}};
   }
 
   void Data() {
     files_.Add("spec.json", program_.text());
     files_.Add("sizes.txt", ResultTables(bank_, findings_, {}));
     files_.Add("result.json", ResultJson(bank_, findings_));
-    Section("data", "The same as data").files = {
+    Section("data", "The same, as data").files = {
         {"spec.json", "the spec this packet was made from"},
         {"sizes.txt", "every size as plain text"},
-        {"result.json", "every size for other programs, in millimetres"},
+        {"result.json", "every size for other programs, in millimeters"},
         {kList, "every file of this packet"}};
   }
 

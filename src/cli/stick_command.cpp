@@ -32,18 +32,18 @@ ExitStatus WritePdf(Program& program, const Bank& bank, const StickSheets& stick
 
 ExitStatus MakeThem(Program& program, const Bank& bank, const std::vector<Finding>& findings) {
   const Options& options = program.options();
-  const bool svg = options.format == "svg";
+  const bool svg = options.format == FileFormat::kSvg;
   if (svg && options.output == "-") {
     return program.Failed(DiagnosticCode::kUsage,
                           "sticks as SVG are several files, not one for standard output",
                           "name a folder with -o", ExitStatus::kUsage);
   }
-  const StickSheets sticks = svg && options.stick.paper.empty()
+  const StickSheets sticks = svg && !options.stick.paper && !options.stick.roll
                                  ? DrawSticksAlone(bank, options.stick, DrawingFontMetrics())
                                  : DrawSticks(bank, options.stick, DrawingFontMetrics());
   if (!sticks.fault.empty()) {
     return program.Failed(DiagnosticCode::kUsage, "cannot be drawn: " + sticks.fault,
-                          "take larger --paper, a smaller --margin, or --templates without",
+                          "use larger --paper, a smaller --margin, or --templates without",
                           ExitStatus::kUsage);
   }
   return svg ? WriteSvg(program, sticks, StatusOf(findings))

@@ -3,13 +3,16 @@
 #include <algorithm>
 #include <array>
 
+#include "cli/choice.h"
+#include "tillwright/draw.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
 namespace {
 
-constexpr std::array<std::string_view, 9> kWords{"case", "box", "front", "datum-up", "mirror",
-                                                 "in",   "mm",  "both",  "screws"};
+constexpr std::array<std::string_view, 9> kMarkWords{"case", "box", "front", "datum-up", "mirror",
+                                                     "in",   "mm",  "both",  "screws"};
+constexpr std::string_view kRoll = "roll";
 constexpr double kMostMargin = 40;        // mm
 constexpr double kLongestPage = 5080;     // mm, 200 in: a PDF page
 constexpr double kMostCorrection = 0.03;  // a printer further out wants mending
@@ -32,7 +35,7 @@ std::string ReadMillimeters(std::string_view text, double least, double most, do
 // "150:149.6", both above zero.
 std::string ReadPair(std::string_view text, Length& first, Length& second) {
   const std::size_t colon = text.find(':');
-  if (colon == std::string_view::npos) return Quoted(text) + " wants two lengths, as in 150:149.6";
+  if (colon == std::string_view::npos) return Quoted(text) + " needs two lengths, as in 150:149.6";
   for (const auto& [part, into] :
        {std::pair{text.substr(0, colon), &first}, std::pair{text.substr(colon + 1), &second}}) {
     const ParsedLength parsed = ParseLength(part, Unit::kMillimeter);
@@ -61,7 +64,17 @@ std::string ReadAxis(std::string_view text, StickOptions& options) {
 
 }  // namespace
 
-std::vector<std::string> StickMarkWords() { return {kWords.begin(), kWords.end()}; }
+std::span<const std::string_view> StickMarkWords() { return kMarkWords; }
+
+std::span<const std::string_view> StickPaperWords() {
+  static constexpr auto kWords = [] {
+    std::array<std::string_view, kPapers.size() + 1> words;
+    std::ranges::transform(kPapers, words.begin(), &PaperSize::name);
+    words.back() = kRoll;
+    return words;
+  }();
+  return kWords;
+}
 
 std::string ReadStickMark(std::string_view word, StickOptions& options) {
   for (const StickLane lane : {StickLane::kCase, StickLane::kBox, StickLane::kFront}) {
@@ -73,6 +86,12 @@ std::string ReadStickMark(std::string_view word, StickOptions& options) {
   if (word == "mm") options.units = StickUnits::kMillimeter;
   if (word == "both") options.units = StickUnits::kBoth;
   if (word == "screws" && !options.screws) options.screws.emplace();
+  return {};
+}
+
+std::string ReadStickPaper(std::string_view word, StickOptions& options) {
+  options.roll = word == kRoll;
+  if (!options.roll) options.paper = ChoiceOf<Paper>(word);
   return {};
 }
 
@@ -92,7 +111,7 @@ std::string ReadScrews(std::string_view text, StickOptions& options) {
   ScrewRow row;
   std::string fault = ReadPair(text, row.setback, row.pitch);
   if (fault.empty() && row.pitch < Length::Millimeters(5)) {
-    fault = Quoted(text) + " sets screws closer than 5 mm";
+    fault = Quoted(text) + " puts screws closer than 5 mm";
   }
   if (fault.empty()) options.screws = row;
   return fault;

@@ -2,20 +2,23 @@
 #ifndef TILLWRIGHT_CLI_STICK_OPTIONS_H_
 #define TILLWRIGHT_CLI_STICK_OPTIONS_H_
 
+#include <span>
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include "tillwright/stick.h"
 
 namespace tillwright {
 
 // The words of --mark.
-[[nodiscard]] std::vector<std::string> StickMarkWords();
+[[nodiscard]] std::span<const std::string_view> StickMarkWords();
+// Of --paper: the papers, and "roll".
+[[nodiscard]] std::span<const std::string_view> StickPaperWords();
 
 // Each takes an option's text and returns what is wrong with it; empty when all is well.
-// REQUIRES for the first: a word of StickMarkWords().
+// REQUIRES for the first two: a word of StickMarkWords() and of StickPaperWords().
 std::string ReadStickMark(std::string_view word, StickOptions& options);
+std::string ReadStickPaper(std::string_view word, StickOptions& options);
 std::string ReadMargin(std::string_view text, StickOptions& options);
 std::string ReadRollWidth(std::string_view text, StickOptions& options);
 std::string ReadMaxLength(std::string_view text, StickOptions& options);

@@ -20,14 +20,14 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
   const Drawings drawings = DrawStock(plan, options.draw, DrawingFontMetrics());
   RenderedFiles files(options.output);
   files.Fail(drawings.fault);
-  if (options.format == "pdf" && !drawings.sheets.empty()) {
+  if (options.format == FileFormat::kPdf && !drawings.sheets.empty()) {
     files.Add("stock.pdf", RenderPdf(drawings.sheets, PdfInfoOf(plan.title, "Stock layouts")));
   } else {
-    files.AddSheets(drawings.sheets, options.format == "png");
+    files.AddSheets(drawings.sheets, options.format == FileFormat::kPng);
   }
   if (!files.fault().empty()) {
     return program.Failed(DiagnosticCode::kFileWrite, "cannot be drawn: " + files.fault(),
-                          "take larger --paper", ExitStatus::kFile);
+                          "use larger --paper", ExitStatus::kFile);
   }
   files.Add(options.json ? "stock.json" : "stock.txt", Listed(program, plan));
   return program.Write(files.files(), status);
@@ -36,9 +36,9 @@ ExitStatus WriteDrawings(Program& program, const StockPlan& plan, ExitStatus sta
 ExitStatus Stock(Program& program, const std::vector<Solved>& solved) {
   const std::string& output = program.options().output;
   const bool drawn = !output.empty() && output != "-";
-  if (!drawn && !program.options().format.empty()) {
+  if (!drawn && program.options().format) {
     return program.Failed(DiagnosticCode::kUsage,
-                          "--format is of the drawings, which go into a folder",
+                          "--format applies to the drawings, which go into a folder",
                           "name a folder with -o", ExitStatus::kUsage);
   }
   std::vector<StockSource> sources;

@@ -11,15 +11,13 @@ ExitStatus WhyCommand(Program& program) {
   program.Show(solved.diagnostics());
   if (!solved.ok()) return ExitStatus::kSpec;
   const std::string& path = program.options().path;
-  std::string text =
-      WhyText(trace, path, program.spec().units.value, program.SpecName(), program.text());
+  std::string text = WhyText(solved.value(), trace, path, program.SpecName(), program.text());
   if (!text.empty()) return program.Emit(std::move(text), ExitStatus::kOk);
-  std::string hint;
-  for (const std::string& near : NearestPaths(trace, path)) {
-    hint += (hint.empty() ? "there are " : ", ") + near;
-  }
-  return program.Failed(DiagnosticCode::kUnknownPath, "there is no dimension \"" + path + "\"",
-                        hint, ExitStatus::kUsage);
+  const std::vector<std::string> near = NearestPaths(solved.value(), path);  // there are more
+  return program.Failed(
+      DiagnosticCode::kUnknownPath, "there is no dimension \"" + path + "\"",
+      "did you mean " + near.at(0) + ", " + near.at(1) + " or " + near.at(2) + "?",
+      ExitStatus::kUsage);
 }
 
 }  // namespace tillwright

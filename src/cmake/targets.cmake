@@ -1,6 +1,6 @@
 # The layers in their order, then the libraries made of them and the program.
 include(src/cmake/layers.cmake)
-foreach(layer diag length text spec bank solve check nest stock sheet draw read write render)
+foreach(layer diag length text spec bank solve assembly check nest stock dimension sheet draw read write render)
   include(src/${layer}/layer.cmake)
 endforeach()
 
@@ -18,6 +18,7 @@ target_link_libraries(tillwright_core INTERFACE tillwright_write)
 add_library(tillwright_app STATIC
   src/cli/app.cpp
   src/cli/check_command.cpp
+  src/cli/command_table.cpp
   src/cli/draw_command.cpp
   src/cli/files.cpp
   src/cli/interrupt.cpp

@@ -1,11 +1,10 @@
 # The views of a bank, a folder each.
 tillwright_layer(draw
-  USES stock sheet
+  USES dimension sheet
   HEADERS draw stick stock_draw
   SOURCES
     bank/case_joints.cpp
     bank/case_pieces.cpp
-    bank/dimension_paths.cpp
     detail/detail_choice.cpp
     detail/detail_dims.cpp
     detail/detail_faces.cpp
@@ -18,14 +17,19 @@ tillwright_layer(draw
     front/front_labels.cpp
     front/front_sizes.cpp
     front/front_view.cpp
+    front/place_front.cpp
     overview/overview_bank.cpp
     overview/overview_drawer.cpp
     overview/overview_parts.cpp
+    overview/place_overview.cpp
     part/part_sheet_dims.cpp
     part/part_sheet_faces.cpp
     part/part_sheet_notes.cpp
     part/part_sheet_view.cpp
     part/part_sheet_words.cpp
+    part/place_parts.cpp
+    plan/place_plan.cpp
+    plan/piece_faces.cpp
     plan/plan_box.cpp
     plan/plan_dims.cpp
     plan/plan_faces.cpp
@@ -36,11 +40,12 @@ tillwright_layer(draw
     section/side_cut.cpp
     section/side_plane.cpp
     section/side_view.cpp
+    sheets/composer.cpp
     sheets/sheets.cpp
-    sheets/sheets_bank.cpp
     sheets/sheets_marks.cpp
     sheets/sheets_table.cpp
     sheets/sheets_title.cpp
+    sheets/view_table.cpp
     stick/axis_marks.cpp
     stick/depth_marks.cpp
     stick/draw_sticks.cpp
@@ -51,7 +56,6 @@ tillwright_layer(draw
     stick/make_sticks.cpp
     stick/mark_book.cpp
     stick/page.cpp
-    stick/part_blocks.cpp
     stick/ruler.cpp
     stick/strip_draw.cpp
     stick/strip_plan.cpp

@@ -25,6 +25,12 @@ struct ViewOptions {
 [[nodiscard]] View PlanSection(const Bank& bank, std::size_t space, const Scale& scale,
                                const ViewOptions& options, const TextMetrics& metrics);
 
+// Lay them on sheets; the section stands beside the elevation if there is one.
+class Composer;
+void PlaceElevation(Composer& composer);
+void PlaceSection(Composer& composer);
+void PlacePlan(Composer& composer);
+
 }  // namespace tillwright
 
 #endif  // TILLWRIGHT_DRAW_VIEWS_H_

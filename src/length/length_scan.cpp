@@ -129,12 +129,12 @@ class Scanner {
     if (IsDigitAt(at_) && !ReadDigits(whole, false)) return std::nullopt;
     if (Is('.')) return ReadDecimals(whole);
     if (Is(','))
-      return Refuse(text_.substr(at_, 1), "a decimal comma is not understood:", "use a point");
+      return Refuse(text_.substr(at_, 1), "a decimal comma is not allowed:", "use a decimal point");
     if (const Glyph* glyph = TakeGlyph()) return Mixed(whole, glyph->numerator, glyph->denominator);
     if (TakeAny(kSlashes)) return ReadDenominator(0, whole);
     if ((Is('e') || Is('E')) && at_ + 1 < text_.size() &&
         (IsDigitAt(at_ + 1) || text_[at_ + 1] == '+' || text_[at_ + 1] == '-')) {
-      return Refuse(Rest(), "exponents are not understood:", "write the number out");
+      return Refuse(Rest(), "exponents are not allowed:", "write the number out");
     }
     return ReadFractionAfter(whole);
   }
@@ -203,9 +203,9 @@ class Scanner {
     if (digits == 0) {
       return Refuse(text_.substr(dot, 1), "digits should follow the point:", "");
     }
-    if (Is('/')) return Refuse(Rest(), "a decimal cannot stand in a fraction:", "");
+    if (Is('/')) return Refuse(Rest(), "a decimal cannot be used in a fraction:", "");
     if (Is('e') || Is('E')) {
-      return Refuse(Rest(), "exponents are not understood:", "write the number out");
+      return Refuse(Rest(), "exponents are not allowed:", "write the number out");
     }
     return Fraction{numerator, denominator};
   }
@@ -224,7 +224,7 @@ class Scanner {
     }
     if (value > kMaxWhole) {
       fault_ = {DiagnosticCode::kLengthRange, start, digits.size(),
-                "\"" + std::string(text_) + "\" is past the limit of 100 m", "check the unit"};
+                "\"" + std::string(text_) + "\" is over the limit of 100 m", "check the unit"};
       return false;
     }
     return true;

@@ -9,7 +9,8 @@
 namespace tillwright {
 namespace {
 
-constexpr std::int64_t kFinest = 64;  // the finest inch fraction that is shown
+constexpr std::int64_t kFinest = 64;  // the finest inch fraction that stands for what is near it
+constexpr std::int64_t kExact = 512;  // the finest that is shown where it is exact
 
 void AppendInteger(std::string& out, std::int64_t value) {
   std::array<char, 24> buffer{};
@@ -25,15 +26,15 @@ LengthFault Inexact(std::string_view text, const ScannedLength& scanned) {
   const Length step = unit == Unit::kInch ? Length::Inches(1, kFinest) : Length::Picometers(1);
   const Length low = FloorTo(below, step);
   return {DiagnosticCode::kLengthInexact, 0, text.size(),
-          "\"" + std::string(text) + "\" cannot be held exactly (it is not a whole count of " +
-              "picometres)",
-          "the nearest that can are " + FormatWithUnit(low, unit) + " and " +
+          "\"" + std::string(text) +
+              "\" cannot be represented exactly (it is not a whole number of " + "picometers)",
+          "the nearest that can be are " + FormatWithUnit(low, unit) + " and " +
               FormatWithUnit(low + step, unit)};
 }
 
 LengthFault PastLimit(std::string_view text) {
   return {DiagnosticCode::kLengthRange, 0, text.size(),
-          "\"" + std::string(text) + "\" is past the limit of 100 m", "check the unit"};
+          "\"" + std::string(text) + "\" is over the limit of 100 m", "check the unit"};
 }
 
 }  // namespace
@@ -54,19 +55,54 @@ ParsedLength ParseLength(std::string_view text, Unit unit) {
 
 InchParts ToInchParts(Length value) {
   const bool negative = value < Length();
-  const Int128 scaled = static_cast<Int128>((negative ? -value : value).picometers()) * kFinest;
+  const Int128 magnitude = (negative ? -value : value).picometers();
   const Int128 per_inch = Length::kPerInch;
-  const auto sixty_fourths = static_cast<std::int64_t>((scaled + per_inch / 2) / per_inch);
-  const std::int64_t fraction = sixty_fourths % kFinest;
-  const std::int64_t divisor = std::gcd(fraction, kFinest);  // 64 when there is no fraction
-  return {negative && sixty_fourths != 0, sixty_fourths / kFinest, fraction / divisor, kFinest / divisor,
-          scaled % per_inch == 0};
+  const bool exact = magnitude * kExact % per_inch == 0;
+  const std::int64_t finest = exact ? kExact : kFinest;
+  const auto count = static_cast<std::int64_t>((magnitude * finest + per_inch / 2) / per_inch);
+  const std::int64_t fraction = count % finest;
+  const std::int64_t divisor = std::gcd(fraction, finest);  // `finest` when there is no fraction
+  return {negative && count != 0, count / finest, fraction / divisor, finest / divisor, exact};
 }
+
+namespace {
+
+// Whether the nearest 1/64 tells what the length is: it is less than a quarter of that away, and
+// the length no smaller.
+bool ReadsTrue(const InchParts& parts, Length magnitude) {
+  const Length shown =
+      parts.whole * Length::Inches(1) + Length::Inches(parts.numerator, parts.denominator);
+  const Length error = shown > magnitude ? shown - magnitude : magnitude - shown;
+  return 4 * error < Length::Inches(1, kFinest) && magnitude >= Length::Inches(1, kFinest);
+}
+
+// Four decimals of an inch, or "0" when there is nothing in them.
+void AppendDecimal(std::string& out, Length value, Length magnitude) {
+  const Int128 scaled = static_cast<Int128>(magnitude.picometers()) * 10'000;
+  const auto count = static_cast<std::int64_t>((scaled + Length::kPerInch / 2) / Length::kPerInch);
+  if (count == 0) {
+    out += '0';
+    return;
+  }
+  if (value < Length()) out += '-';
+  AppendInteger(out, count / 10'000);
+  const std::string decimals = std::to_string(count % 10'000);
+  out += '.';
+  out.append(4 - decimals.size(), '0');
+  out += decimals;
+}
+
+}  // namespace
 
 std::string FormatInches(Length value) {
   const InchParts parts = ToInchParts(value);
+  const Length magnitude = value < Length() ? -value : value;
   std::string out;
   if (!parts.exact) out += "\u2248 ";
+  if (!parts.exact && !ReadsTrue(parts, magnitude)) {
+    AppendDecimal(out, value, magnitude);
+    return out;
+  }
   if (parts.negative) out += '-';
   if (parts.whole != 0 || parts.numerator == 0) AppendInteger(out, parts.whole);
   if (parts.numerator != 0) {

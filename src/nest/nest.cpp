@@ -178,7 +178,7 @@ namespace {
 std::string Bettered(const NestJob& job, const NestPlan& plan) {
   const bool one_size = job.stock.size() == 1;
   if (!plan.proven) {
-    const std::string text = "may be improvable, bound ";
+    const std::string text = "may be improvable; lower limit ";
     if (one_size) return text + std::to_string(plan.bound);
     if (plan.price_bound) return text + PriceText(*plan.price_bound);
     return text + std::to_string(plan.percent_bound) + " % of the area these take";
@@ -186,8 +186,8 @@ std::string Bettered(const NestJob& job, const NestPlan& plan) {
   const bool priced = std::ranges::any_of(
       job.stock, [](const NestStock& stock) { return !stock.on_hand && stock.price.has_value(); });
   const std::string kept = job.runs.empty() ? "" : "that keeps the runs whole ";
-  const std::string less = one_size ? "do with fewer" : priced ? "cost less" : "do with less";
-  return "no layout cut edge to edge " + kept + "can " + less + " (proved)";
+  const std::string less = one_size ? "use fewer" : priced ? "cost less" : "use less";
+  return "no layout with edge-to-edge cuts " + kept + "can " + less + " (proved)";
 }
 
 }  // namespace
@@ -205,8 +205,8 @@ std::string NestWords(const NestJob& job, const NestPlan& plan, std::string_view
   std::int64_t missing = 0;
   for (const std::int64_t n : plan.missing) missing += n;
   if (missing > 0) {
-    return text + "; " + std::to_string(missing) + (missing == 1 ? " part finds" : " parts find") +
-           " no place";
+    return text + "; " + std::to_string(missing) + (missing == 1 ? " part does" : " parts do") +
+           " not fit";
   }
   if (plan.layouts.empty()) return text;
   return text + "; " + Bettered(job, plan);

@@ -1,4 +1,4 @@
-// Reading how drawers are made: their boxes, slides and the holes for pulls.
+// Reading how drawers are made: their boxes and slides.
 #ifndef TILLWRIGHT_READ_BOX_READER_H_
 #define TILLWRIGHT_READ_BOX_READER_H_
 
@@ -6,8 +6,6 @@
 
 namespace tillwright {
 
-// `pull` of a front or of the fronts, if it is there.
-void ReadPull(ObjectReader& object, PullSpec& out);
 void ReadSlides(ObjectReader& object, SlideSpec& out);
 void ReadBox(ObjectReader& object, BoxSpec& out);
 

@@ -79,9 +79,7 @@ void ReadParts(ObjectReader& measured, std::string_view key, std::vector<Measure
     part.id = member.key;
     part.place = member.key_place;
     ObjectReader sizes(context, member.value, "measured-part");
-    sizes.LengthOf("width", Sign::kPositive, part.width);
-    sizes.LengthOf("height", Sign::kPositive, part.height);
-    sizes.LengthOf("depth", Sign::kPositive, part.depth);
+    sizes.ReadInto(part);
   }
 }
 
@@ -89,23 +87,16 @@ void ReadMeasured(ObjectReader& o, MeasuredSpec& out) {
   out.typed = true;
   if (const std::vector<JsonValue>* widths = o.List("width")) {
     for (const JsonValue& value : *widths) {
-      ObjectReader width(o.context(), value, "width-at");
-      MeasuredAt& at = out.width.emplace_back();
-      if (width.Require("at") != nullptr) width.LengthOf("at", Sign::kZeroOrMore, at.at);
-      if (width.Require("size") != nullptr) width.LengthOf("size", Sign::kPositive, at.size);
+      ObjectReader(o.context(), value, "width-at").ReadInto(out.width.emplace_back());
     }
   }
   if (const JsonValue* value = o.Find("height")) {
-    ObjectReader height(o.context(), *value, "measured-height");
-    height.LengthOf("left", Sign::kPositive, out.height_left);
-    height.LengthOf("right", Sign::kPositive, out.height_right);
+    ObjectReader(o.context(), *value, "measured-height").ReadInto(out);
   }
   if (const JsonValue* value = o.Find("diagonals")) {
-    ObjectReader diagonals(o.context(), *value, "diagonals");
-    diagonals.LengthOf("rising", Sign::kPositive, out.rising);
-    diagonals.LengthOf("falling", Sign::kPositive, out.falling);
+    ObjectReader(o.context(), *value, "diagonals").ReadInto(out);
   }
-  o.LengthOf("depth", Sign::kPositive, out.depth);
+  o.ReadInto(out);
   ReadParts(o, "fronts", out.fronts);
   ReadParts(o, "boxes", out.boxes);
 }
@@ -133,7 +124,7 @@ void CheckParts(const std::vector<MeasuredPart>& parts, int drawers, int blanks,
   for (const MeasuredPart& part : parts) {
     if (IsIdOf(part.id, 'D', drawers) || IsIdOf(part.id, 'B', blanks)) continue;
     ReportError(diagnostics, DiagnosticCode::kUnknownPart, part.place,
-                "there is no \"" + part.id + "\" to have been measured",
+                "there is no \"" + part.id + "\" that could have been measured",
                 drawers == 0
                     ? std::string()
                     : "drawers are D1 to D" + std::to_string(drawers) + ", in reading order");
@@ -146,18 +137,14 @@ void ReadSpacers(ObjectReader& top, std::vector<SpacerSpec>& out) {
   if (list->size() > kMostSpacers) {
     ReportError(top.context().diagnostics, DiagnosticCode::kTooBig, list->front().place,
                 "more than " + std::to_string(kMostSpacers) + " kinds of spacers",
-                "list those that are near the gaps in size");
+                "list only those close to the gaps in size");
     return;
   }
   for (const JsonValue& value : *list) {
     ObjectReader o(top.context(), value, "spacer");
     SpacerSpec& spacer = out.emplace_back();
     spacer.count = Entry<int>(1);
-    o.Text("name", spacer.name);
-    if (o.Require("thickness") != nullptr) {
-      o.LengthOf("thickness", Sign::kPositive, spacer.thickness);
-    }
-    o.WholeNumber("count", 1, 1000, spacer.count);
+    o.ReadInto(spacer);
   }
 }
 
@@ -173,18 +160,6 @@ void CheckMeasuredParts(const Spec& spec, Diagnostics& diagnostics) {
 
 void ReadCheckInputs(ObjectReader& top, Spec& spec) {
   ReadContext& context = top.context();
-  if (const JsonValue* value = top.Find("tolerance")) {
-    ObjectReader o(context, *value, "tolerance");
-    o.LengthOf("cut", Sign::kZeroOrMore, spec.tolerance.cut);
-    o.LengthOf("place", Sign::kZeroOrMore, spec.tolerance.place);
-    o.LengthOf("opening", Sign::kZeroOrMore, spec.tolerance.opening);
-  }
-  top.Choice("setting", spec.setting);
-  if (const JsonValue* value = top.Find("limits")) {
-    ObjectReader o(context, *value, "limits");
-    o.LengthOf("least", Sign::kZeroOrMore, spec.limits.least);
-    o.LengthOf("greatest", Sign::kZeroOrMore, spec.limits.greatest);
-  }
   if (const JsonValue* value = top.Find("season")) {
     ObjectReader o(context, *value, "season");
     spec.season.typed = true;

@@ -4,21 +4,24 @@
 
 #include <array>
 
-#include "read/case_keys.h"
-#include "tillwright/keys.h"
+#include "read/key_target.h"
 
 namespace tillwright {
 
 inline constexpr std::array kToleranceKeys{
-    KeyRow{"cut", "length-or-zero", "How true a front's size is, plus or minus.",
-           "1/64 in, or 0.4 mm"},
-    KeyRow{"place", "length-or-zero", "How true a front is set.", "1/64 in, or 0.4 mm"},
-    KeyRow{"opening", "length-or-zero", "How true the opening is.", "1/32 in, or 0.8 mm"},
+    KeyRow{"cut", "length-or-zero", "How accurately a front is cut, plus or minus.",
+           defaults::kCutTolerance, kInto<&ToleranceSpec::cut>},
+    KeyRow{"place", "length-or-zero", "How accurately a front is set, plus or minus.",
+           defaults::kPlaceTolerance, kInto<&ToleranceSpec::place>},
+    KeyRow{"opening", "length-or-zero", "How accurate the opening is, plus or minus.",
+           defaults::kOpeningTolerance, kInto<&ToleranceSpec::opening>},
 };
 
 inline constexpr std::array kLimitsKeys{
-    KeyRow{"least", "length-or-zero", "The least any gap may become.", "1/32 in, or 0.8 mm"},
-    KeyRow{"greatest", "length-or-zero", "The greatest any gap may become.", "3/16 in, or 4.8 mm"},
+    KeyRow{"least", "length-or-zero", "The minimum any gap may become.", defaults::kLeastGap,
+           kInto<&LimitsSpec::least>},
+    KeyRow{"greatest", "length-or-zero", "The maximum any gap may become.", defaults::kGreatestGap,
+           kInto<&LimitsSpec::greatest>},
 };
 
 inline constexpr std::array kSeasonKeys{
@@ -28,44 +31,49 @@ inline constexpr std::array kSeasonKeys{
 };
 
 inline constexpr std::array kClimateKeys{
-    KeyRow{"temperature", "text", "Of the room, such as \"70 F\" or \"21 C\".", kNone},
-    KeyRow{"humidity", "percent", "Relative humidity in percent.", kNone},
+    KeyRow{"temperature", "text", "Of the room, such as \"70 F\" or \"21 C\".", kNone, KeyTarget{},
+           kRequired},
+    KeyRow{"humidity", "percent", "Relative humidity in percent.", kNone, KeyTarget{}, kRequired},
 };
 
 inline constexpr std::array kMeasuredKeys{
     KeyRow{"width", "list:width-at", "Widths of the opening at several heights.", kNone},
     KeyRow{"height", "measured-height", "Heights of the opening at its sides.", kNone},
     KeyRow{"diagonals", "diagonals", "Both diagonals of the opening.", kNone},
-    KeyRow{"depth", "length", "Depth of the opening.", kNone},
+    KeyRow{"depth", "length", "Depth of the opening.", kNone, kInto<&MeasuredSpec::depth>},
     KeyRow{"fronts", "measured-parts", "Fronts already cut, by drawer.", kNone},
     KeyRow{"boxes", "measured-parts", "Boxes already made, by drawer.", kNone},
 };
 
 inline constexpr std::array kWidthAtKeys{
-    KeyRow{"at", "length-or-zero", "Height above the opening's bottom.", kNone},
-    KeyRow{"size", "length", "Width there.", kNone},
+    KeyRow{"at", "length-or-zero", "Height above the opening's bottom.", kNone,
+           kInto<&MeasuredAt::at>, kRequired},
+    KeyRow{"size", "length", "Width there.", kNone, kInto<&MeasuredAt::size>, kRequired},
 };
 
 inline constexpr std::array kMeasuredHeightKeys{
-    KeyRow{"left", "length", "At the left side.", kNone},
-    KeyRow{"right", "length", "At the right side.", kNone},
+    KeyRow{"left", "length", "At the left side.", kNone, kInto<&MeasuredSpec::height_left>},
+    KeyRow{"right", "length", "At the right side.", kNone, kInto<&MeasuredSpec::height_right>},
 };
 
 inline constexpr std::array kDiagonalsKeys{
-    KeyRow{"rising", "length", "From the lower left corner to the upper right.", kNone},
-    KeyRow{"falling", "length", "From the upper left corner to the lower right.", kNone},
+    KeyRow{"rising", "length", "From the lower left corner to the upper right.", kNone,
+           kInto<&MeasuredSpec::rising>},
+    KeyRow{"falling", "length", "From the upper left corner to the lower right.", kNone,
+           kInto<&MeasuredSpec::falling>},
 };
 
 inline constexpr std::array kMeasuredPartKeys{
-    KeyRow{"width", "length", "As measured.", kNone},
-    KeyRow{"height", "length", "As measured.", kNone},
-    KeyRow{"depth", "length", "As measured.", kNone},
+    KeyRow{"width", "length", "As measured.", kNone, kInto<&MeasuredPart::width>},
+    KeyRow{"height", "length", "As measured.", kNone, kInto<&MeasuredPart::height>},
+    KeyRow{"depth", "length", "As measured.", kNone, kInto<&MeasuredPart::depth>},
 };
 
 inline constexpr std::array kSpacerKeys{
-    KeyRow{"name", "text", "What it is.", kNone},
-    KeyRow{"thickness", "length", "Of one.", kNone},
-    KeyRow{"count", "count", "How many there are.", "1"},
+    KeyRow{"name", "text", "What it is.", kNone, kInto<&SpacerSpec::name>},
+    KeyRow{"thickness", "length", "Thickness of one.", kNone, kInto<&SpacerSpec::thickness>,
+           kRequired},
+    KeyRow{"count", "count", "How many there are.", "1", kInto<&SpacerSpec::count>},
 };
 
 }  // namespace tillwright

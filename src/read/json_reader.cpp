@@ -40,7 +40,7 @@ std::string_view HintAt(std::string_view text, Place place) {
   if (place.offset >= text.size()) return "a bracket or quote may be open above";
   if (place.offset == SkipToToken(text, 0)) return "a spec is an object: { … }";
   const char c = text[place.offset];
-  if (c == '\'') return "texts stand in double quotes";
+  if (c == '\'') return "put text in double quotes";
   std::size_t before = place.offset;
   while (before > 0 && (text[before - 1] == ' ' || text[before - 1] == '\n' ||
                         text[before - 1] == '\r' || text[before - 1] == '\t')) {
@@ -107,7 +107,7 @@ class Handler : public nlohmann::json_sax<Json> {
     key_place_ = TakeToken();
     if (open_.back().Has(text)) {
       ReportError(diagnostics_, DiagnosticCode::kDuplicateKey, key_place_,
-                  "the key \"" + text + "\" stands here a second time", "take one of the two out");
+                  "the key \"" + text + "\" is repeated here", "remove one of the two");
     }
     key_ = std::move(text);
     return true;
@@ -186,8 +186,8 @@ class Handler : public nlohmann::json_sax<Json> {
     return value;
   }
 
-  // The parser takes "007" for a zero and then a seven, "nullx" for null and then an x; here they are
-  // one token, and the fault is all of it.
+  // The parser takes "007" for a zero and then a seven, "nullx" for null and then an x; here they
+  // are one token, and the fault is all of it.
   bool IsWord(const JsonValue* value, std::string_view word) {
     if (value == nullptr) return false;
     return text_.substr(value->place.offset, value->place.length) == word || NoValue(*value);
@@ -196,8 +196,8 @@ class Handler : public nlohmann::json_sax<Json> {
     ReportError(diagnostics_, DiagnosticCode::kJsonSyntax, value.place,
                 "the spec is not valid JSON: \"" +
                     std::string(text_.substr(value.place.offset, value.place.length)) +
-                    "\" is no value",
-                "write texts in quotes, numbers without a leading zero");
+                    "\" is not a valid value",
+                "put text in quotes; write numbers without a leading zero");
     return false;
   }
 
@@ -212,7 +212,7 @@ class Handler : public nlohmann::json_sax<Json> {
     if (open_.size() >= kMaxJsonDepth) {
       const std::size_t begin = SkipToToken(text_, at_);
       ReportError(diagnostics_, DiagnosticCode::kTooBig, PlaceOf(begin, begin + 1),
-                  "the spec nests deeper than 64 levels of rows and columns",
+                  "the spec is nested deeper than 64 levels of rows and columns",
                   "flatten the layout");
       return false;
     }
@@ -261,7 +261,7 @@ bool BlankTrailingCommas(std::string& text, Diagnostics& diagnostics) {
     const char c = text[at];
     if ((c == '}' || c == ']') && comma) {
       ReportError(diagnostics, DiagnosticCode::kTrailingComma, PlaceOf(*comma, *comma + 1),
-                  "a comma stands before a closing bracket", "take the comma out");
+                  "there is a comma before a closing bracket", "remove the comma");
       text[*comma] = ' ';
       found = true;
     }
@@ -286,8 +286,8 @@ bool ParseJson(std::string_view text, JsonValue& out, Diagnostics& diagnostics) 
   diagnostics.insert(diagnostics.end(), commas.begin(), commas.end());
   out = {};
   Diagnostics second_try;
-  const bool usable = Parse(blanked, out, second_try) ||
-                      second_try.back().code == DiagnosticCode::kDuplicateKey;
+  const bool usable =
+      Parse(blanked, out, second_try) || second_try.back().code == DiagnosticCode::kDuplicateKey;
   diagnostics.insert(diagnostics.end(), second_try.begin(), second_try.end());
   return usable;
 }

@@ -17,11 +17,11 @@ struct JsonMember;
 struct JsonValue {
   enum class Kind : std::uint8_t { kNull, kBool, kNumber, kString, kArray, kObject };
   Kind kind = Kind::kNull;
-  bool flag = false;     // kBool
-  std::string text;      // kString: decoded; kNumber: as typed
-  Place place;           // strings include their quotes, containers only their opening bracket
-  std::vector<JsonValue> items;      // kArray
-  std::vector<JsonMember> members;   // kObject, in the order of the text
+  bool flag = false;  // kBool
+  std::string text;   // kString: decoded; kNumber: as typed
+  Place place;        // strings include their quotes, containers only their opening bracket
+  std::vector<JsonValue> items;     // kArray
+  std::vector<JsonMember> members;  // kObject, in the order of the text
 
   [[nodiscard]] const JsonMember* Find(std::string_view key) const;
 };
@@ -38,8 +38,9 @@ inline constexpr int kMaxJsonDepth = 160;
 // Values a document may hold: more than 10 000 drawers with every key typed need.
 inline constexpr std::size_t kMaxJsonValues = 1'000'000;
 
-// Reads JSON with // and /* */ comments. Reports syntax errors (every trailing comma, else the first
-// fault), duplicate keys and nesting that is too deep. False when the document cannot be used.
+// Reads JSON with // and /* */ comments. Reports syntax errors (every trailing comma, else the
+// first fault), duplicate keys and nesting that is too deep. False when the document cannot be
+// used.
 [[nodiscard]] bool ParseJson(std::string_view text, JsonValue& out, Diagnostics& diagnostics);
 
 // Past white space and comments, from `at`.

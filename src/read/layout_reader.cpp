@@ -47,7 +47,7 @@ class LayoutReader {
                   "\"" + std::string(kSizeKeys[i]) +
                       "\" on the root of the layout: its size is "
                       "the opening's",
-                  "move it to a child, or take it out");
+                  "move it to a child, or remove it");
     }
   }
 
@@ -81,10 +81,8 @@ class LayoutReader {
     LeafSpec& leaf = NewLeaf(node);
     if (!drawer.ok()) return;
     ReadSize(drawer, node.size);
-    drawer.Text("name", leaf.name);
-    drawer.Text("contents", leaf.contents);
+    drawer.ReadInto(leaf);
     ReadLoad(drawer, leaf);
-    ReadFront(drawer, leaf);
     if (!drawer.Has("box") && !drawer.Has("slides")) return;
     leaf.override_index = static_cast<int>(spec_.overrides.size());
     OverrideSpec& own = spec_.overrides.emplace_back();
@@ -107,29 +105,11 @@ class LayoutReader {
     leaf.load = {load->text, load->place};
   }
 
-  void ReadFront(ObjectReader& leaf_object, LeafSpec& leaf) {
-    const JsonValue* value = leaf_object.Find("front");
-    if (value == nullptr) return;
-    ObjectReader front(context_, *value, "front");
-    front.LengthOf("thickness", Sign::kPositive, leaf.front.thickness);
-    front.Text("material", leaf.front.material);
-    front.Choice("grain", leaf.front.grain);
-    ReadPull(front, leaf.front.pull);
-  }
-
-  void ReadBlank(const JsonValue& value, LayoutNode& node) {
-    ObjectReader blank(context_, value, "blank");
+  void ReadPlainLeaf(const JsonValue& value, std::string_view kind, LayoutNode& node) {
+    ObjectReader object(context_, value, kind);
     LeafSpec& leaf = NewLeaf(node);
-    ReadSize(blank, node.size);
-    blank.Text("name", leaf.name);
-    ReadFront(blank, leaf);
-  }
-
-  void ReadOpen(const JsonValue& value, LayoutNode& node) {
-    ObjectReader open(context_, value, "open");
-    LeafSpec& leaf = NewLeaf(node);
-    ReadSize(open, node.size);
-    open.Text("name", leaf.name);
+    ReadSize(object, node.size);
+    object.ReadInto(leaf);
   }
 
   // Size keys, merged with those already read beside the leaf.
@@ -137,13 +117,10 @@ class LayoutReader {
     for (const std::string_view key : kSizeKeys) {
       if (!object.Has(key) || !SizeTyped(size, key)) continue;
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(key),
-                  "\"" + std::string(key) + "\" is given both in the leaf and beside it",
+                  "\"" + std::string(key) + "\" is given both in the leaf and in its node",
                   "keep one of the two");
     }
-    object.LengthOf("exact", Sign::kPositive, size.exact);
-    object.LengthOf("min", Sign::kPositive, size.min);
-    object.LengthOf("max", Sign::kPositive, size.max);
-    object.Ratio("weight", size.weight);
+    object.ReadInto(size);
   }
 
   static bool SizeTyped(const SizeSpec& size, std::string_view key) {
@@ -159,7 +136,7 @@ class LayoutReader {
     node.place = value.place;
     if (level > kMaxDepth) {
       return ReportError(context_.diagnostics, DiagnosticCode::kTooBig, value.place,
-                         "the layout nests deeper than 64 levels", "flatten it");
+                         "the layout is nested deeper than 64 levels", "flatten it");
     }
     ObjectReader object(context_, value, "node");
     if (!object.ok()) return;
@@ -169,8 +146,8 @@ class LayoutReader {
       if (!kind.empty()) {
         ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(candidate),
                     "\"" + std::string(kind) + "\" and \"" + std::string(candidate) +
-                        "\" in one node exclude one another",
-                    "put them side by side in a \"rows\" or \"columns\" list");
+                        "\" cannot be used together in one node",
+                    "list them in \"rows\" or \"columns\"");
         continue;
       }
       kind = candidate;
@@ -202,12 +179,9 @@ class LayoutReader {
     if (kind == "drawer") {
       node.kind = NodeKind::kDrawer;
       ReadDrawer(leaf, node);
-    } else if (kind == "blank") {
-      node.kind = NodeKind::kBlank;
-      ReadBlank(leaf, node);
     } else {
-      node.kind = NodeKind::kOpen;
-      ReadOpen(leaf, node);
+      node.kind = kind == "blank" ? NodeKind::kBlank : NodeKind::kOpen;
+      ReadPlainLeaf(leaf, kind, node);
     }
   }
 
@@ -224,10 +198,10 @@ class LayoutReader {
   }
 
   void ReadSplitKeys(ObjectReader& object, LayoutNode& node) {
-    object.LengthOf("gap", Sign::kZeroOrMore, node.gap);
+    object.ReadInto(node);
     if (const JsonValue* divider = object.Find("divider")) {
       node.divider.place = divider->place;
-      node.divider.none = divider->kind == JsonValue::Kind::kString && divider->text == "none";
+      node.divider.none = IsNone(*divider);
       if (!node.divider.none) {
         ReadLength(context_, *divider, Sign::kPositive, node.divider.thickness);
       }
@@ -241,10 +215,7 @@ class LayoutReader {
     ObjectReader object(context_, value, "graduate");
     out.place = value.place;
     if (!object.ok()) return;
-    object.Choice("scheme", out.scheme);
-    object.LengthOf("step", Sign::kAny, out.step);
-    object.LengthOf("first", Sign::kPositive, out.first);
-    object.Ratio("ratio", out.ratio);
+    object.ReadInto(out);
     if (const std::vector<JsonValue>* shares = object.List("shares")) {
       out.shares_typed = true;
       out.shares_place = object.Find("shares")->place;
@@ -258,23 +229,44 @@ class LayoutReader {
     OnlyIn(object, "first", arithmetic || geometric, "arithmetic or geometric");
     OnlyIn(object, "ratio", geometric, "geometric");
     OnlyIn(object, "shares", scheme == Graduation::kShares, "shares");
+    if (out.alike.value && scheme != Graduation::kEqual) {
+      ReportError(
+          context_.diagnostics, DiagnosticCode::kConflict, out.alike.place,
+          "\"alike\" cannot be used together with " + std::string(Word(scheme)) + " graduation",
+          "remove the scheme, or \"alike\"");
+    }
     if (arithmetic) OneOfTwo(object, "step", "first");
     if (geometric) OneOfTwo(object, "ratio", "first");
     if (scheme == Graduation::kShares) object.Require("shares");
+  }
+
+  // Nothing may make flexible children differ that are to be alike.
+  void CheckAlike(const GraduateSpec& graduate, const LayoutNode& child) {
+    if (!graduate.alike.value) return;
+    const SizeSpec& size = child.size;
+    const auto refuse = [&](bool typed, Place place, std::string_view key) {
+      if (!typed) return;
+      ReportError(context_.diagnostics, DiagnosticCode::kConflict, place,
+                  "\"" + std::string(key) + "\" cannot be used together with \"alike\"",
+                  "give the child an \"exact\" size, or remove one of the two");
+    };
+    refuse(size.min.typed, size.min.place, "min");
+    refuse(size.max.typed, size.max.place, "max");
+    refuse(size.weight.typed, size.weight.place, "weight");
   }
 
   void OnlyIn(ObjectReader& object, std::string_view key, bool right, std::string_view scheme) {
     if (right || !object.Has(key)) return;
     ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, object.KeyPlace(key),
                 "\"" + std::string(key) + "\" belongs to " + std::string(scheme) + " graduation",
-                "set \"scheme\" to it, or take the key out");
+                "change \"scheme\" to that, or remove the key");
   }
 
   void OneOfTwo(ObjectReader& object, std::string_view a, std::string_view b) {
     const std::string pair = "\"" + std::string(a) + "\" and \"" + std::string(b) + "\"";
     if (object.Has(a) && object.Has(b)) {
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, object.KeyPlace(b),
-                  pair + " exclude one another", "give one of the two");
+                  pair + " cannot be used together", "give one of the two");
     } else if (!object.Has(a) && !object.Has(b)) {
       ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, object.place(),
                   "this graduation needs one of " + pair);
@@ -286,15 +278,16 @@ class LayoutReader {
     const bool equal = node.graduate.scheme.value == Graduation::kEqual;
     for (const LayoutNode& child : node.children) {
       const SizeSpec& size = child.size;
+      if (!size.exact.typed) CheckAlike(node.graduate, child);
       if (size.exact.typed && (size.min.typed || size.max.typed || size.weight.typed)) {
         ReportError(context_.diagnostics, DiagnosticCode::kConflict, size.exact.place,
-                    "\"exact\" beside \"min\", \"max\" or \"weight\"",
-                    "an exact size needs no bounds: keep one");
+                    "\"exact\" cannot be combined with \"min\", \"max\" or \"weight\"",
+                    "an exact size needs nothing else: keep one");
       }
       if (size.weight.typed && !equal) {
         ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, size.weight.place,
-                    "\"weight\" goes with equal graduation only",
-                    "use \"shares\", or take the weight out");
+                    "\"weight\" works only with equal graduation",
+                    "use \"shares\", or remove the weight");
       }
     }
     if (node.graduate.shares_typed && node.graduate.shares.size() != node.children.size()) {
@@ -313,7 +306,7 @@ class LayoutReader {
 void RefuseBeside(ObjectReader& top, std::string_view key) {
   if (!top.Has(key)) return;
   ReportError(top.context().diagnostics, DiagnosticCode::kConflict, top.KeyPlace(key),
-              "with \"layout\", \"" + std::string(key) + "\" stands in its nodes",
+              "with \"layout\", \"" + std::string(key) + "\" goes in its nodes",
               "move it into \"layout\"");
 }
 
@@ -327,7 +320,7 @@ void ReadLayout(ObjectReader& top, Spec& spec) {
     ReportError(top.context().diagnostics,
                 plain ? DiagnosticCode::kConflict : DiagnosticCode::kMissingKey,
                 plain ? top.KeyPlace("layout") : top.place(),
-                plain ? "\"drawers\" and \"layout\" exclude one another"
+                plain ? "\"drawers\" and \"layout\" cannot be used together"
                       : "neither \"drawers\" nor \"layout\" is given",
                 plain ? "give one of the two" : "add \"drawers\": [{}, {}, {}]");
   }

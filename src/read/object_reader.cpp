@@ -75,14 +75,24 @@ std::string OneOf(std::span<const std::string_view> choices) {
 
 }  // namespace
 
+bool IsNone(const JsonValue& value) {
+  return value.kind == JsonValue::Kind::kString && value.text == "none";
+}
+
 std::string_view KindWords(const JsonValue& value) {
   switch (value.kind) {
-    case JsonValue::Kind::kNull: return "null";
-    case JsonValue::Kind::kBool: return value.flag ? "true" : "false";
-    case JsonValue::Kind::kNumber: return "a number";
-    case JsonValue::Kind::kString: return "a text";
-    case JsonValue::Kind::kArray: return "a list";
-    case JsonValue::Kind::kObject: return "an object";
+    case JsonValue::Kind::kNull:
+      return "null";
+    case JsonValue::Kind::kBool:
+      return value.flag ? "true" : "false";
+    case JsonValue::Kind::kNumber:
+      return "a number";
+    case JsonValue::Kind::kString:
+      return "text";
+    case JsonValue::Kind::kArray:
+      return "a list";
+    case JsonValue::Kind::kObject:
+      return "an object";
   }
   return "";
 }
@@ -124,7 +134,7 @@ void ReadRatio(ReadContext& context, const JsonValue& value, Entry<Rational>& ou
 }
 
 void ReadText(ReadContext& context, const JsonValue& value, Entry<std::string>& out) {
-  if (value.kind != JsonValue::Kind::kString) return ReportWrongType(context, value, "a text");
+  if (value.kind != JsonValue::Kind::kString) return ReportWrongType(context, value, "text");
   out = {value.text, value.place};
 }
 
@@ -138,9 +148,8 @@ int ReadChoice(ReadContext& context, const JsonValue& value,
   if (found != choices.end()) return static_cast<int>(found - choices.begin());
   const std::string_view nearest = Nearest(value.text, choices);
   ReportError(context.diagnostics, DiagnosticCode::kBadChoice, value.place,
-              "\"" + value.text + "\" is not a choice here",
-              nearest.empty() ? OneOf(choices)
-                              : "did you mean \"" + std::string(nearest) + "\"?");
+              "\"" + value.text + "\" is not allowed here",
+              nearest.empty() ? OneOf(choices) : "did you mean \"" + std::string(nearest) + "\"?");
   return -1;
 }
 
@@ -153,8 +162,8 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     return;
   }
   for (const JsonMember& member : value.members) {
-    const bool known = std::ranges::any_of(
-        object_.keys, [&](const KeyRow& row) { return row.key == member.key; });
+    const bool known =
+        std::ranges::any_of(object_.keys, [&](const KeyRow& row) { return row.key == member.key; });
     if (known) continue;
     std::vector<std::string_view> keys;
     for (const KeyRow& row : object_.keys) keys.push_back(row.key);
@@ -163,8 +172,7 @@ ObjectReader::ObjectReader(ReadContext& context, const JsonValue& value, std::st
     const std::string_view nearest = looks ? Nearest(member.key, keys) : std::string_view();
     ReportError(context.diagnostics, DiagnosticCode::kUnknownKey, member.key_place,
                 "unknown key \"" + member.key + "\" in \"" + std::string(object) + "\"",
-                nearest.empty() ? OneOf(keys)
-                                : "did you mean \"" + std::string(nearest) + "\"?");
+                nearest.empty() ? OneOf(keys) : "did you mean \"" + std::string(nearest) + "\"?");
   }
 }
 
@@ -198,12 +206,21 @@ void ObjectReader::Text(std::string_view key, Entry<std::string>& out) {
   if (const JsonValue* value = Find(key)) ReadText(context_, *value, out);
 }
 
-void ObjectReader::Ratio(std::string_view key, Entry<Rational>& out) {
-  if (const JsonValue* value = Find(key)) ReadRatio(context_, *value, out);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<Length>& out) {
+  const Sign sign = row.type == "length"           ? Sign::kPositive
+                    : row.type == "length-or-zero" ? Sign::kZeroOrMore
+                                                   : Sign::kAny;
+  LengthOf(row.key, sign, out);
 }
 
-void ObjectReader::Flag(std::string_view key, Entry<bool>& out) {
-  const JsonValue* value = Find(key);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<std::string>& out) { Text(row.key, out); }
+
+void ObjectReader::ReadKey(const KeyRow& row, Entry<Rational>& out) {
+  if (const JsonValue* value = Find(row.key)) ReadRatio(context_, *value, out);
+}
+
+void ObjectReader::ReadKey(const KeyRow& row, Entry<bool>& out) {
+  const JsonValue* value = Find(row.key);
   if (value == nullptr) return;
   if (value->kind != JsonValue::Kind::kBool) {
     return ReportWrongType(context_, *value, "true or false");
@@ -211,17 +228,18 @@ void ObjectReader::Flag(std::string_view key, Entry<bool>& out) {
   out = {value->flag, value->place};
 }
 
-void ObjectReader::WholeNumber(std::string_view key, int least, int greatest, Entry<int>& out) {
-  const JsonValue* value = Find(key);
+void ObjectReader::ReadKey(const KeyRow& row, Entry<int>& out) {
+  const JsonValue* value = Find(row.key);
   if (value == nullptr) return;
+  const CountType& type = *std::ranges::find(kCountTypes, row.type, &CountType::type);
   const std::optional<Rational> n =
       value->kind == JsonValue::Kind::kNumber ? ParseRational(value->text) : std::nullopt;
-  if (n && n->denominator == 1 && n->numerator >= least && n->numerator <= greatest) {
+  if (n && n->denominator == 1 && n->numerator >= type.least && n->numerator <= type.greatest) {
     out = {static_cast<int>(n->numerator), value->place};
   } else {
     ReportError(context_.diagnostics, DiagnosticCode::kNumberRange, value->place,
-                "expected a whole number from " + std::to_string(least) + " to " +
-                    std::to_string(greatest));
+                "expected a whole number from " + std::to_string(type.least) + " to " +
+                    std::to_string(type.greatest));
   }
 }
 

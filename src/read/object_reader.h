@@ -1,7 +1,7 @@
 // ObjectReader: reads the keys of one object of the spec, refusing what does not belong.
 //
-// Every key is looked up in the table of keys (keys.h): a key that is not there is reported with the
-// nearest one that is, and asking for a key the table does not have is a bug.
+// Every key is looked up in the table of keys (keys.h): a key that is not there is reported with
+// the nearest one that is, and asking for a key the table does not have is a bug.
 #ifndef TILLWRIGHT_READ_OBJECT_READER_H_
 #define TILLWRIGHT_READ_OBJECT_READER_H_
 
@@ -40,6 +40,12 @@ void ReadText(ReadContext& context, const JsonValue& value, Entry<std::string>& 
 int ReadChoice(ReadContext& context, const JsonValue& value,
                std::span<const std::string_view> choices);
 
+[[nodiscard]] bool IsNone(const JsonValue& value);
+
+// Its address tells a type.
+template <class T>
+inline constexpr char kOwnerTag = 0;
+
 class ObjectReader {
  public:
   // Reports keys the object does not have. `value` must outlive the reader.
@@ -57,16 +63,35 @@ class ObjectReader {
   // Reports a key that must be there and is not.
   const JsonValue* Require(std::string_view key);
 
+  // Reads every key whose target is a member of `out`; the rest are left to the caller.
+  template <class T>
+  void ReadInto(T& out) {
+    for (const KeyRow& row : object_.keys) {
+      if (row.target.owner != &kOwnerTag<T>) continue;
+      if (!row.required || Require(row.key) != nullptr) row.target.read(*this, row, &out);
+    }
+  }
+
+  // One key, for the tables of keys.
+  void ReadKey(const KeyRow& row, Entry<Length>& out);
+  void ReadKey(const KeyRow& row, Entry<std::string>& out);
+  void ReadKey(const KeyRow& row, Entry<Rational>& out);
+  void ReadKey(const KeyRow& row, Entry<bool>& out);
+  void ReadKey(const KeyRow& row, Entry<int>& out);
+  template <class E>
+  void ReadKey(const KeyRow& row, Entry<E>& out) {
+    Choice(row.key, out);
+  }
+  // An object within, which tells that it was typed, and that it was typed as "none", if it can.
+  template <class T>
+  void ReadKey(const KeyRow& row, T& out);
+
   void LengthOf(std::string_view key, Sign sign, Entry<Length>& out);
   // A length above zero that must be there.
   void RequiredLength(std::string_view key, Entry<Length>& out) {
     if (Require(key) != nullptr) LengthOf(key, Sign::kPositive, out);
   }
   void Text(std::string_view key, Entry<std::string>& out);
-  void Ratio(std::string_view key, Entry<Rational>& out);
-  void Flag(std::string_view key, Entry<bool>& out);
-  // A whole number from `least` to `greatest`.
-  void WholeNumber(std::string_view key, int least, int greatest, Entry<int>& out);
   template <class E>
   void Choice(std::string_view key, Entry<E>& out) {
     const JsonValue* value = Find(key);
@@ -83,6 +108,20 @@ class ObjectReader {
   const JsonValue& value_;
   const ObjectRow& object_;
 };
+
+template <class T>
+void ObjectReader::ReadKey(const KeyRow& row, T& out) {
+  const JsonValue* value = Find(row.key);
+  if (value == nullptr) return;
+  if constexpr (requires { out.typed; }) out.typed = true;
+  if constexpr (requires { out.place = value->place; }) out.place = value->place;
+  if constexpr (requires { out.none; }) {
+    out.none = IsNone(*value);
+    if (out.none) return;
+  }
+  ObjectReader within(context_, *value, row.type.substr(0, row.type.find("-or-none")));
+  within.ReadInto(out);
+}
 
 }  // namespace tillwright
 

@@ -27,33 +27,12 @@ class SpecReader {
     ReadUnits(spec);
     Entry<std::string> for_editors;
     top_.Text("$schema", for_editors);
-    top_.Text("title", spec.title);
-    top_.LengthOf("round", Sign::kPositive, spec.round);
+    top_.ReadInto(spec);
     ReadOpening(spec);
     Object("fronts", [&](ObjectReader& o) { ReadFronts(o, spec.fronts); });
     Object("slides", [&](ObjectReader& o) { ReadSlides(o, spec.slides); });
     Object("box", [&](ObjectReader& o) { ReadBox(o, spec.box); });
-    Object("screws", [&](ObjectReader& o) {
-      o.LengthOf("front", Sign::kPositive, spec.screws.front);
-      o.LengthOf("slide", Sign::kPositive, spec.screws.slide);
-      o.LengthOf("pocket", Sign::kPositive, spec.screws.pocket);
-    });
-    Object("allowance", [&](ObjectReader& o) {
-      o.LengthOf("length", Sign::kZeroOrMore, spec.allowance.length);
-      o.LengthOf("width", Sign::kZeroOrMore, spec.allowance.width);
-    });
-    Object("glue_up", [&](ObjectReader& o) {
-      spec.glue_up.typed = true;
-      o.RequiredLength("board", spec.glue_up.board);
-      o.LengthOf("joint", Sign::kZeroOrMore, spec.glue_up.joint);
-      const Length least = LengthOr(spec.glue_up.joint, defaults::kJointing, context_.unit);
-      if (!spec.glue_up.board.typed || spec.glue_up.board.value > least) return;
-      ReportError(context_.diagnostics, DiagnosticCode::kNoRoom, spec.glue_up.board.place,
-                  "jointing leaves nothing of such boards",
-                  "give wider boards or a smaller \"joint\"");
-    });
-    ReadEdgeBand(spec.edge_band);
-    top_.LengthOf("grid", Sign::kPositive, spec.grid);
+    CheckGlueUp(spec.glue_up);
     ReadLayout(top_, spec);
     ReadCheckInputs(top_, spec);
     ReadStock(top_, spec.stock);
@@ -63,22 +42,17 @@ class SpecReader {
   template <class F>
   void Object(std::string_view key, F read) {
     if (const JsonValue* value = top_.Find(key)) {
-      ObjectReader reader(context_, *value, key == "glue_up" ? "glue-up" : key);
+      ObjectReader reader(context_, *value, key);
       if (reader.ok()) read(reader);
     }
   }
 
-  void ReadEdgeBand(EdgeBandSpec& out) {
-    const JsonValue* value = top_.Find("edge_band");
-    if (value == nullptr) return;
-    ObjectReader band(context_, *value, "edge-band");
-    if (!band.ok()) return;
-    out.typed = true;
-    band.LengthOf("thickness", Sign::kZeroOrMore, out.thickness);
-    band.Text("material", out.material);
-    band.Flag("fronts", out.fronts);
-    band.Flag("case", out.casework);
-    band.Flag("boxes", out.boxes);
+  void CheckGlueUp(const GlueUpSpec& glue_up) {
+    const Length least = LengthOr(glue_up.joint, defaults::kJointing, context_.unit);
+    if (!glue_up.board.typed || glue_up.board.value > least) return;
+    ReportError(context_.diagnostics, DiagnosticCode::kNoRoom, glue_up.board.place,
+                "jointing leaves nothing of boards this narrow",
+                "use wider boards or a smaller \"joint\"");
   }
 
   // The unit first: every bare number depends on it.
@@ -90,40 +64,28 @@ class SpecReader {
   void ReadOpening(Spec& spec) {
     if (top_.Has("opening") && top_.Has("case")) {
       ReportError(context_.diagnostics, DiagnosticCode::kConflict, top_.KeyPlace("case"),
-                  "\"opening\" and \"case\" exclude one another", "give one of the two");
+                  "\"opening\" and \"case\" cannot be used together", "give one of the two");
     }
     if (!top_.Has("opening") && !top_.Has("case")) {
       ReportError(context_.diagnostics, DiagnosticCode::kMissingKey, top_.place(),
                   "neither \"opening\" nor \"case\" is given",
                   "add \"opening\": { \"width\": …, \"height\": …, \"depth\": … }");
     }
-    Object("opening", [&](ObjectReader& o) {
-      OpeningSpec& opening = spec.opening.emplace();
-      o.RequiredLength("width", opening.width);
-      o.RequiredLength("height", opening.height);
-      o.RequiredLength("depth", opening.depth);
-    });
+    Object("opening", [&](ObjectReader& o) { o.ReadInto(spec.opening.emplace()); });
     Object("case", [&](ObjectReader& o) { ReadCase(o, spec.casework.emplace()); });
   }
 
   // --- Fronts -----------------------------------------------------------------------------------
 
   void ReadFronts(ObjectReader& o, FrontsSpec& out) {
-    o.Choice("style", out.style);
-    o.LengthOf("thickness", Sign::kPositive, out.thickness);
-    o.LengthOf("gap", Sign::kZeroOrMore, out.gap);
-    o.Text("material", out.material);
-    o.Choice("grain", out.grain);
-    o.Choice("cut", out.cut);
-    o.Choice("held", out.held);
-    ReadMatch(o, out);
-    ReadPull(o, out.pull);
+    o.ReadInto(out);
+    CheckMatch(o, out);
     const bool inset = out.style.value == FrontStyle::kInset;
     const bool known = out.style.typed || !o.Has("style");
     if (const JsonValue* value = o.Find("overlay")) {
       out.overlay_typed = true;
       out.overlay_place = value->place;
-      OnlyWith(!inset || !known, o, "overlay", "use \"edge\" for the gap round inset fronts");
+      OnlyWith(!inset || !known, o, "overlay", "use \"edge\" for the gap around inset fronts");
       ReadOverlay(*value, out);
     }
     if (const JsonValue* value = o.Find("edge")) {
@@ -134,8 +96,7 @@ class SpecReader {
     }
   }
 
-  void ReadMatch(ObjectReader& o, FrontsSpec& out) {
-    o.Choice("match", out.match);
+  void CheckMatch(ObjectReader& o, const FrontsSpec& out) {
     if (out.match.value == FrontMatch::kNone || out.grain.value != Grain::kNone) return;
     ReportError(context_.diagnostics, DiagnosticCode::kNotApplicable, o.KeyPlace("match"),
                 "\"match\" does not belong to fronts without a grain",

@@ -4,19 +4,19 @@
 
 #include <array>
 
-#include "read/case_keys.h"
-#include "tillwright/keys.h"
+#include "read/key_target.h"
 
 namespace tillwright {
 
 inline constexpr std::array kStockListKeys{
-    KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", "1/8 in, or 3 mm"},
+    KeyRow{"kerf", "length-or-zero", "Width of the saw cut.", defaults::kKerf,
+           kInto<&StockListSpec::kerf>},
     KeyRow{"trim", "length-or-zero", "Taken off each edge of a sheet first, saw cut included.",
-           "1/4 in, or 6 mm"},
-    KeyRow{"stages", "stages",
-           "How many times a sheet may be gone over, all cuts of one time the same way.",
-           "as many as it takes"},
-    KeyRow{"waste", "ratio", "What boards are bought over the layouts, in percent.", "10"},
+           defaults::kTrim, kInto<&StockListSpec::trim>},
+    KeyRow{"stages", "stages", "Most stages of cutting; each stage cuts one way only.",
+           "as many as it takes", kInto<&StockListSpec::stages>},
+    KeyRow{"waste", "ratio", "Extra to buy of solid wood beyond the layouts, in percent.", "10",
+           kInto<&StockListSpec::waste>},
     KeyRow{"sheets", "list:stock-piece", "Sheets that can be bought, and offcuts on hand.",
            "one of 96 by 48 in, or 2440 by 1220 mm"},
     KeyRow{"boards", "list:stock-piece", "Boards that can be bought or are on hand.",
@@ -24,20 +24,24 @@ inline constexpr std::array kStockListKeys{
 };
 
 inline constexpr std::array kStockPieceKeys{
-    KeyRow{"name", "text", "What it is called.", kNone},
-    KeyRow{"material", "text", "What it is made of.", "any"},
-    KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any"},
-    KeyRow{"length", "length", "Along the grain.", kNone},
-    KeyRow{"width", "length", "Across the grain.", kNone},
-    KeyRow{"count", "count", "How many there are.", "as many as wanted; 1 when on hand"},
-    KeyRow{"on_hand", "flag", "Paid for already: used before any is bought.", "false"},
-    KeyRow{"price", "ratio", "Of one.", kNone},
-    KeyRow{"flaws", "list:flaw", "Stretches of its length to leave out.", kNone},
+    KeyRow{"name", "text", "What it is called.", kNone, kInto<&StockPieceSpec::name>},
+    KeyRow{"material", "text", "What it is made of.", "any", kInto<&StockPieceSpec::material>},
+    KeyRow{"thickness", "length", "Thickness; of a board before it is planed.", "any",
+           kInto<&StockPieceSpec::thickness>},
+    KeyRow{"length", "length", "Along the grain.", kNone, kInto<&StockPieceSpec::length>,
+           kRequired},
+    KeyRow{"width", "length", "Across the grain.", kNone, kInto<&StockPieceSpec::width>, kRequired},
+    KeyRow{"count", "count", "How many there are.", "as many as needed; 1 when on hand",
+           kInto<&StockPieceSpec::count>},
+    KeyRow{"on_hand", "flag", "In the shop already: used before any is bought.", "false",
+           kInto<&StockPieceSpec::on_hand>},
+    KeyRow{"price", "ratio", "What one costs.", kNone, kInto<&StockPieceSpec::price>},
+    KeyRow{"defects", "list:defect", "Defects along the length to cut around.", kNone},
 };
 
 inline constexpr std::array kDefectKeys{
-    KeyRow{"from", "length-or-zero", "From its left end.", "0"},
-    KeyRow{"to", "length", "From its left end.", kNone},
+    KeyRow{"from", "length-or-zero", "From its left end.", "0", kInto<&DefectSpec::from>},
+    KeyRow{"to", "length", "From its left end.", kNone, kInto<&DefectSpec::to>, kRequired},
 };
 
 }  // namespace tillwright

@@ -168,9 +168,4 @@ PaperBox AddDimensionStack(SheetGroup& out, const DimensionStack& stack,
   return covered;
 }
 
-double StackDepth(const DimensionStack& stack, const DimensionStyle& style,
-                  const TextMetrics& metrics) {
-  return StackDrawing(stack, style, metrics).Depth();
-}
-
 }  // namespace tillwright

@@ -76,10 +76,6 @@ struct DimensionStack {
 PaperBox AddDimensionStack(SheetGroup& out, const DimensionStack& stack,
                            const DimensionStyle& style, const TextMetrics& metrics);
 
-// How far the stack reaches out from the edge, in mm, without drawing it: for choosing a scale.
-[[nodiscard]] double StackDepth(const DimensionStack& stack, const DimensionStyle& style,
-                                const TextMetrics& metrics);
-
 // One size with arrowheads: inside with the text between them if there is room, else outside with
 // the text beyond the second. `line` is the x or y of the dimension line, `from_edge` and `to_edge`
 // where the two extension lines start (give `line` for none).

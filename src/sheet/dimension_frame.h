@@ -40,10 +40,10 @@ class DimensionFrame {
 
   [[nodiscard]] LabelNeed NeedOf(const TextMetrics& metrics, const std::string& text,
                                  double cap_height) const;
-  // A label centerd on the point.
+  // A label centered on the point.
   [[nodiscard]] Label Centerd(const TextMetrics& metrics, const DimensionText& text,
                               double cap_height, double along, double out) const;
-  // A label whose near side is at `out`, centerd along.
+  // A label whose near side is at `out`, centered along.
   [[nodiscard]] Label Outside(const TextMetrics& metrics, const DimensionText& text,
                               double cap_height, double along, double out) const;
 

@@ -21,12 +21,6 @@ StackLayout::StackLayout(const DimensionStack& stack, const DimensionStyle& styl
   }
 }
 
-double StackLayout::Depth() const {
-  double depth = tiers_.empty() ? 0 : tiers_.back().line + style_.overshoot;
-  for (const Tier& tier : tiers_) depth = std::max(depth, tier.far);
-  return depth;
-}
-
 std::vector<double> StackLayout::LevelsBeyond(std::size_t i) const {
   std::vector<double> levels;
   for (std::size_t t = i + 1; t < tiers_.size(); ++t) {

@@ -44,8 +44,6 @@ class StackLayout {
  public:
   StackLayout(const DimensionStack& stack, const DimensionStyle& style, const TextMetrics& metrics);
 
-  [[nodiscard]] double Depth() const;
-
  protected:
   [[nodiscard]] static Interval Segment(const Tier& tier, std::size_t i) {
     return {tier.chain->stations[i], tier.chain->stations[i + 1]};

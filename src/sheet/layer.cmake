@@ -1,7 +1,7 @@
 # The kernel of drawings: knows paper, no furniture.
 tillwright_layer(sheet
   USES length text
-  HEADERS sheet text_metrics
+  HEADERS paper sheet text_metrics
   SOURCES
     annotation.cpp
     axonometric.cpp
@@ -10,13 +10,13 @@ tillwright_layer(sheet
     dimension_stack.cpp
     hatch.cpp
     hatch_clip.cpp
-    layout_faults.cpp
     rich_text.cpp
     rich_text_reader.cpp
     scale.cpp
     sheet.cpp
     sheet_packer.cpp
     single_dimension.cpp
+    size_chain.cpp
     solid_ink.cpp
     spread.cpp
     text_metrics.cpp

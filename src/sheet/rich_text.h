@@ -3,7 +3,7 @@
 // Inch fractions are drawn as stacked fractions, never with the precomposed signs of a font, which
 // are too small at 2.5 mm and stop at eighths. Proportions, in cap heights h: numerals 0.70 h high,
 // each 0.16 h from the middle of the bar, bar 0.085 h thick, 0.22 h before a fraction that follows
-// a whole number, 1.72 h from top to bottom, centerd on half the cap height. The diameter sign is a
+// a whole number, 1.72 h from top to bottom, centered on half the cap height. The diameter sign is a
 // circle with a stroke, since the font's own is too small.
 //
 // Characters that cannot be drawn. A run of characters for which the font has no glyph is drawn as

@@ -28,7 +28,7 @@ constexpr std::array<PenStyle, kPenCount> kPens{{
     {"front", 0.25, {}},                   // between the two: fronts are many and close together
     {"thin", kThinWidth, {}},              // 01.1
     {"hidden", kThinWidth, kDashed},       // 02.1
-    {"centre", kThinWidth, kChain},        // 04.1
+    {"center", kThinWidth, kChain},        // 04.1
     {"moved", kThinWidth, kChainTwoDots},  // 05.1
     {"dimension", kThinWidth, {}},         // 01.1
     {"tick", 0.35, {}},                    // ISO 129-1 [M]: oblique stroke, wide

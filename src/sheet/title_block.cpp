@@ -256,26 +256,6 @@ void AddBlock(SheetGroup& out, const Sheet& sheet, std::string_view paper, const
 
 }  // namespace
 
-PaperSize SizeOf(Paper paper, Orientation orientation) {
-  PaperSize size;
-  switch (paper) {
-    case Paper::kA4:
-      size = {"A4", 210, 297};
-      break;
-    case Paper::kA3:
-      size = {"A3", 297, 420};
-      break;
-    case Paper::kLetter:
-      size = {"Letter", 8.5 * 25.4, 11 * 25.4};
-      break;
-    case Paper::kTabloid:
-      size = {"Tabloid", 11 * 25.4, 17 * 25.4};
-      break;
-  }
-  if (orientation == Orientation::kLandscape) std::swap(size.width, size.height);
-  return size;
-}
-
 Sheet MakeSheet(Paper paper, Orientation orientation, std::string name, std::string title) {
   const PaperSize size = SizeOf(paper, orientation);
   Sheet sheet;

@@ -11,21 +11,11 @@
 #include <string>
 #include <string_view>
 
+#include "tillwright/paper.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
 namespace tillwright {
-
-enum class Paper : std::uint8_t { kA4, kA3, kLetter, kTabloid };
-enum class Orientation : std::uint8_t { kLandscape, kPortrait };
-
-struct PaperSize {
-  std::string_view name;  // "A4", "Letter"
-  double width = 0;       // mm
-  double height = 0;
-};
-// ISO 216 (A4 210 x 297, A3 297 x 420 mm); ANSI Y14.1 (Letter 8 1/2 x 11, Tabloid 11 x 17 in).
-[[nodiscard]] PaperSize SizeOf(Paper paper, Orientation orientation);
 
 inline constexpr double kBorderMargin = 10;  // mm from the paper's edge
 

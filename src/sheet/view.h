@@ -24,8 +24,10 @@ struct DetailMark {
 };
 
 struct View {
-  std::string name;   // stem of its file: "front", "side", "plan", "detail-b"
-  std::string title;  // "FRONT ELEVATION"
+  std::string name;      // stem of its file: "front", "side", "plan", "detail-b"
+  std::string title;     // "FRONT ELEVATION"
+  std::string caption;   // in the title block of its sheet: "elevation"
+  bool on_page = false;  // shown on the page that leads through a job, not on paper only
   Scale scale;
   std::vector<SheetGroup> groups;  // ids begin with the view's name
   PaperBox box;                    // covered, titles and dimensions included

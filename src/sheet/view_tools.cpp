@@ -8,60 +8,6 @@
 
 namespace tillwright {
 
-void SizeChain::Add(Length from, Length to, std::string path) {
-  if (to <= from || (!places.empty() && from < places.back())) return;
-  if (places.empty()) {
-    places.push_back(from);
-  } else if (from > places.back()) {
-    places.push_back(from);
-    paths.emplace_back();
-  }
-  places.push_back(to);
-  paths.push_back(std::move(path));
-}
-
-void DropPaths(SizeChain& chain, std::string_view part) {
-  for (std::string& path : chain.paths) {
-    if (path.find(part) != std::string::npos) path.clear();
-  }
-}
-
-DimensionChain TierOf(const SizeChain& chain, const PaperMap& map, bool upright, Unit unit) {
-  DimensionChain tier;
-  tier.stations.reserve(chain.places.size());
-  tier.texts.reserve(chain.paths.size());
-  for (const Length place : chain.places)
-    tier.stations.push_back(upright ? map.Y(place) : map.X(place));
-  for (std::size_t i = 0; i < chain.paths.size(); ++i) {
-    const Length size = chain.places[i + 1] - chain.places[i];
-    tier.texts.push_back(chain.paths[i].empty()
-                             ? DimensionText{}
-                             : DimensionText{FormatLength(size, unit), chain.paths[i]});
-  }
-  if (upright) {
-    std::ranges::reverse(tier.stations);
-    std::ranges::reverse(tier.texts);
-  }
-  return tier;
-}
-
-bool HasRoomFor(const DimensionChain& tier, bool upright, double spare,
-                const TextMetrics& metrics) {
-  const DimensionStyle style;
-  const LabelStyle text{.cap_height = style.cap_height};
-  double moved = 0;
-  int texts = 0;
-  for (std::size_t i = 0; i < tier.texts.size(); ++i) {
-    if (tier.texts[i].text.empty()) continue;
-    ++texts;
-    const TextSize size = MeasureLabel(metrics, tier.texts[i].text, text);
-    const double need = upright ? size.height : size.width;
-    const double length = tier.stations[i + 1] - tier.stations[i];
-    if (length < need + 2 * style.room_beside) moved += need + (upright ? 1 : 2) * style.clearance;
-  }
-  return texts <= 1 || moved <= tier.stations.back() - tier.stations.front() + spare;
-}
-
 std::vector<PaperBox> LabelBoxes(std::span<const SheetGroup> groups) {
   std::vector<PaperBox> boxes;
   for (const SheetGroup& group : groups) {

@@ -1,4 +1,4 @@
-// What the views of a bank share: chains of solved sizes, lines that keep clear of texts, titles.
+// What views share: lines that keep clear of texts, titles, groups.
 #ifndef TILLWRIGHT_SHEET_VIEW_TOOLS_H_
 #define TILLWRIGHT_SHEET_VIEW_TOOLS_H_
 
@@ -8,37 +8,10 @@
 #include <unordered_set>
 #include <vector>
 
-#include "sheet/dimension.h"
 #include "sheet/hatch.h"
 #include "sheet/view.h"
 
 namespace tillwright {
-
-// Sizes in line, exact: places along an axis, ascending, and the paths of the dimensions between
-// them (empty: not dimensioned).
-struct SizeChain {
-  std::vector<Length> places;
-  std::vector<std::string> paths;  // one less than places
-
-  [[nodiscard]] bool empty() const { return paths.empty(); }
-  // Adds the stretch from `from` to `to`. What lies between the last place and `from` is left
-  // without a dimension. Stretches of nothing, and those that begin before the last place, are left
-  // out: their dimensions stand elsewhere.
-  void Add(Length from, Length to, std::string path);
-};
-
-// Takes away dimensions whose paths hold `part`.
-void DropPaths(SizeChain& chain, std::string_view part);
-
-// The chain as a tier beside a view (`map`: from the chain's axis to paper; up means beside, where
-// paper runs the other way).
-[[nodiscard]] DimensionChain TierOf(const SizeChain& chain, const PaperMap& map, bool upright,
-                                    Unit unit);
-
-// True when the texts of a tier find room: those too wide for their segments stand in a column or
-// row that may be longer than the chain by `spare` mm. A single text always does.
-[[nodiscard]] bool HasRoomFor(const DimensionChain& tier, bool upright, double spare,
-                              const TextMetrics& metrics);
 
 // The measured boxes of all labels.
 [[nodiscard]] std::vector<PaperBox> LabelBoxes(std::span<const SheetGroup> groups);

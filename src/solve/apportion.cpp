@@ -7,6 +7,7 @@
 #include <numeric>
 #include <optional>
 
+#include "solve/geometric.h"
 #include "solve/level.h"
 
 namespace tillwright {
@@ -245,25 +246,6 @@ void ShareArithmeticFrom(const Job& job, Length first, Apportioned& out) {
 
 // --- Geometric graduation from the first size ---------------------------------------------------
 
-double GeometricSum(double ratio, std::size_t m) {
-  double sum = 0;
-  for (std::size_t i = 0; i < m; ++i) sum = sum * ratio + 1;
-  return sum;
-}
-
-// The root of 1 + r + … + r^(m-1) = target, by halving; nothing when target <= 1 (r would be 0).
-std::optional<double> RatioFor(double target, std::size_t m) {
-  if (!(target > 1)) return std::nullopt;
-  double low = 0;
-  double high = target;  // the sum is above 1 + r, so r < target
-  for (int i = 0; i < 200 && low < high; ++i) {
-    const double middle = low + (high - low) / 2;
-    if (middle <= low || middle >= high) break;  // neighbors: as near as a double gets
-    (GeometricSum(middle, m) < target ? low : high) = middle;
-  }
-  return low + (high - low) / 2;
-}
-
 void ShareGeometricFrom(const Job& job, Length first, Apportioned& out) {
   const std::size_t m = job.flexible.size();
   const auto total = static_cast<double>(job.total.picometers());
@@ -353,8 +335,19 @@ bool TakeExact(Length length, Length increment, const std::vector<ApportionChild
   out.all_exact = job.flexible.empty();
   job.increment = increment;
   job.total = out.all_exact ? Length() : FloorTo(rest, increment);
-  out.sliver = rest - job.total;
+  out.remainder = rest - job.total;
   return true;
+}
+
+// Every flexible child as large as all of them can be.
+void ShareAlike(const Job& job, Apportioned& out) {
+  const auto m = static_cast<std::int64_t>(job.flexible.size());
+  const Length each = FloorTo(PartBelow(job.total, m), job.increment);
+  const double ideal_mm = ToMillimeters(job.total) / static_cast<double>(m);
+  for (const Flexible& flexible : job.flexible) {
+    out.shares[static_cast<std::size_t>(flexible.child)] = {each, each, false, ideal_mm};
+  }
+  out.remainder += job.total - m * each;
 }
 
 void RefuseZero(const Job& job, Apportioned& out) {
@@ -379,10 +372,14 @@ Apportioned Apportion(Length length, Length increment, const std::vector<Apporti
     out.fault = Fault::kTooLong;
     // At least one increment each is needed.
     out.amount =
-        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.sliver + job.total);
+        static_cast<std::int64_t>(job.flexible.size()) * increment - (out.remainder + job.total);
     return out;
   }
-  ShareByScheme(job, children, scheme, out);
+  if (scheme.alike) {
+    ShareAlike(job, out);
+  } else {
+    ShareByScheme(job, children, scheme, out);
+  }
   if (out.fault == Fault::kNone) RefuseZero(job, out);
   return out;
 }

@@ -6,6 +6,7 @@
 
 #include "solve/context.h"
 #include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -13,6 +14,8 @@ namespace tillwright {
 template <class N>
 struct Cell {
   N x, y, width, height;
+  // Of boxes that are to be alike: the smallest length of ends, the smallest height.
+  std::optional<Length> ends = {}, box_height = {};
 };
 
 template <class T>
@@ -30,8 +33,9 @@ class BoxRule {
     place_ = place;
     const std::optional<N> length = SlideLength();
     if (!length) return;
-    const N depth = rules.depth.typed ? Given("box.depth", rules.depth) : *length;
-    space.box.depth = Value(Name("box.depth", depth));
+    const N depth =
+        Name("box.depth", rules.depth.typed ? Given("box.depth", rules.depth) : *length);
+    space.box.depth = Value(depth);
     space.box.z = Value(Name("box.z", set_back_));
     Stock();
     if (!Across(cell)) return;
@@ -42,7 +46,7 @@ class BoxRule {
 
  private:
   N Given(std::string_view key, const Entry<Length>& entry) { return t_.Given(key, entry); }
-  N Name(const char* path, const N& number) { return t_.Name(space_->id, path, number); }
+  N Name(std::string_view path, const N& number) { return t_.Name(space_->id, path, number); }
   bool HasRoom(const N& size, const char* what, const char* hint) {
     if (Value(size) > Length()) return true;
     return context_.HasRoom(size, ToText(space_->id) + ": " + what, place_, hint);
@@ -52,7 +56,7 @@ class BoxRule {
 
   std::optional<N> SlideLength() {
     Slide& slide = space_->slide;
-    const N behind = Given("slides.behind", rules_->behind);
+    const N behind = Name("slide.behind", Given("slides.behind", rules_->behind));
     slide.type = rules_->slide;
     slide.behind = Value(behind);
     slide.clearance = rules_->clearance.value;
@@ -62,7 +66,7 @@ class BoxRule {
     std::optional<N> length;
     if (rules_->slide_length.typed) {
       length = Given("slides.length", rules_->slide_length);
-    } else if (rules_->slide == SlideType::kWoodRunner && rules_->series == nullptr) {
+    } else if (Facts(rules_->slide).sold == SoldAs::kNot && rules_->series == nullptr) {
       length = FloorTo(usable - behind, context_.round);
       if (Value(*length) <= Length()) length.reset();
     } else {
@@ -88,8 +92,8 @@ class BoxRule {
     if (rules_->series != nullptr) {
       for (const Entry<Length>& length : *rules_->series) consider(length.value);
     } else {
-      const defaults::Series& series = context_.unit() == Unit::kInch ? defaults::kInchSeries
-                                                                      : defaults::kMetricSeries;
+      const defaults::Series& series =
+          context_.unit() == Unit::kInch ? Facts(rules_->slide).inches : defaults::kMetricSeries;
       for (int i = 0; i < series.count; ++i) consider(series.first + i * series.step);
     }
     if (best.IsZero()) return std::nullopt;
@@ -99,18 +103,19 @@ class BoxRule {
   void ReportNoSlide(Length usable) {
     const Unit unit = context_.unit();
     ReportError(context_.diagnostics, DiagnosticCode::kNoSlide, place_,
-                "no slide length fits " + ToText(space_->id) + ": " +
-                    FormatWithUnit(usable, unit) + " of depth, of which " +
-                    FormatWithUnit(space_->slide.behind, unit) + " stays free behind the box",
-                "deepen the opening, or list shorter slides in \"lengths\"");
+                "no slide length fits " + ToText(space_->id) + ": " + FormatWithUnit(usable, unit) +
+                    " of depth, of which " + FormatWithUnit(space_->slide.behind, unit) +
+                    " is clearance behind the box",
+                "make the opening deeper, or list shorter slides in \"lengths\"");
   }
 
   // --- The box ----------------------------------------------------------------------------------
 
   void Stock() {
-    side_ = Given("box.side.thickness", rules_->side);
-    end_ = rules_->end.typed ? Given("box.end.thickness", rules_->end) : side_;
-    setback_ = Given("box.corner.back_setback", rules_->back_setback);
+    side_ = Name("side.thickness", Given("box.side.thickness", rules_->side));
+    end_ =
+        Name("end.thickness", rules_->end.typed ? Given("box.end.thickness", rules_->end) : side_);
+    setback_ = Name("corner.back_setback", Given("box.corner.back_setback", rules_->back_setback));
     BoxBuild& build = space_->box.build;
     build.side = Value(side_);
     build.end = Value(end_);
@@ -119,38 +124,50 @@ class BoxRule {
     build.side_material = *rules_->side_material;
     build.end_material = *rules_->end_material;
     build.bottom_material = *rules_->bottom_material;
-    if (HasJointDepth(rules_->joint)) {
+    const CornerFacts& has = Facts(rules_->joint);
+    if (has.depth) {
       joint_depth_ = rules_->joint_depth.typed ? Given("box.corner.depth", rules_->joint_depth)
                                                : PartBelow(side_, 2);
+      joint_depth_ = Name("corner.depth", joint_depth_);
       build.joint_depth = Value(joint_depth_);
     }
-    if (HasLap(rules_->joint)) {
+    if (has.lap) {
       lap_ = rules_->lap.typed ? Given("box.corner.lap", rules_->lap) : PartBelow(end_, 4);
+      lap_ = Name("corner.lap", lap_);
       build.lap = Value(lap_);
     }
   }
 
   // What the ends' lengths add up to with, to make the box's width.
   N Beside() {
-    if (rules_->joint == CornerJoint::kButt) return 2 * side_;
+    if (!Facts(rules_->joint).depth) return 2 * side_;
     return 2 * (side_ - joint_depth_);
   }
 
+  // A size that follows the smallest of the boxes that are to be alike.
+  N Alike(const N& own, const std::optional<Length>& smallest) {
+    if (!smallest || *smallest >= Value(own)) return own;
+    return t_.Chosen("the smallest of the matching boxes", *smallest, own, own);
+  }
+
   bool Across(const Cell<N>& cell) {
-    const bool under = rules_->slide == SlideType::kUndermount;
+    const bool inside = Facts(rules_->slide).width == WidthRule::kInside;
     const N target = Name(
         "box.target_width",
-        under ? cell.width - Given("slides.deduct", rules_->deduct) + 2 * side_
-              : cell.width - 2 * Given("slides.clearance", rules_->clearance));
+        inside
+            ? cell.width - Name("slide.deduct", Given("slides.deduct", rules_->deduct)) + 2 * side_
+            : cell.width -
+                  2 * Name("slide.clearance", Given("slides.clearance", rules_->clearance)));
+    if (inside) Name("slide.side_max", Given("slides.side_max", rules_->side_max));
     Box& box = space_->box;
     N ends = target;
     N width = target;
-    if (rules_->joint == CornerJoint::kButt || HasJointDepth(rules_->joint)) {
+    if (!Facts(rules_->joint).tailed) {
       const N beside = Beside();
-      ends = Name("front_end.length", FloorTo(target - beside, context_.round));
+      ends = Name("box.end_length", Alike(FloorTo(target - beside, context_.round), cell.ends));
       width = ends + beside;
     } else {
-      ends = Name("front_end.length", FloorTo(target, context_.round));
+      ends = Name("box.end_length", Alike(FloorTo(target, context_.round), cell.ends));
       width = ends;
     }
     width = Name("box.width", width);
@@ -160,24 +177,26 @@ class BoxRule {
     box.inside_width = Value(inside_width_);
     box.x = Value(Name("box.x", cell.x + HalfBelow(cell.width - width)));
     width_ = width;
-    return HasRoom(ends, "the length of the box ends", "widen the cell or thin the sides") &&
-           HasRoom(width, "the box's width", "widen the cell") &&
-           HasRoom(inside_width_, "the box's inside width", "widen the cell or thin the sides");
+    return HasRoom(ends, "the length of the box front and back",
+                   "make the opening wider or the sides thinner") &&
+           HasRoom(width, "the box's width", "make the opening wider") &&
+           HasRoom(inside_width_, "the box's inside width",
+                   "make the opening wider or the sides thinner");
   }
 
   bool Upright(const Cell<N>& cell) {
-    const N below = Given("box.clear_below", rules_->clear_below);
-    const N above = Given("box.clear_above", rules_->clear_above);
+    const N below = Name("box.clear_below", Given("box.clear_below", rules_->clear_below));
+    const N above = Name("box.clear_above", Given("box.clear_above", rules_->clear_above));
     Box& box = space_->box;
     box.build.clear_below = Value(below);
     box.build.clear_above = Value(above);
     const std::optional<N> found = HeightIn(cell.height - below - above);
     if (!found) return false;
-    height_ = Name("box.height", *found);
+    height_ = Name("box.height", Alike(*found, cell.box_height));
     box.height = Value(height_);
     const N lower = Name("box.y", cell.y + below);
     box.y = Value(lower);
-    const N line = Given("slides.line", rules_->line);
+    const N line = Name("slide.line", Given("slides.line", rules_->line));
     space_->slide.line = Value(line);
     space_->slide.line_y = Value(Name("slide.line_y", lower + line));
     return HasRoom(height_, "the box's height", "make the front taller or the clearances smaller");
@@ -194,7 +213,7 @@ class BoxRule {
       ReportError(context_.diagnostics, DiagnosticCode::kNoSuchHeight, place_,
                   ToText(space_->id) + ": none of the stock heights fits the " +
                       FormatWithUnit(Value(space), context_.unit()) + " there is for the box",
-                  "add a lower one to \"heights\", or make the front taller");
+                  "add a shorter one to \"heights\", or make the front taller");
       return std::nullopt;
     }
     return t_.Chosen("the tallest stock height that fits", best, space, space);
@@ -202,8 +221,8 @@ class BoxRule {
 
   bool Lengths(const N& depth) {
     Box& box = space_->box;
-    const N sides = HasLap(rules_->joint) ? depth - 2 * lap_ : depth;
-    box.side_length = Value(Name("side.length", sides));
+    const N sides = Facts(rules_->joint).lap ? depth - 2 * lap_ : depth;
+    box.side_length = Value(Name("box.side_length", sides));
     inside_depth_ = Name("box.inside_depth", depth - 2 * end_ - setback_);
     box.inside_depth = Value(inside_depth_);
     return HasRoom(sides, "the length of the box sides", "make the box deeper") &&
@@ -214,61 +233,52 @@ class BoxRule {
 
   void Bottom(const N& depth) {
     BoxBuild& build = space_->box.build;
-    thickness_ = Given("box.bottom.thickness", rules_->bottom);
+    thickness_ = Name("bottom.thickness", Given("box.bottom.thickness", rules_->bottom));
     build.fit = rules_->fit;
     build.bottom = Value(thickness_);
     build.open_back = rules_->open_back;
     space_->box.solid_bottom = IsSolidWood(build.bottom_material);
-    switch (rules_->fit) {
-      case BottomFit::kGroove: return LetIn(true);
-      case BottomFit::kRabbet: return LetIn(false);
-      case BottomFit::kApplied: break;
-    }
+    if (Facts(rules_->fit).cut) return LetIn(Facts(rules_->fit).set_up);
     Height(height_ - thickness_, height_ - thickness_, height_ - thickness_);
     Panel(width_, depth);
   }
 
-  void LetIn(bool groove) {
+  void LetIn(bool set_up) {
     BoxBuild& build = space_->box.build;
-    const N in = Given("box.bottom.depth", rules_->groove);
-    const N play = Given("box.bottom.play", rules_->play);
+    const N in = Name("groove.depth", Given("box.bottom.depth", rules_->groove));
+    const N play = Name("bottom.play", Given("box.bottom.play", rules_->play));
     build.groove = Value(in);
     build.play = Value(play);
     const N across = FloorTo(inside_width_ + 2 * in - 2 * play, context_.round);
-    if (!groove) {
+    if (!set_up) {
       Height(height_ - thickness_, height_, height_);
       Panel(across, FloorTo(inside_depth_ + 2 * in - 2 * play, context_.round));
       return;
     }
-    const N up = Given("box.bottom.up", rules_->up);
+    const N up = Name("groove.up", Given("box.bottom.up", rules_->up));
     build.up = Value(up);
     const N above = height_ - up - thickness_;
     Height(above, height_, build.open_back ? above : height_);
-    Panel(across, build.open_back
-                      ? FloorTo(inside_depth_ + in + end_ - play, context_.round)
-                      : FloorTo(inside_depth_ + 2 * in - 2 * play, context_.round));
+    Panel(across, build.open_back ? FloorTo(inside_depth_ + in + end_ - play, context_.round)
+                                  : FloorTo(inside_depth_ + 2 * in - 2 * play, context_.round));
   }
 
   void Height(const N& inside, const N& wood, const N& back) {
     Box& box = space_->box;
     box.inside_height = Value(Name("box.inside_height", inside));
-    box.wood_height = Value(Name("side.width", wood));
-    box.back_height = Value(Name("back_end.width", back));
-    const char* hint = "make the front taller or set the bottom lower";
+    box.wood_height = Value(Name("box.wood_height", wood));
+    box.back_height = Value(Name("box.back_height", back));
+    const char* hint = "make the front taller or lower the bottom";
     HasRoom(inside, "the box's inside height", hint);
     HasRoom(wood, "the height of the box sides", hint);
-    HasRoom(back, "the height of the back end", hint);
+    HasRoom(back, "the height of the box back", hint);
   }
 
   void Panel(const N& across, const N& deep) {
     Box& box = space_->box;
-    box.panel_width = Value(across);
-    box.panel_depth = Value(deep);
-    // Solid wood runs side to side; a sheet's longer side is its length.
-    const bool across_is_length = box.solid_bottom || box.panel_width >= box.panel_depth;
-    Name(across_is_length ? "bottom.length" : "bottom.width", across);
-    Name(across_is_length ? "bottom.width" : "bottom.length", deep);
-    HasRoom(across, "the bottom panel's width", "widen the cell");
+    box.panel_width = Value(Name("box.panel_width", across));
+    box.panel_depth = Value(Name("box.panel_depth", deep));
+    HasRoom(across, "the bottom panel's width", "make the opening wider");
     HasRoom(deep, "the bottom panel's depth", "make the box deeper");
   }
 

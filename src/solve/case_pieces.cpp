@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "spec/kinds.h"
+
 namespace tillwright {
 namespace {
 
@@ -42,7 +44,7 @@ class PieceRule {
   void Stretchers() {
     const Length over = 2 * c_.stretcher_width - c_.inside_depth;
     if (over > Length()) {
-      return NoRoom(spec_.stretchers.place, "two stretchers are deeper than the case", over,
+      return NoRoom(spec_.stretchers.place, "two stretchers are wider than the case is deep", over,
                     "make them narrower");
     }
     const Length x = HalfBelow(bank_.opening_width - c_.member_length);
@@ -68,7 +70,7 @@ class PieceRule {
                     "set it back less");
     }
     if (c_.kick_setback <= c_.front_in) {
-      return NoRoom(spec_.toe_kick.place, "the toe kick stands in the face frame",
+      return NoRoom(spec_.toe_kick.place, "the toe kick runs into the face frame",
                     c_.front_in - c_.kick_setback, "set it back more than the frame is thick");
     }
     Add(PartRole::kToeKick,
@@ -106,8 +108,7 @@ class PieceRule {
   void Blocking(int index, const FaceFrame& frame) {
     const Space& space = bank_.spaces[static_cast<std::size_t>(index)];
     if (!space.HasBox()) return;
-    const SlideType type = space.slide.type;
-    if (type != SlideType::kSideMount && type != SlideType::kUndermount) return;
+    if (!Facts(space.slide.type).screwed) return;
     const Length height = Min(frame.blocking, space.cell.height);
     const Length lowest = space.cell.y;
     const Length highest = space.cell.Top() - height;
@@ -126,14 +127,22 @@ class PieceRule {
   // --- Web frames -------------------------------------------------------------------------------
 
   // A rail in front and one behind, runners tenoned between them at both ends, and one more under
-  // every partition that meets the frame.
+  // every partition that meets the frame. The rear tenons go in dry, with room behind them. Open
+  // rails have no runners.
   void WebFrameAt(int index, const WebFrame& web) {
     const Divider& member = bank_.dividers[static_cast<std::size_t>(index)];
     const Length between = member.depth - 2 * web.rail;
     if (between <= Length()) {
-      return NoRoom(spec_.web_frame.place,
-                    "the rails of " + ToText(member) + "'s web frame are deeper than the case",
-                    -between, "make \"rail\" narrower");
+      return NoRoom(
+          spec_.web_frame.place,
+          "the two rails of " + ToText(member) + "'s web frame are wider than the case is deep",
+          -between, "make \"rail\" narrower");
+    }
+    if (web.free >= between) {
+      return NoRoom(
+          spec_.web_frame.place,
+          "the room behind the runners of " + ToText(member) + " is more than their length",
+          web.free - between, "make \"free\" smaller");
     }
     const Rect& r = member.rect;
     const auto add = [&](PartRole role, Length x, Length z, Length width, Length depth) {
@@ -141,21 +150,24 @@ class PieceRule {
     };
     const Length rear = c_.front_in + member.depth - web.rail;
     add(PartRole::kWebRail, member.begin, c_.front_in, member.length, web.rail);
+    bank_.pieces.back().ahead = web.front.has_value();
+    if (web.open == OpenRails::kFront) return;
     add(PartRole::kWebRail, member.begin, rear, member.length, web.rail);
+    if (web.open) return;
     const Length z = c_.front_in + web.rail - web.tenon;
     const auto runner = [&](Length x) -> CasePiece& {
-      add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon);
+      add(PartRole::kWebRunner, x, z, web.runner, between + 2 * web.tenon - web.free);
       return bank_.pieces.back();
     };
     // Only the rails have tongues: the runners lie along the faces of what takes them.
-    const Length in = c_.joint == CaseJoint::kGroove ? c_.joint_depth : Length();
+    const Length in = Facts(c_.joint).tongue ? c_.joint_depth : Length();
     runner(member.begin + in);
     runner(member.begin + member.length - in - web.runner);
     for (const Meeting& meeting : MeetingsOf(member)) {
       const Rect& p = meeting.partition->rect;
       const Length x = p.x + HalfBelow(p.width - web.runner);
       CasePiece& under = runner(x);
-      if (c_.joint == CaseJoint::kButt) continue;
+      if (!Facts(c_.joint).cut) continue;
       under.takes = static_cast<int>(meeting.partition - bank_.dividers.data());
       under.cuts.push_back(SeatIn(meeting, x, web.runner));
     }
@@ -189,7 +201,7 @@ class PieceRule {
   [[nodiscard]] Cut SeatIn(const Meeting& meeting, Length x, Length runner) const {
     const Rect& p = meeting.partition->rect;
     Cut cut;
-    cut.kind = c_.joint == CaseJoint::kGroove ? CutKind::kGroove : CutKind::kDado;
+    cut.kind = *Facts(c_.joint).cut;
     cut.from = CutFrom::kLeftEdge;
     cut.offset = Max(Length(), p.x - x);
     cut.width = Min(c_.SeatWidth(p.width), runner - cut.offset);
@@ -223,37 +235,6 @@ class PieceRule {
 
 void AddCasePieces(const Spec& spec, Bank& bank, Diagnostics& diagnostics) {
   if (bank.casework) PieceRule(spec, bank, diagnostics).Run();
-}
-
-const std::string& PieceMaterial(const CaseBuild& build, PartRole role) {
-  switch (role) {
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-      return build.frame->material;
-    case PartRole::kWorktop:
-      return build.worktop->material;
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-      return build.web->material;
-    case PartRole::kFront:
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kBlocking:
-      break;
-  }
-  return build.material;
 }
 
 }  // namespace tillwright

@@ -2,8 +2,6 @@
 #ifndef TILLWRIGHT_SOLVE_CASE_PIECES_H_
 #define TILLWRIGHT_SOLVE_CASE_PIECES_H_
 
-#include <string>
-
 #include "tillwright/bank.h"
 #include "tillwright/diagnostic.h"
 #include "tillwright/spec.h"
@@ -12,9 +10,6 @@ namespace tillwright {
 
 // Fills Bank::pieces; reports those that have no room. The layout must have been laid.
 void AddCasePieces(const Spec& spec, Bank& bank, Diagnostics& diagnostics);
-
-// What a piece of this role is made of. REQUIRES: the case has such pieces.
-[[nodiscard]] const std::string& PieceMaterial(const CaseBuild& build, PartRole role);
 
 }  // namespace tillwright
 

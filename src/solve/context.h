@@ -16,7 +16,7 @@ namespace tillwright {
 // A node of the layout as it was laid, for walking along its boundaries afterwards.
 struct LaidNode {
   NodeKind kind = NodeKind::kDrawer;
-  int first_child = -1;    // children lie next to one another
+  int first_child = -1;  // children lie next to one another
   int child_count = 0;
   int space = -1;          // leaves: index into Bank::spaces
   int first_divider = -1;  // splits with members: index into Bank::dividers; one less than children
@@ -40,14 +40,21 @@ struct Context {
     return trace.Given(key, entry.typed ? entry : Entry<Length>(fallback.In(unit())));
   }
 
+  // The same, as a dimension of the key's name.
+  N Named(std::string_view key, const Entry<Length>& entry, const Default& fallback) {
+    return trace.Name(key, GivenOr(key, entry, fallback));
+  }
+  N Named(std::string_view key, const Entry<Length>& entry) {
+    return trace.Name(key, trace.Given(key, entry));
+  }
+
   // Reports `value` if it is not above zero.
   bool HasRoom(const N& value, std::string_view what, Place place, std::string_view hint) {
     if (Value(value) > Length()) return true;
     std::string message(what);
-    message += " comes out at ";
+    message += " works out to ";
     message += FormatWithUnit(Value(value), unit());
-    ReportError(diagnostics, DiagnosticCode::kNoRoom, place, std::move(message),
-                std::string(hint));
+    ReportError(diagnostics, DiagnosticCode::kNoRoom, place, std::move(message), std::string(hint));
     return false;
   }
 };

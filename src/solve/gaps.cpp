@@ -14,6 +14,7 @@ class GapRule {
 
   void Run() {
     for (std::size_t i = 0; i < laid_.size(); ++i) Between(laid_[i]);
+    behind_ = -1;
     for (const Edge edge : kEdges) AtOpening(edge);
     std::ranges::sort(bank_.gaps, [](const Gap& a, const Gap& b) { return Key(a) < Key(b); });
   }
@@ -58,6 +59,7 @@ class GapRule {
       if (bank_.style == FrontStyle::kInset && node.first_divider >= 0) {
         ToMember(low, high, node.first_divider + i, rows);
       } else {
+        behind_ = node.first_divider < 0 ? -1 : node.first_divider + i;
         Facing(low, high, rows);
       }
     }
@@ -70,7 +72,8 @@ class GapRule {
   static Length High(const Rect& r, bool rows) { return rows ? r.Top() : r.Right(); }
 
   void Add(bool rows, GapEnd from, GapEnd to, Length at, Length end_at, Length begin, Length end) {
-    bank_.gaps.push_back({rows ? Axis::kY : Axis::kX, from, to, at, end_at - at, begin, end});
+    bank_.gaps.push_back(
+        {rows ? Axis::kY : Axis::kX, from, to, at, end_at - at, begin, end, behind_});
   }
 
   // Whether fronts along a boundary lie one after another, as they do unless sizes that do not
@@ -144,12 +147,16 @@ class GapRule {
     return bank_.opening_width - r.Right();
   }
 
+  bool UnderWorktop(Edge edge) const {
+    return edge == Edge::kTop && bank_.casework && bank_.casework->UnderWorktop();
+  }
+
   void AtOpening(Edge edge) {
     const bool rows = !IsUpright(edge);
     for (const int space : Along(0, edge)) {
       const Rect& r = FrontOf(space);
       const Length inside = Inside(r, edge);
-      if (bank_.style == FrontStyle::kOverlay) {
+      if (bank_.style == FrontStyle::kOverlay && !UnderWorktop(edge)) {
         bank_.overlaps.push_back({space, edge, -inside});
         continue;
       }
@@ -185,6 +192,7 @@ class GapRule {
 
   const std::vector<LaidNode>& laid_;
   Bank& bank_;
+  int behind_ = -1;  // the member behind the fronts that face one another, overlay
 };
 
 }  // namespace

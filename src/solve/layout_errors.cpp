@@ -1,8 +1,9 @@
 #include "solve/layout_errors.h"
 
 #include <algorithm>
+#include <optional>
 
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 #include "tillwright/bank.h"
 
 namespace tillwright {
@@ -18,7 +19,7 @@ SlideType SlideOf(const Spec& spec, const LayoutNode& leaf) {
 }
 
 bool HangsOnSides(const Spec& spec, const LayoutNode& node) {
-  if (node.kind == NodeKind::kDrawer) return SlideOf(spec, node) != SlideType::kCenterMount;
+  if (node.kind == NodeKind::kDrawer) return Facts(SlideOf(spec, node)).beside;
   return std::ranges::any_of(node.children,
                              [&](const LayoutNode& child) { return HangsOnSides(spec, child); });
 }
@@ -26,8 +27,7 @@ bool HangsOnSides(const Spec& spec, const LayoutNode& node) {
 bool StandsOnSomething(const Spec& spec, const LayoutNode& node) {
   if (node.kind == NodeKind::kColumns) return true;
   if (node.kind != NodeKind::kDrawer) return false;
-  const SlideType type = SlideOf(spec, node);
-  return type == SlideType::kCenterMount || type == SlideType::kWoodRunner;
+  return Facts(SlideOf(spec, node)).beneath;
 }
 
 // Walks the leaves in reading order, numbering them as the layout does, up to `node`.
@@ -82,13 +82,13 @@ void ReportLength(const Spec& spec, const LayoutNode& node, const Apportioned& s
                   Diagnostics& out) {
   const bool too_long = sizes.fault == Apportioned::Fault::kTooLong;
   const std::string bounds = BoundsInTheWay(spec, node, too_long, unit);
-  std::string message = "the fronts of " + LabelOf(spec, node) + " cannot close: they are " +
-                        FormatWithUnit(sizes.amount, unit) +
-                        (too_long ? " too long together" : " too short together");
+  std::string message =
+      "the fronts of " + LabelOf(spec, node) + " cannot fill their space exactly: they are " +
+      FormatWithUnit(sizes.amount, unit) + (too_long ? " too long in all" : " too short in all");
   if (!bounds.empty()) message += " (" + bounds + ")";
   ReportError(out, DiagnosticCode::kDoesNotClose, node.place, std::move(message),
-              too_long ? "lower a \"min\" or \"exact\", take a front out, or make the opening larger"
-                       : "raise a \"max\" or \"exact\", or let one front be free");
+              too_long ? "reduce a \"min\" or \"exact\", remove a front, or make the opening larger"
+                       : "raise a \"max\" or \"exact\", or leave the size of one front open");
 }
 
 }  // namespace
@@ -142,24 +142,54 @@ void ReportApportion(const Spec& spec, const LayoutNode& node, const Apportioned
     case Fault::kTooShort: return ReportLength(spec, node, sizes, unit, out);
     case Fault::kZero:
       return ReportError(out, DiagnosticCode::kDoesNotClose, child.place,
-                         LabelOf(spec, child) + " would come out at zero or less",
-                         "give it a \"min\", or grade the fronts less steeply");
+                         LabelOf(spec, child) + " would work out to zero or less",
+                         "give it a \"min\", or graduate the fronts less steeply");
     case Fault::kCrossed:
       return ReportError(out, DiagnosticCode::kConflict, child.size.min.place,
                          "\"min\" of " + LabelOf(spec, child) +
-                             " is above its \"max\" once both are whole increments",
-                         "lower \"min\", raise \"max\", or give the size as \"exact\"");
+                             " is above its \"max\" once both are rounded to whole increments",
+                         "reduce \"min\", raise \"max\", or give the size as \"exact\"");
     case Fault::kNoRatio:
       return ReportError(out, DiagnosticCode::kDoesNotClose, node.graduate.first.place,
-                         "no ratio lets a first size of " +
-                             FormatWithUnit(node.graduate.first.value, unit) +
-                             " be followed by the others",
+                         "no ratio lets the others follow a first size of " +
+                             FormatWithUnit(node.graduate.first.value, unit),
                          "make \"first\" smaller");
     case Fault::kTooFine:
       return ReportError(out, DiagnosticCode::kTooBig, node.graduate.ratio.place,
                          "the ratio has too many digits for so many fronts",
                          "round the ratio, or split the bank");
   }
+}
+
+namespace {
+
+// What is left over when all equal sizes are the smaller of two; nothing where they are one, or
+// `alike` does not go with their keys.
+std::optional<Length> RemainderAlike(const LayoutNode& node, const Apportioned& sizes,
+                                     Length step) {
+  if (node.graduate.scheme.value != Graduation::kEqual) return std::nullopt;
+  Length remainder = sizes.remainder;
+  for (std::size_t i = 0; i < node.children.size(); ++i) {
+    const SizeSpec& typed = node.children[i].size;
+    if (typed.min.typed || typed.max.typed || typed.weight.typed) return std::nullopt;
+    if (sizes.shares[i].extra) remainder += step;
+  }
+  if (remainder == sizes.remainder) return std::nullopt;
+  return remainder;
+}
+
+}  // namespace
+
+void NoteSplit(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Length step,
+               Bank& bank) {
+  using Kind = SolveNote::Kind;
+  const auto note = [&](Kind kind, Length amount) {
+    bank.notes.push_back({kind, LabelOf(spec, node), amount, node.place});
+  };
+  if (sizes.all_exact && !sizes.remainder.IsZero()) note(Kind::kDoesNotClose, sizes.remainder);
+  if (sizes.first_moved) note(Kind::kFirstMoved, sizes.shares.front().size);
+  const std::optional<Length> remainder = RemainderAlike(node, sizes, step);
+  if (remainder) note(Kind::kTwoSizes, *remainder);
 }
 
 }  // namespace tillwright

@@ -11,7 +11,8 @@
 namespace tillwright {
 
 // Whether a split has members between its children when the spec does not say: columns when any
-// drawer in them hangs on their sides, rows when a child is columns or a drawer stands on something.
+// drawer in them hangs on their sides, rows when a child is columns or a drawer stands on
+// something.
 [[nodiscard]] bool WantsMember(const Spec& spec, const LayoutNode& node);
 
 // A child's bounds and weight; with a grid everything grows by the gap, `pitch`.
@@ -24,6 +25,11 @@ namespace tillwright {
 // REQUIRES: sizes.fault is not kNone.
 void ReportApportion(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Unit unit,
                      Diagnostics& out);
+
+// Notes what a split had to move, sizes that do not close, and equal ones that come out in two
+// sizes `step` apart, which `alike` would make one.
+void NoteSplit(const Spec& spec, const LayoutNode& node, const Apportioned& sizes, Length step,
+               Bank& bank);
 
 }  // namespace tillwright
 

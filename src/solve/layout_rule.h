@@ -6,33 +6,18 @@
 #define TILLWRIGHT_SOLVE_LAYOUT_RULE_H_
 
 #include <cstdio>
+#include <optional>
 
+#include "solve/alike.h"
+#include "solve/along.h"
 #include "solve/apportion.h"
 #include "solve/box_rule.h"
 #include "solve/case_rule.h"
 #include "solve/context.h"
 #include "solve/layout_errors.h"
-#include "solve/pulls.h"
+#include "solve/pull_rule.h"
 
 namespace tillwright {
-
-// A stretch of one axis that fronts may cover.
-template <class N>
-struct Stretch {
-  N low, size;
-};
-// A stretch of one axis that boxes may use.
-template <class N>
-struct Clear {
-  N low, high;
-};
-// A node's region along one axis; `split` once a node above has split that axis.
-template <class N>
-struct Along {
-  Stretch<N> front;
-  Clear<N> clear;
-  bool split = false;
-};
 
 template <class T>
 class LayoutRule {
@@ -49,22 +34,14 @@ class LayoutRule {
         zero_(t_.Zero()) {}
 
   void Run() {
+    if (spec_.grid.typed && !IsSplit(spec_.layout.kind)) return RefuseGrid();
     context_.laid.emplace_back();
     Lay(spec_.layout, 0, RootAlong(Edge::kLeft, Edge::kRight, opening_.width),
         RootAlong(Edge::kBottom, Edge::kTop, opening_.height));
   }
 
  private:
-  // How one split shares its length: what lies between neighbors.
-  struct Between {
-    N gap;       // between the fronts; with edge gaps, unused
-    N low_edge;  // edge gaps on both sides of a member (inset with members)
-    N high_edge;
-    N thickness;  // of the member
-    bool member = false;
-    bool edge_gaps = false;
-    N total;  // from front to front
-  };
+  using Between = tillwright::Between<N>;
 
   Along<N> RootAlong(Edge low, Edge high, const N& size) {
     const auto l = static_cast<std::size_t>(low);
@@ -90,13 +67,13 @@ class LayoutRule {
 
   // --- Leaves -----------------------------------------------------------------------------------
 
-  // An axis that no node above split is a split with one child: whole increments, the sliver shared
-  // by both sides across, and at the lower edge upright.
+  // An axis that no node above split is a split with one child: whole increments, the remainder
+  // shared by both sides across, and at the lower edge upright.
   Stretch<N> Whole(const Along<N>& along, bool across) {
     if (along.split) return along.front;
     const N size = FloorTo(along.front.size, context_.round);
-    const N sliver = along.front.size - size;
-    return {along.front.low + (across ? HalfBelow(sliver) : sliver), size};
+    const N remainder = along.front.size - size;
+    return {along.front.low + (across ? HalfBelow(remainder) : remainder), size};
   }
 
   void Leaf(const LayoutNode& node, int slot, const Along<N>& x, const Along<N>& y) {
@@ -115,23 +92,22 @@ class LayoutRule {
     const N lower = NameOf(space.id, prefix, ".y", upright.low);
     space.region = {Value(left), Value(lower), Value(width), Value(height)};
     if (Value(width) <= Length()) {
-      context_.HasRoom(width, "the width of " + ToText(space.id), node.place, "widen the opening");
+      context_.HasRoom(width, "the width of " + ToText(space.id), node.place,
+                       "make the opening wider");
     }
     if (Value(height) <= Length()) {
       context_.HasRoom(height, "the height of " + ToText(space.id), node.place,
                        "make the opening taller");
     }
-    const Cell<N> cell = CellOf(space, x.clear, y.clear);
-    if (space.HasFront()) Face(space, leaf);
+    Cell<N> cell = CellOf(space, x.clear, y.clear);
+    cell.ends = x.box;
+    cell.box_height = y.box;
+    if (space.HasFront()) Face(space, leaf, {left, lower, width, height});
     if (space.HasBox()) Box(space, leaf, node.place, cell);
   }
 
   N NameOf(SpaceId id, const char* prefix, const char* suffix, const N& number) {
-    if constexpr (T::kTracing) {
-      return t_.Named(ToText(id) + "." + prefix + suffix, number);
-    } else {
-      return number;
-    }
+    return t_.Name(id, T::kTracing ? std::string(prefix) + suffix : std::string(), number);
   }
 
   Cell<N> CellOf(Space& space, const Clear<N>& x, const Clear<N>& y) {
@@ -142,14 +118,15 @@ class LayoutRule {
     return cell;
   }
 
-  void Face(Space& space, const LeafSpec& leaf) {
+  void Face(Space& space, const LeafSpec& leaf, const Cell<N>& face) {
     const FrontsSpec& bank = spec_.fronts;
     const FrontSpec& own = leaf.front;
     space.front.rect = space.region;
     space.front.material = own.material.typed ? own.material.value : bank.material.value;
     space.front.grain = own.grain.typed ? own.grain.value : bank.grain.value;
-    space.front.thickness = Value(FrontThickness(leaf));
-    AddPulls(spec_, leaf, space, context_.diagnostics);
+    space.front.thickness = Value(t_.Name(space.id, "front.thickness", FrontThickness(leaf)));
+    const PullSpec pull = MergedPull(bank.pull, own.pull);
+    if (pull.typed) PullRule<T>(context_, pull, space).Run(face);
   }
 
   N FrontThickness(const LeafSpec& leaf) {
@@ -188,14 +165,9 @@ class LayoutRule {
   void Split(const LayoutNode& node, int slot, const Along<N>& x, const Along<N>& y) {
     const bool rows = node.kind == NodeKind::kRows;
     const Along<N>& along = rows ? y : x;
-    const Between between = BetweenOf(node, rows);
+    const Between between = BetweenOf(context_, opening_, node, rows);
     const bool grid = &node == &spec_.layout && spec_.grid.typed;
-    if (grid && (!rows || between.member)) {
-      ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
-                  "\"grid\" needs a bank of rows without dividers",
-                  "take \"grid\" out, or take the dividers out with \"divider\": \"none\"");
-      return;
-    }
+    if (grid && (!rows || between.member)) return RefuseGrid();
     const auto n = static_cast<std::int64_t>(node.children.size());
     const N taken = (n - 1) * between.total;
     const N shared = along.front.size - taken;
@@ -204,10 +176,11 @@ class LayoutRule {
       ReportApportion(spec_, node, sizes, context_.unit(), context_.diagnostics);
       return;
     }
-    NoteSplit(node, sizes);
-    const std::vector<Along<N>> children =
+    NoteSplit(spec_, node, sizes, grid ? spec_.grid.value : Value(context_.round), context_.bank);
+    std::vector<Along<N>> children =
         Place_(node, along, between, sizes, SizesOf(node, sizes, grid, shared, between.gap), grid);
     AddMembers(node, slot, rows, children, rows ? x : y, between);
+    if (node.graduate.alike.value) AlikeBoxes(node, rows, rows ? x : y, children);
     const int first = static_cast<int>(context_.laid.size());
     context_.laid[static_cast<std::size_t>(slot)].first_child = first;
     context_.laid[static_cast<std::size_t>(slot)].child_count = static_cast<int>(n);
@@ -218,27 +191,10 @@ class LayoutRule {
     }
   }
 
-  Between BetweenOf(const LayoutNode& node, bool rows) {
-    Between between;
-    const Entry<Length>& typed = node.gap.typed ? node.gap : spec_.fronts.gap;
-    between.gap = context_.GivenOr(node.gap.typed ? "gap" : "fronts.gap", typed, defaults::kGap);
-    const bool wanted = node.children.size() > 1 && WantsMember(spec_, node);
-    between.member =
-        node.children.size() > 1 && !node.divider.none && (node.divider.thickness.typed || wanted);
-    if (wanted && node.divider.none) {
-      context_.bank.notes.push_back({SolveNote::Kind::kNoDivider, LabelOf(spec_, node), Length()});
-    }
-    between.thickness = !between.member                ? zero_
-                        : node.divider.thickness.typed ? t_.Given("divider", node.divider.thickness)
-                                                       : opening_.member_thickness;
-    between.edge_gaps = inset_ && between.member;
-    const auto low = static_cast<std::size_t>(rows ? Edge::kBottom : Edge::kLeft);
-    const auto high = static_cast<std::size_t>(rows ? Edge::kTop : Edge::kRight);
-    between.low_edge = opening_.edge[low];
-    between.high_edge = opening_.edge[high];
-    between.total =
-        between.edge_gaps ? between.thickness + between.low_edge + between.high_edge : between.gap;
-    return between;
+  void RefuseGrid() {
+    ReportError(context_.diagnostics, DiagnosticCode::kConflict, spec_.grid.place,
+                "\"grid\" works only with rows without dividers",
+                "remove \"grid\", or remove the dividers with \"divider\": \"none\"");
   }
 
   // Sizes along the split; with a grid, pitches (size and gap) share the length in steps of it.
@@ -250,6 +206,7 @@ class LayoutRule {
     for (const LayoutNode& child : node.children) children.push_back(ChildOf(child.size, pitch));
     ApportionScheme scheme = SchemeOf(node.graduate);
     scheme.first += pitch;
+    scheme.alike = node.graduate.alike.value;
     return Apportion(shared + n * pitch, grid ? spec_.grid.value : Value(context_.round), children,
                      scheme);
   }
@@ -277,21 +234,32 @@ class LayoutRule {
   }
   using Share_ = tillwright::Share;
 
-  static std::string ShareWords(const LayoutNode& node, const Share_& share) {
+  std::string ShareWords(const LayoutNode& node, const Share_& share) const {
+    const Unit unit = context_.unit();
     char ideal[48];
-    std::snprintf(ideal, sizeof ideal, "%.4f", share.ideal_mm);
+    std::snprintf(ideal, sizeof ideal, "%.4f",
+                  unit == Unit::kInch ? share.ideal_mm / 25.4 : share.ideal_mm);
     return "whole increments in its " + std::string(Word(node.graduate.scheme.value)) +
-           " share, ideally " + ideal + " mm";
+           " share, ideally " + ideal + (unit == Unit::kInch ? " in" : " mm");
   }
 
-  void NoteSplit(const LayoutNode& node, const Apportioned& sizes) {
-    if (sizes.all_exact && !sizes.sliver.IsZero()) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kDoesNotClose, LabelOf(spec_, node), sizes.sliver, node.place});
+  // Gives the flexible drawers of a node the one size that their boxes are made to along the split.
+  void AlikeBoxes(const LayoutNode& node, bool rows, const Along<N>& across,
+                  std::vector<Along<N>>& children) {
+    std::vector<AlikeDrawer> drawers;
+    for (std::size_t i = 0; i < children.size(); ++i) {
+      const LayoutNode& child = node.children[i];
+      if (child.kind != NodeKind::kDrawer || child.size.exact.typed) continue;
+      const Clear<N>& x = rows ? across.clear : children[i].clear;
+      const Clear<N>& y = rows ? children[i].clear : across.clear;
+      drawers.push_back(
+          {&child,
+           {Value(x.low), Value(y.low), Value(x.high) - Value(x.low), Value(y.high) - Value(y.low)},
+           i});
     }
-    if (sizes.first_moved) {
-      context_.bank.notes.push_back(
-          {SolveNote::Kind::kFirstMoved, LabelOf(spec_, node), sizes.shares.front().size});
+    for (const AlikeSize& size :
+         AlikeSizes(spec_, Value(context_.round), Value(opening_.depth), rows, drawers)) {
+      children[size.child].box = size.size;
     }
   }
 
@@ -301,7 +269,7 @@ class LayoutRule {
                                const std::vector<N>& sizes, bool grid) {
     const bool rows = node.kind == NodeKind::kRows;
     std::vector<Along<N>> out(sizes.size());
-    N cursor = Start(along, apportioned.sliver, rows, grid, sizes, between);
+    N cursor = Start(along, apportioned.remainder, rows, grid, sizes, between);
     for (std::size_t i = 0; i < sizes.size(); ++i) {
       const N low = rows ? cursor - sizes[i] : cursor;
       out[i].front = {low, sizes[i]};
@@ -324,13 +292,13 @@ class LayoutRule {
     return out;
   }
 
-  // Where the first child begins. The sliver is left over at the bottom of rows; columns share it
-  // at both ends, and so do the rows of a grid.
-  N Start(const Along<N>& along, Length sliver, bool rows, bool grid, const std::vector<N>& sizes,
-          const Between& between) {
+  // Where the first child begins. The remainder is left over at the bottom of rows; columns share
+  // it at both ends, and so do the rows of a grid.
+  N Start(const Along<N>& along, Length remainder, bool rows, bool grid,
+          const std::vector<N>& sizes, const Between& between) {
     const N low = along.front.low;
     if (rows && !grid) return low + along.front.size;
-    if (sliver.IsZero()) return rows ? low + along.front.size : low;
+    if (remainder.IsZero()) return rows ? low + along.front.size : low;
     N used = sizes[0];
     for (std::size_t i = 1; i < sizes.size(); ++i) used = used + between.total + sizes[i];
     const N left_over = along.front.size - used;
@@ -364,37 +332,37 @@ class LayoutRule {
       const Clear<N>& lower = rows ? children[i + 1].clear : children[i].clear;
       const Clear<N>& upper = rows ? children[i].clear : children[i + 1].clear;
       const N run = across.clear.high - across.clear.low;
-      const Length low = Value(lower.high);
-      const Length thick = Value(upper.low) - low;
-      const Length begin = Value(across.clear.low);
-      member.rect =
-          rows ? Rect{begin, low, Value(run), thick} : Rect{low, begin, thick, Value(run)};
-      const N length = MemberLength(member, rows, across.clear, run);
-      member.length = Value(length);
-      if constexpr (T::kTracing) t_.Named(ToText(member) + ".length", length);
+      const N thick = upper.low - lower.high;
+      const N& begin = across.clear.low;
+      Rect& r = member.rect;
+      r.x = Value(t_.Name(member, "x", rows ? begin : lower.high));
+      r.y = Value(t_.Name(member, "y", rows ? lower.high : begin));
+      r.width = Value(t_.Name(member, "width", rows ? run : thick));
+      r.height = Value(t_.Name(member, "height", rows ? thick : run));
+      SizeMember(member, rows, across.clear, run);
       if (Value(run) <= Length()) {
-        context_.HasRoom(run, "the length of " + ToText(member), node.place, "widen the opening");
+        context_.HasRoom(run, "the length of " + ToText(member), node.place,
+                         "make the opening wider");
       }
     }
   }
 
   // With what enters the neighbors, and, behind a face frame, what goes on to the case's own parts.
-  N MemberLength(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
-    const CaseBuild* build = context_.bank.casework ? &*context_.bank.casework : nullptr;
-    member.depth = build != nullptr ? build->inside_depth : Value(opening_.depth);
+  void SizeMember(Divider& member, bool rows, const Clear<N>& clear, const N& run) {
     const N& whole = rows ? opening_.width : opening_.height;
     N length = run + 2 * opening_.member_entry;
-    member.begin = Value(clear.low) - Value(opening_.member_entry);
-    if (!opening_.framed) return length;
-    if (Value(clear.low).IsZero()) {
+    N begin = clear.low - opening_.member_entry;
+    if (opening_.framed && Value(clear.low).IsZero()) {
       const N& more = rows ? opening_.side_in : opening_.low_in;
       length = length + more;
-      member.begin -= Value(more);
+      begin = begin - more;
     }
-    if (Value(clear.high) == Value(whole)) {
+    if (opening_.framed && Value(clear.high) == Value(whole)) {
       length = length + (rows ? opening_.side_in : opening_.high_in);
     }
-    return length;
+    member.depth = Value(t_.Name(member, "depth", opening_.inside_depth));
+    member.length = Value(t_.Name(member, "length", length));
+    member.begin = Value(t_.Name(member, "begin", begin));
   }
 
   Context<T>& context_;

@@ -61,6 +61,13 @@ inline Traced PartBelow(const Traced& a, std::int64_t n) {
   return traced::Node(TraceNode::Kind::kPartBelow, PartBelow(a.value, n), a, nullptr, n);
 }
 
+inline Traced Max(const Traced& a, const Traced& b) {
+  return traced::Node(TraceNode::Kind::kGreater, Max(a.value, b.value), a, &b, 0);
+}
+inline Traced Min(const Traced& a, const Traced& b) {
+  return traced::Node(TraceNode::Kind::kLesser, Min(a.value, b.value), a, &b, 0);
+}
+
 // The tracer that keeps nothing.
 struct NoTrace {
   using Number = Length;
@@ -71,8 +78,11 @@ struct NoTrace {
     return value;
   }
   static Length Zero() { return {}; }
-  static Length Name(SpaceId /*id*/, const char* /*path*/, Length number) { return number; }
-  static Length Name(const char* /*path*/, Length number) { return number; }
+  static Length Name(SpaceId /*id*/, std::string_view /*path*/, Length number) { return number; }
+  static Length Name(const Divider& /*member*/, std::string_view /*path*/, Length number) {
+    return number;
+  }
+  static Length Name(std::string_view /*path*/, Length number) { return number; }
 };
 
 // The tracer that keeps everything.
@@ -107,12 +117,14 @@ class WithTrace {
     node.name = "zero";
     return {Length(), trace_->Add(std::move(node)), trace_};
   }
-  Traced Name(SpaceId id, const char* path, const Traced& number) {
-    return Named(ToText(id) + "." + path, number);
+  Traced Name(SpaceId id, std::string_view path, const Traced& number) {
+    return Name((ToText(id) += '.') += path, number);
   }
-  Traced Name(const char* path, const Traced& number) { return Named(path, number); }
-  Traced Named(std::string path, const Traced& number) {
-    return {number.value, trace_->Name(number.node, std::move(path)), trace_};
+  Traced Name(const Divider& member, std::string_view path, const Traced& number) {
+    return Name((ToText(member) += '.') += path, number);
+  }
+  Traced Name(std::string_view path, const Traced& number) {
+    return {number.value, trace_->Name(number.node, std::string(path)), trace_};
   }
 
  private:

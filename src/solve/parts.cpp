@@ -1,7 +1,7 @@
 #include "solve/parts.h"
 
-#include "solve/case_pieces.h"
-#include "spec/box_rules.h"
+#include "bank/part_roles.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -87,49 +87,35 @@ class PartRule {
     Part& end = Add(role, index, 1, Grain::kHorizontal, build.end_material);
     SizePart(end, box.end_length, height, build.end);
     if (takes_bottom) AddBottomCut(build, end);
-    if (!HasSetback(build.joint)) {
-      end.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.side, build.end - build.lap});
+    const CornerFacts& corner = Facts(build.joint);
+    if (corner.tailed) {
+      end.cuts.push_back({*corner.cut, CutFrom::kEachEnd, Length(), build.side,
+                          build.end - build.lap, CutOn::kInside, CutPurpose::kBoxCorner});
     }
   }
 
   static void AddBottomCut(const BoxBuild& build, Part& part) {
-    if (build.fit == BottomFit::kApplied) return;
-    const CutKind kind = build.fit == BottomFit::kGroove ? CutKind::kGroove : CutKind::kRabbet;
-    part.cuts.push_back({kind, CutFrom::kLowerEdge, build.up, build.bottom, build.groove});
-  }
-
-  static CutKind JointCut(CornerJoint joint) {
-    switch (joint) {
-      case CornerJoint::kButt:
-      case CornerJoint::kRabbet:
-        return CutKind::kRabbet;
-      case CornerJoint::kDado:
-        return CutKind::kDado;
-      case CornerJoint::kHalfBlindDovetail:
-        return CutKind::kHalfBlindDovetail;
-      case CornerJoint::kThroughDovetail:
-        return CutKind::kThroughDovetail;
-      case CornerJoint::kFinger:
-        return CutKind::kFinger;
-    }
-    return CutKind::kRabbet;
+    const std::optional<CutKind> cut = Facts(build.fit).cut;
+    if (!cut) return;
+    part.cuts.push_back({*cut, CutFrom::kLowerEdge, build.up, build.bottom, build.groove,
+                         CutOn::kInside, CutPurpose::kBoxBottom});
   }
 
   // In the sides: rabbets and dados take the ends; dovetails and fingers are cut through.
   static void AddCornerCuts(const BoxBuild& build, Part& side) {
-    if (build.joint == CornerJoint::kButt) return;
-    if (!HasJointDepth(build.joint)) {
+    const CornerFacts& corner = Facts(build.joint);
+    if (!corner.cut) return;
+    const auto add = [&](CutKind kind, CutFrom from, Length offset, Length width, Length depth) {
       side.cuts.push_back(
-          {JointCut(build.joint), CutFrom::kEachEnd, Length(), build.end - build.lap, build.side});
-      return;
+          {kind, from, offset, width, depth, CutOn::kInside, CutPurpose::kBoxCorner});
+    };
+    if (corner.tailed) {
+      return add(*corner.cut, CutFrom::kEachEnd, Length(), build.end - build.lap, build.side);
     }
-    const CutKind kind = JointCut(build.joint);
-    side.cuts.push_back({kind, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth});
+    add(*corner.cut, CutFrom::kFrontEnd, Length(), build.end, build.joint_depth);
     // A back end that stands in sits in a dado, whatever the front has.
-    const CutKind back = build.back_setback.IsZero() ? kind : CutKind::kDado;
-    side.cuts.push_back(
-        {back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth});
+    const CutKind back = build.back_setback.IsZero() ? *corner.cut : CutKind::kDado;
+    add(back, CutFrom::kBackEnd, build.back_setback, build.end, build.joint_depth);
   }
 
   void MemberPart(int index) {
@@ -145,10 +131,10 @@ class PartRule {
 
   // A rabbet at each end that leaves a tongue along the other face.
   void AddTongue(Part& part, CutOn face) const {
-    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) return;
+    if (!bank_.casework || !Facts(bank_.casework->joint).tongue) return;
     const CaseBuild& build = *bank_.casework;
     part.cuts.push_back({CutKind::kRabbet, CutFrom::kEachEnd, Length(), build.joint_depth,
-                         part.thickness - build.tongue, face});
+                         part.thickness - build.tongue, face, CutPurpose::kTongue});
   }
 
   void CaseParts(const CaseBuild& build) {
@@ -160,7 +146,7 @@ class PartRule {
     }
     Across(PartRole::kCaseBottom, build, build.bottom);
     if (!build.top_none && !build.stretchers) Across(PartRole::kCaseTop, build, build.top);
-    if (build.back == BackFit::kNone) return;
+    if (!Facts(build.back).there) return;
     const bool solid = IsSolidWood(build.back_material);
     Part& back = Add(PartRole::kCaseBack, -1, 1, solid ? Grain::kVertical : Grain::kNone,
                      build.back_material);
@@ -186,11 +172,12 @@ class PartRule {
         ++bank_.parts.back().count;
         continue;
       }
-      Part& part = Add(piece.role, piece.space, 1, GrainOf(piece.role),
-                       PieceMaterial(*bank_.casework, piece.role));
+      Part& part = Add(piece.role, piece.space, 1, Facts(piece.role).grain,
+                       CaseMaterial(*bank_.casework, piece));
       part.divider = piece.divider;
       SizePiece(part, piece);
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       part.cuts = piece.cuts;
       AddPieceCuts(part);
     }
@@ -198,7 +185,7 @@ class PartRule {
 
   static bool IsAnother(const Part& part, const CasePiece& piece) {
     if (part.role != piece.role || part.space != piece.space || part.divider != piece.divider ||
-        part.takes != piece.takes) {
+        part.takes != piece.takes || part.ahead != piece.ahead) {
       return false;
     }
     Part other;
@@ -208,42 +195,14 @@ class PartRule {
            part.thickness == other.thickness;
   }
 
-  static Grain GrainOf(PartRole role) {
-    return role == PartRole::kFrameStile ? Grain::kVertical : Grain::kHorizontal;
-  }
-
   // Which sides of its block are the part's length, width and thickness.
   static void SizePiece(Part& part, const CasePiece& piece) {
-    const Block& b = piece.block;
-    switch (piece.role) {
-      case PartRole::kStretcher:
-      case PartRole::kWebRail:
-      case PartRole::kWorktop:
-        return SizePart(part, b.width, b.depth, b.height);
-      case PartRole::kToeKick:
-      case PartRole::kFrameTopRail:
-      case PartRole::kFrameBottomRail:
-      case PartRole::kFrameRail:
-        return SizePart(part, b.width, b.height, b.depth);
-      case PartRole::kFrameStile:
-        return SizePart(part, b.height, b.width, b.depth);
-      case PartRole::kBlocking:
-        return SizePart(part, b.depth, b.height, b.width);
-      case PartRole::kWebRunner:
-        return SizePart(part, b.depth, b.width, b.height);
-      case PartRole::kFront:
-      case PartRole::kBoxSide:
-      case PartRole::kBoxFront:
-      case PartRole::kBoxBack:
-      case PartRole::kBoxBottom:
-      case PartRole::kCaseSide:
-      case PartRole::kCaseBottom:
-      case PartRole::kCaseTop:
-      case PartRole::kCaseBack:
-      case PartRole::kDivider:
-      case PartRole::kPartition:
-        break;
-    }
+    const PartRoleFacts& facts = Facts(piece.role);
+    const Length right = SizeAlong(piece.block, facts.frame.right.axis);
+    const Length up = SizeAlong(piece.block, facts.frame.up.axis);
+    const bool upright = facts.grain == Grain::kVertical;
+    SizePart(part, upright ? up : right, upright ? right : up,
+             SizeAlong(piece.block, facts.frame.into.axis));
   }
 
   // Web frames: a groove in the rails' inner edges a third as wide as they are thick, and tenons on
@@ -256,40 +215,38 @@ class PartRule {
     const Length tongue = third < bank_.round ? third : FloorTo(third, bank_.round);
     const Length shoulder = HalfBelow(part.thickness - tongue);
     if (part.role == PartRole::kWebRail) {
-      part.cuts.push_back(
-          {CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon, CutOn::kInnerEdge});
+      if (!web.open) {
+        part.cuts.push_back({CutKind::kGroove, CutFrom::kUpperFace, shoulder, tongue, web.tenon,
+                             CutOn::kInnerEdge, CutPurpose::kWebRunner});
+      }
       AddTongue(part, CutOn::kUpperFace);
     } else {
-      part.cuts.push_back(
-          {CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder, CutOn::kBothFaces});
+      part.cuts.push_back({CutKind::kTenon, CutFrom::kEachEnd, Length(), web.tenon, shoulder,
+                           CutOn::kBothFaces, CutPurpose::kTenon});
     }
   }
 
-  // In the sides: dados (at the very end: rabbets) for bottom and top, or grooves for the tongues
+  // In the sides: dadoes (at the very end: rabbets) for bottom and top, or dadoes for the tongues
   // along their inside faces.
   static void AddJointCuts(const CaseBuild& build, Part& side) {
-    if (build.joint == CaseJoint::kButt) return;
-    const auto kind_at = [&](bool at_end) {
-      if (build.joint == CaseJoint::kGroove) return CutKind::kGroove;
-      return at_end ? CutKind::kRabbet : CutKind::kDado;
-    };
+    const CaseJointFacts& joint = Facts(build.joint);
+    if (!joint.cut) return;
     const Length low = build.SeatWidth(build.bottom);
-    side.cuts.push_back({kind_at(build.raise.IsZero()), CutFrom::kLowerEdge,
-                         build.raise + build.bottom - low, low, build.joint_depth});
+    side.cuts.push_back({build.raise.IsZero() ? *joint.end_cut : *joint.cut, CutFrom::kLowerEdge,
+                         build.raise + build.bottom - low, low, build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseBottom});
     if (build.top_none) return;
-    side.cuts.push_back({kind_at(true), CutFrom::kLowerEdge, build.height - build.top,
-                         build.SeatWidth(build.top), build.joint_depth});
+    side.cuts.push_back({*joint.end_cut, CutFrom::kLowerEdge, build.height - build.top,
+                         build.SeatWidth(build.top), build.joint_depth, CutOn::kInside,
+                         CutPurpose::kCaseTop});
   }
 
   // The joints, and the back's channel.
   static void AddCaseCuts(const CaseBuild& build, Part& side) {
     AddJointCuts(build, side);
-    if (build.back == BackFit::kRabbet) {
-      side.cuts.push_back(
-          {CutKind::kRabbet, CutFrom::kRearEdge, Length(), build.back_thickness, build.back_lap});
-    } else if (build.back == BackFit::kGroove) {
-      side.cuts.push_back({CutKind::kGroove, CutFrom::kRearEdge, build.back_inset,
-                           build.back_thickness, build.back_depth});
+    if (const std::optional<CutKind> cut = Facts(build.back).cut) {
+      side.cuts.push_back({*cut, CutFrom::kRearEdge, build.back_inset, build.back_thickness,
+                           build.BackEntry(), CutOn::kInside, CutPurpose::kCaseBack});
     }
   }
 

@@ -22,7 +22,8 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
   bank.spaces.reserve(spec.leaves.size());
   const Entry<Length> round =
       spec.round.typed ? spec.round : Entry<Length>(defaults::kRound.In(spec.units.value));
-  Context<T> context{spec, tracer, bank, diagnostics, tracer.Given("round", round)};
+  Context<T> context{spec, tracer, bank, diagnostics,
+                     tracer.Name("round", tracer.Given("round", round))};
   bank.round = round.value;
   const auto opening = SolveOpening(context);
   if (!HasErrors(diagnostics)) {

@@ -3,6 +3,7 @@
 #define TILLWRIGHT_SOLVE_TONGUE_RULE_H_
 
 #include "solve/context.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace tongue_rule {
@@ -26,12 +27,12 @@ typename T::Number Default(Context<T>& context, Length thinnest) {
   const N bottom =
       context.GivenOr("case.bottom", context.spec.casework->bottom, defaults::kCaseStock);
   const N member =
-      t.Chosen("the thickness of the thinnest part that is let in", thinnest, bottom, bottom);
+      t.Chosen("the thickness of the thinnest part with tongues", thinnest, bottom, bottom);
   const N third = FloorTo(PartBelow(member, 3), context.round);
   const Length least = Min(defaults::kLeastTongue.In(context.unit()), HalfBelow(thinnest));
   if (Value(third) >= least) return third;
-  return t.Chosen("what does not break off, but no more than half the member", least, third,
-                  member);
+  return t.Chosen("the minimum that will not break off, but no more than half the member", least,
+                  third, member);
 }
 
 }  // namespace tongue_rule
@@ -40,7 +41,7 @@ typename T::Number Default(Context<T>& context, Length thinnest) {
 template <class T>
 void SizeTongue(Context<T>& context) {
   using N = typename T::Number;
-  if (!context.bank.casework || context.bank.casework->joint != CaseJoint::kGroove) return;
+  if (!context.bank.casework || !Facts(context.bank.casework->joint).tongue) return;
   T& t = context.trace;
   const Entry<Length>& typed = context.spec.casework->joint.tongue;
   const Length thinnest = tongue_rule::ThinnestMember(context.bank);

@@ -3,6 +3,7 @@
 #define TILLWRIGHT_SOLVE_WORKTOP_RULE_H_
 
 #include "solve/context.h"
+#include "spec/kinds.h"
 
 namespace tillwright::case_rule {
 
@@ -18,10 +19,10 @@ namespace tillwright::case_rule {
 template <class T>
 typename T::Number LegOf(Context<T>& context) {
   const WorktopSpec& worktop = context.spec.casework->worktop;
-  T& t = context.trace;
-  if (worktop.leg.typed) return t.Given("case.worktop.leg", worktop.leg);
-  return t.Given("case.worktop.height", worktop.height) -
-         t.Given("case.worktop.thickness", worktop.thickness);
+  if (worktop.leg.typed) return context.Named("case.worktop.leg", worktop.leg);
+  return context.trace.Name("case.worktop.leg",
+                            context.Named("case.worktop.height", worktop.height) -
+                                context.Named("case.worktop.thickness", worktop.thickness));
 }
 
 // As typed, or what the feet leave of the worktop's legs.
@@ -32,26 +33,26 @@ typename T::Number CaseHeight(Context<T>& context, CaseBuild& build) {
   T& t = context.trace;
   N feet = t.Zero();
   if (spec.feet.typed) {
-    feet = context.GivenOr("case.feet.height", spec.feet.height, defaults::kFootHeight);
+    feet = context.Named("case.feet.height", spec.feet.height, defaults::kFootHeight);
     build.feet = Value(feet);
-    build.feet_setback = spec.feet.setback.value;
+    build.feet_setback = Value(context.Named("case.feet.setback", spec.feet.setback));
     const bool wide = spec.width.value > defaults::kSixFeet.In(context.unit());
     build.feet_count = spec.feet.count.typed ? spec.feet.count.value : (wide ? 6 : 4);
   }
   if (spec.worktop.typed) {
     const WorktopSpec& asked = spec.worktop;
     Worktop worktop;
-    worktop.thickness = asked.thickness.value;
-    worktop.width = asked.width.value;
-    worktop.depth = asked.depth.value;
-    worktop.left = asked.left.value;
+    worktop.thickness = Value(context.Named("case.worktop.thickness", asked.thickness));
+    worktop.width = Value(context.Named("case.worktop.width", asked.width));
+    worktop.depth = Value(context.Named("case.worktop.depth", asked.depth));
+    worktop.left = Value(context.Named("case.worktop.left", asked.left));
     worktop.material = asked.material.value;
     if (asked.leg.typed || asked.height.typed) worktop.leg = Value(LegOf(context));
     build.worktop = std::move(worktop);
   }
   if (spec.height.typed) return t.Given("case.height", spec.height);
   const N leg = LegOf(context);
-  return t.Name("case.height", spec.feet.typed ? leg - feet : leg);
+  return spec.feet.typed ? leg - feet : leg;
 }
 
 // As typed, or what fronts, face frame and an applied back leave of the worktop's depth, so that
@@ -72,11 +73,11 @@ typename T::Number CaseDepth(Context<T>& context, const CaseBuild& /*build*/) {
     depth = depth - context.GivenOr("case.face_frame.thickness", casework.face_frame.thickness,
                                     defaults::kFrameThickness);
   }
-  if (casework.back.fit.value == BackFit::kApplied) {
+  if (Facts(casework.back.fit.value).behind) {
     depth = depth - context.GivenOr("case.back.thickness", casework.back.thickness,
                                     defaults::kBackThickness);
   }
-  return t.Name("case.depth", depth);
+  return depth;
 }
 
 }  // namespace tillwright::case_rule

@@ -1,5 +1,5 @@
-// BoxRules: what holds for one drawer's box and slides, once its own keys are merged over the bank's
-// and the defaults filled in.
+// BoxRules: what holds for one drawer's box and slides, once its own keys are merged over the
+// bank's and the defaults filled in.
 //
 // A drawer's own keys win key by key. A drawer that changes the slide type inherits none of the
 // bank's `slides` keys and not its clear_below, clear_above and bottom.up; one that changes the
@@ -15,8 +15,8 @@ namespace tillwright {
 struct BoxRules {
   SlideType slide = SlideType::kSideMount;
   Entry<Length> clearance, deduct, side_max, behind, line;
-  Entry<Length> slide_length;                         // not typed: the longest that fits
-  const std::vector<Entry<Length>>* series = nullptr; // null: the unit's series, or any (runners)
+  Entry<Length> slide_length;                          // not typed: the longest that fits
+  const std::vector<Entry<Length>>* series = nullptr;  // null: the unit's series, or any (runners)
 
   Entry<Length> side, end;  // end not typed: as the sides
   CornerJoint joint = CornerJoint::kButt;
@@ -26,7 +26,7 @@ struct BoxRules {
   Entry<Length> bottom, groove, up, play;
   bool open_back = false;
   Entry<Length> clear_below, clear_above;
-  Entry<Length> height, depth;  // not typed: from the cell, from the slide
+  Entry<Length> height, depth;                          // not typed: from the cell, from the slide
   const std::vector<Entry<Length>>* heights = nullptr;  // stock heights; null: any
   const std::string* side_material = nullptr;
   const std::string* end_material = nullptr;
@@ -40,20 +40,11 @@ struct BoxRules {
 // A drawer's rules. The result points into `spec` and `own`.
 [[nodiscard]] BoxRules DrawerRules(const Spec& spec, const OverrideSpec& own);
 
+// Whether two drawers ask for the same sizes of slide and box, typed or not.
+[[nodiscard]] bool SameSizes(const BoxRules& a, const BoxRules& b);
+
 // Reports keys that their own choice does not have, over the bank and every drawer of its own.
 void CheckApplicable(const Spec& spec, Diagnostics& out);
-
-// Which choices have which keys.
-[[nodiscard]] constexpr bool HasJointDepth(CornerJoint joint) {
-  return joint == CornerJoint::kRabbet || joint == CornerJoint::kDado;
-}
-[[nodiscard]] constexpr bool HasLap(CornerJoint joint) {
-  return joint == CornerJoint::kHalfBlindDovetail;
-}
-// Dovetails and fingers meet at the corner; other joints let the back end stand in.
-[[nodiscard]] constexpr bool HasSetback(CornerJoint joint) {
-  return joint == CornerJoint::kButt || HasJointDepth(joint);
-}
 
 }  // namespace tillwright
 

@@ -14,9 +14,7 @@ struct Default {
   Length inch;
   Length metric;
 
-  [[nodiscard]] constexpr Length In(Unit unit) const {
-    return unit == Unit::kInch ? inch : metric;
-  }
+  [[nodiscard]] constexpr Length In(Unit unit) const { return unit == Unit::kInch ? inch : metric; }
 };
 
 // What the maker typed, else the default.
@@ -39,11 +37,13 @@ inline constexpr Default kFrontThickness{In(3, 4), Mm(19)};
 inline constexpr Default kGap{In(1, 8), Mm(3)};
 inline constexpr Default kOverlay{In(5, 8), Mm(16)};
 inline constexpr Default kEdge{In(1, 8), Mm(3)};
-inline constexpr Default kTwoPulls{In(24), Mm(610)};  // fronts wider than this have two pulls
-inline constexpr Default kCaseStock{In(3, 4), Mm(18)};  // sides, bottom, top, dividers, partitions
+inline constexpr Default kTwoPulls{In(24), Mm(610)};     // fronts wider than this have two pulls
+inline constexpr Default kCaseStock{In(3, 4), Mm(18)};   // sides, bottom, top, dividers, partitions
 inline constexpr Default kLeastTongue{In(1, 8), Mm(3)};  // thinner ones break off
 inline constexpr Default kBackThickness{In(1, 4), Mm(6)};
 inline constexpr Default kBackInset{In(1, 2), Mm(12)};
+// Boxes that are to be alike and differ by no more than this are all made as the smallest.
+inline constexpr Default kAlikeWithin{In(1, 16), TenthMm(15)};
 inline constexpr Default kBoxSide{In(1, 2), Mm(12)};
 inline constexpr Default kBottomThickness{In(1, 4), Mm(6)};
 inline constexpr Default kGrooveDepth{In(1, 4), Mm(6)};
@@ -77,35 +77,18 @@ inline constexpr Default kCutTolerance{In(1, 64), TenthMm(4)};
 inline constexpr Default kPlaceTolerance{In(1, 64), TenthMm(4)};
 inline constexpr Default kOpeningTolerance{In(1, 32), TenthMm(8)};
 
-// The rules of one type of slide (model: what a slide's own sheet would say).
-struct SlideDefaults {
-  Default clearance;  // each side; meaningless for undermount
-  Default below, above, behind, up, line;
-};
-inline constexpr Default kDeduct = Same(Mm(42));   // undermount
-inline constexpr Default kSideMax = Same(Mm(16));  // undermount
+// Undermount slides; kinds.h has what each type of slide has of its own.
+inline constexpr Default kDeduct = Same(Mm(42));
+inline constexpr Default kSideMax = Same(Mm(16));
 
-// By SlideType.
-inline constexpr std::array<SlideDefaults, 4> kSlides{{
-    {Same(TenthMm(127)), {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)}, {In(1, 2), Mm(13)},
-     {In(1, 4), Mm(6)}, {In(7, 8), Mm(22)}},
-    {Same(Mm(0)), Same(Mm(14)), Same(Mm(7)), {In(3, 4), Mm(19)}, {In(1, 2), Mm(13)},
-     Same(Mm(0))},
-    {{In(1, 8), Mm(3)}, {In(1, 4), Mm(6)}, {In(1, 4), Mm(6)}, {In(1, 2), Mm(13)},
-     {In(1, 2), Mm(13)}, Same(Mm(0))},
-    {{In(1, 32), Mm(1)}, Same(Mm(0)), {In(1, 8), Mm(3)}, {In(1, 2), Mm(13)}, {In(1, 4), Mm(6)},
-     Same(Mm(0))},
-}};
-[[nodiscard]] constexpr const SlideDefaults& Of(SlideType type) {
-  return kSlides[static_cast<std::size_t>(type)];
-}
-
-// The lengths slides are sold in: 10, 12 … 28 in, or 250, 300 … 700 mm.
+// The lengths slides are sold in: 10, 12 … 28 in, undermount ones 9, 12 … 21 in; all 250, 300 … 700
+// mm.
 struct Series {
   Length first, step;
   int count;
 };
 inline constexpr Series kInchSeries{In(10), In(2), 10};
+inline constexpr Series kUndermountInchSeries{In(9), In(3), 5};
 inline constexpr Series kMetricSeries{Mm(250), Mm(50), 10};
 
 }  // namespace defaults

@@ -6,5 +6,7 @@ tillwright_layer(spec
     box_rules.cpp
     mass.cpp
     materials.cpp
+    moisture.cpp
     species.cpp
+    trade_sizes.cpp
     words.cpp)

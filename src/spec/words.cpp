@@ -1,27 +1,33 @@
 #include "tillwright/words.h"
 
+#include <algorithm>
 #include <array>
+
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
 
 using namespace std::string_view_literals;
 
+template <class Row, std::size_t kRows>
+consteval std::array<std::string_view, kRows> WordsOf(const std::array<Row, kRows>& rows) {
+  std::array<std::string_view, kRows> words;
+  std::ranges::transform(rows, words.begin(), &Row::word);
+  return words;
+}
+
 constexpr std::array kUnit{"in"sv, "mm"sv};
 constexpr std::array kFrontStyle{"overlay"sv, "inset"sv};
 constexpr std::array kGrain{"horizontal"sv, "vertical"sv, "none"sv};
-constexpr std::array kSlideType{"side-mount"sv, "undermount"sv, "center-mount"sv, "wood-runner"sv};
-constexpr std::array kCornerJoint{"butt"sv,
-                                  "rabbet"sv,
-                                  "dado"sv,
-                                  "half-blind-dovetail"sv,
-                                  "through-dovetail"sv,
-                                  "finger"sv};
-constexpr std::array kBottomFit{"groove"sv, "rabbet"sv, "applied"sv};
+constexpr auto kSlideType = WordsOf(kSlideTypes);
+constexpr auto kCornerJoint = WordsOf(kCornerJoints);
+constexpr auto kBottomFit = WordsOf(kBottomFits);
 constexpr std::array kGraduation{"equal"sv, "shares"sv, "arithmetic"sv, "geometric"sv};
-constexpr std::array kCaseJoint{"butt"sv, "dado"sv, "rabbet"sv, "groove"sv};
+constexpr auto kCaseJoint = WordsOf(kCaseJoints);
 constexpr std::array kCaseFixing{"pocket-screws"sv, "dowels"sv, "glue"sv};
-constexpr std::array kBackFit{"rabbet"sv, "groove"sv, "applied"sv, "none"sv};
+constexpr auto kBackFit = WordsOf(kBackFits);
+constexpr std::array kOpenRails{"front"sv, "both"sv};
 constexpr std::array kSetting{"spaced"sv, "centred"sv};
 constexpr std::array kSawnCut{"flat"sv, "quarter"sv};
 constexpr std::array kHeld{"middle"sv, "bottom"sv};
@@ -65,6 +71,10 @@ std::span<const std::string_view> Words<CaseJoint>() {
 template <>
 std::span<const std::string_view> Words<CaseFixing>() {
   return kCaseFixing;
+}
+template <>
+std::span<const std::string_view> Words<OpenRails>() {
+  return kOpenRails;
 }
 template <>
 std::span<const std::string_view> Words<BackFit>() {

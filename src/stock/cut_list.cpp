@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "spec/defaults.h"
 #include "spec/materials.h"
 #include "stock/board_choice.h"
@@ -11,38 +12,25 @@
 namespace tillwright {
 namespace {
 
-// The edges that are seen, of sheet stock, where the spec asks for bands.
+// Whether the spec asks for bands on the edges that are seen of what such a part belongs to.
+bool IsBanded(const EdgeBandSpec& band, PartGroup group) {
+  if (group == PartGroup::kFront) return band.fronts.value;
+  return group == PartGroup::kBox ? band.boxes.value : band.casework.value;
+}
+
+// Of sheet stock. A face frame hides the front edges.
 Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
-  if (!band.typed || IsSolidWood(part.material)) return {};
-  const Banding front_edge =
-      band.casework.value && !framed ? Banding{1, 0, "front edge"} : Banding{};
-  switch (part.role) {
-    case PartRole::kFront:
-      return band.fronts.value ? Banding{2, 2, "all edges"} : Banding{};
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-      return band.boxes.value ? Banding{1, 0, "upper edge"} : Banding{};
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-      return front_edge;
-    case PartRole::kWorktop:
-      return band.casework.value ? Banding{2, 2, "all edges"} : Banding{};
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseBack:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-      return {};
+  const PartRoleFacts& facts = Facts(part.role);
+  if (!band.typed || IsSolidWood(part.material) || !IsBanded(band, facts.group)) return {};
+  switch (facts.seen) {
+    case SeenEdge::kFront:
+      return framed ? Banding{} : Banding{1, 0, "front edge"};
+    case SeenEdge::kUpper:
+      return {1, 0, "top edge"};
+    case SeenEdge::kAll:
+      return {2, 2, "all edges"};
+    case SeenEdge::kNone:
+      break;
   }
   return {};
 }

@@ -4,6 +4,7 @@
 #include <set>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "spec/defaults.h"
 #include "stock/part_names.h"
 
@@ -89,7 +90,8 @@ class RunFinder {
   [[nodiscard]] std::map<int, std::size_t> FrontParts() const {
     std::map<int, std::size_t> parts;
     for (std::size_t i = 0; i < bank_.parts.size(); ++i) {
-      if (bank_.parts[i].role == PartRole::kFront) parts.emplace(bank_.parts[i].space, i);
+      if (Facts(bank_.parts[i].role).group == PartGroup::kFront)
+        parts.emplace(bank_.parts[i].space, i);
     }
     return parts;
   }

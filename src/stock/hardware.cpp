@@ -1,8 +1,10 @@
 #include <algorithm>
 #include <array>
 
-#include "spec/box_rules.h"
+#include "bank/part_roles.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
+#include "spec/trade_sizes.h"
 #include "stock/hardware_rules.h"
 #include "stock/hardware_tally.h"
 #include "tillwright/check.h"
@@ -45,7 +47,7 @@ class HardwareRule {
     Bands();
     Glue();
     HardwareLine anchor = Line(HardwareKind::kAnchor, "anti-tip anchor", Length(), 1);
-    anchor.remark = "to the wall: furniture with drawers tips";
+    anchor.remark = "to the wall: furniture with drawers can tip over";
     tally_.Add(std::move(anchor));
     return tally_.Take();
   }
@@ -67,17 +69,17 @@ class HardwareRule {
 
   void Slides(const Space& space) {
     const Slide& slide = space.slide;
-    if (slide.type == SlideType::kWoodRunner) return;  // made, not bought
+    const SoldAs sold = Facts(slide.type).sold;
+    if (sold == SoldAs::kNot) return;
     const std::string id = ToText(space.id);
-    const bool pair = slide.type != SlideType::kCenterMount;
+    const bool pair = sold == SoldAs::kPair;
     tally_.Add(Line(HardwareKind::kSlide, std::string(Word(slide.type)) + " slide", slide.length, 1,
                     pair ? HardwareUnit::kPairs : HardwareUnit::kPieces),
                id);
     const int each = hardware::kSlideScrews + (slide.length >= hardware::kLongSlide.In(unit_));
     // Its point must not come through the side.
     const Length most = Min(space.box.build.side, CaseStock()) - Length::Picometers(1);
-    Screws("slide screw", spec_.screws.slide, hardware::LongestScrew(most, unit_),
-           each * (pair ? 4 : 2), id);
+    Screws("slide screw", spec_.screws.slide, LongestScrew(most, unit_), each * (pair ? 4 : 2), id);
   }
 
   // What slides are screwed to; as thick as can be when only the opening is known.
@@ -96,7 +98,7 @@ class HardwareRule {
       tally_.Add(std::move(pull), id);
     }
     HardwareLine screws = Line(HardwareKind::kScrew, "pull screw", Length(), holes);
-    screws.remark = "as long as the pull asks, through what stands behind it";
+    screws.remark = "length to suit the pull and the thickness it passes through";
     tally_.Add(std::move(screws), id);
   }
 
@@ -106,19 +108,17 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     const bool wide = space.front.rect.width > hardware::kWideFront.In(unit_);
     const Length most = build.end + space.front.thickness - hardware::kWoodAhead.In(unit_);
-    Screws("front screw", spec_.screws.front, hardware::LongestScrew(most, unit_),
+    Screws("front screw", spec_.screws.front, LongestScrew(most, unit_),
            hardware::kFrontScrews + (wide ? 2 : 0), id);
     const Length pitch = hardware::kBottomPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
-    const Length through =
-        hardware::ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
-    if (build.joint == CornerJoint::kButt) {
+    const Length through = ShortestScrew(build.bottom + hardware::kIntoWood.In(unit_), unit_);
+    if (!Facts(build.joint).cut) {
       const int corner =
           hardware::CountAlong(box.back_height, hardware::kCornerPitch.In(unit_), build.bottom);
-      Screws("box corner screw", hardware::LongestScrew(PartBelow(5 * build.side, 2), unit_),
-             4 * corner, id);
+      Screws("box corner screw", LongestScrew(PartBelow(5 * build.side, 2), unit_), 4 * corner, id);
     }
-    if (build.fit != BottomFit::kGroove) {
+    if (!Facts(build.fit).set_up) {
       const int round = hardware::CountAlong(box.panel_width, pitch, in) +
                         hardware::CountAlong(box.panel_depth, pitch, in);
       Screws("box bottom screw", through, 2 * round, id);
@@ -131,20 +131,19 @@ class HardwareRule {
 
   void Case(const CaseBuild& build) {
     for (const Part& part : bank_.parts) {
-      if (IsMember(part.role)) Joints(build, part, 2 * part.count);
+      if (Facts(part.role).joined) Joints(build, part, 2 * part.count);
     }
     if (build.feet_count > 0) {
       tally_.Add(Line(HardwareKind::kFoot, "foot", build.feet, build.feet_count));
     }
     if (build.frame) FrameJoints(build);
     if (build.worktop) WorktopScrews(build);
-    if (build.back != BackFit::kRabbet && build.back != BackFit::kApplied) return;
+    if (!Facts(build.back).screwed) return;
     const Length pitch = hardware::kScrewPitch.In(unit_);
     const Length in = hardware::kFromEdge.In(unit_);
     const int round = hardware::CountAlong(build.panel_width, pitch, in) +
                       hardware::CountAlong(build.panel_height, pitch, in);
-    Screws("back screw",
-           hardware::ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
+    Screws("back screw", ShortestScrew(build.back_thickness + hardware::kIntoWood.In(unit_), unit_),
            2 * round, {});
   }
 
@@ -152,13 +151,15 @@ class HardwareRule {
   void FrameJoints(const CaseBuild& build) {
     std::int64_t ends = 0;
     for (const Part& part : bank_.parts) {
-      const bool rail = part.role == PartRole::kFrameTopRail ||
-                        part.role == PartRole::kFrameBottomRail ||
-                        part.role == PartRole::kFrameRail;
-      if (rail || (part.role == PartRole::kFrameStile && part.divider >= 0)) ends += 2 * part.count;
-      if (part.role != PartRole::kBlocking) continue;
+      const PartRoleFacts& facts = Facts(part.role);
+      // All but the outer stiles.
+      const bool rail = facts.grain == Grain::kHorizontal;
+      if (facts.group == PartGroup::kFaceFrame && (rail || part.divider >= 0)) {
+        ends += 2 * part.count;
+      }
+      if (facts.group != PartGroup::kBlocking) continue;
       Screws("blocking screw",
-             hardware::LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
+             LongestScrew(part.thickness + build.side - Length::Picometers(1), unit_),
              hardware::kBlockScrews * part.count, PartFor(bank_, part));
     }
     FrameFixing(build, hardware::kFrameFixings * ends);
@@ -191,16 +192,9 @@ class HardwareRule {
     }
     const Length most = build.top + build.worktop->thickness - hardware::kWoodAhead.In(unit_);
     Screws("worktop screw",
-           Min(hardware::LongestScrew(most, unit_),
-               hardware::ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
+           Min(LongestScrew(most, unit_),
+               ShortestScrew(build.top + hardware::kIntoWood.In(unit_), unit_)),
            amount, {});
-  }
-
-  // Parts that are joined to others at both ends.
-  static bool IsMember(PartRole role) {
-    return role == PartRole::kCaseBottom || role == PartRole::kCaseTop ||
-           role == PartRole::kDivider || role == PartRole::kPartition ||
-           role == PartRole::kStretcher || role == PartRole::kToeKick || role == PartRole::kWebRail;
   }
 
   // What holds `ends` joints as long as the part is deep.
@@ -238,7 +232,7 @@ class HardwareRule {
         Line(HardwareKind::kBand, spec_.edge_band.material.value, Length(),
              inch ? steps : 100 * steps, inch ? HardwareUnit::kInches : HardwareUnit::kMillimeters);
     if (line.what.empty()) line.what = "edge band";
-    line.remark = FormatWithUnit(total, unit_) + " on the edges and a tenth to spare";
+    line.remark = FormatWithUnit(total, unit_) + " on the edges, plus 10 %";
     tally_.Add(std::move(line));
   }
 
@@ -249,7 +243,7 @@ class HardwareRule {
     }
     if (bank_.casework && bank_.casework->fixing != CaseFixing::kPocketScrews) {
       for (const Part& part : bank_.parts) {
-        if (!IsMember(part.role)) continue;
+        if (!Facts(part.role).joined) continue;
         microlitres += 2 * part.count * hardware::GlueMicrolitres(part.width, part.thickness);
       }
     }
@@ -270,7 +264,7 @@ class HardwareRule {
     const BoxBuild& build = box.build;
     std::int64_t sum = 2 * (hardware::GlueMicrolitres(box.wood_height, build.end) +
                             hardware::GlueMicrolitres(box.back_height, build.end));
-    if (build.fit == BottomFit::kRabbet) {
+    if (Facts(build.fit).cut && !Facts(build.fit).set_up) {
       sum += 2 * hardware::GlueMicrolitres(box.panel_width + box.panel_depth, build.groove);
     }
     return sum;

@@ -31,11 +31,6 @@ inline constexpr std::int64_t kSpareBand = 10;          // percent
 // than `pitch`, two at least. REQUIRES: pitch > 0.
 [[nodiscard]] int CountAlong(Length length, Length pitch, Length from_edge);
 
-// The longest screw of the trade that is not above `most`; zero when there is none.
-[[nodiscard]] Length LongestScrew(Length most, Unit unit);
-// The shortest that is not below `least`; the longest there is when none is.
-[[nodiscard]] Length ShortestScrew(Length least, Unit unit);
-
 // A dowel for stock of this thickness: its diameter and its length.
 struct Dowel {
   Length diameter, length;

@@ -71,8 +71,17 @@ std::string PartKindIds(const Bank& bank, const PartKind& kind) {
   return part.takes >= 0 ? RunnerIds(bank, kind) : RunTogether(IdsOf(bank, kind));
 }
 
+namespace {
+
+// A front rail of a wood of its own is told from the one behind it.
+std::string RoleWords(const Part& part) {
+  return (part.ahead ? "front " : "") + std::string(ToText(part.role));
+}
+
+}  // namespace
+
 std::string PartKindLabel(const Bank& bank, const PartKind& kind) {
-  std::string label(ToText(bank.parts[kind.parts.front()].role));
+  std::string label = RoleWords(bank.parts[kind.parts.front()]);
   const std::string ids = PartKindIds(bank, kind);
   return ids.empty() ? label : label + " " + ids;
 }
@@ -81,7 +90,7 @@ std::string PartKindStem(const Bank& bank, const PartKind& kind) {
   std::string stem = Stem(PartKindLabel(bank, kind));
   if (stem.size() <= kLongestStem) return stem;
   const std::set<NumberedId> ids = IdsOf(bank, kind);
-  const std::string role(ToText(bank.parts[kind.parts.front()].role));
+  const std::string role = RoleWords(bank.parts[kind.parts.front()]);
   return Stem(role + " " + Name(*ids.begin())) + "-and-" + std::to_string(ids.size() - 1) + "-more";
 }
 

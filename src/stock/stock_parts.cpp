@@ -18,9 +18,9 @@ void StockParts::Add(const CutLine& line, std::string label, std::int64_t count)
                 .count = count,
                 .may_turn = !group_.solid && line.grain == Grain::kNone};
   if (line.boards > 1) {
-    part.staves = line.boards;
+    part.boards = line.boards;
     nest.across = line.board_width;
-    nest.count *= part.staves;
+    nest.count *= part.boards;
   }
   nest.label = part.label;
   group_.parts.push_back(std::move(part));
@@ -68,7 +68,7 @@ std::int32_t StockParts::KindInRun(const RunToCut& run, const CutLine& line) {
   for (; at < group_.parts.size(); ++at) {
     const NestPart& nest = group_.job.parts[at];
     const bool same = nest.along == sawn.length && nest.across == sawn.width;
-    if (same && group_.parts[at].staves == 1 && group_.parts[at].label == label) break;
+    if (same && group_.parts[at].boards == 1 && group_.parts[at].label == label) break;
   }
   if (at == group_.parts.size()) {
     group_.parts.push_back(

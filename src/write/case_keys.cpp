@@ -1,5 +1,6 @@
 #include "write/case_keys.h"
 
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -18,9 +19,7 @@ class CaseKeys {
     Base();
     if (c_.frame) Frame(*c_.frame);
     if (c_.web) {
-      Object(
-          "web_frame",
-          {{"rail_mm", c_.web->rail}, {"runner_mm", c_.web->runner}, {"tenon_mm", c_.web->tenon}});
+      WebFrames(*c_.web);
     }
     if (c_.worktop) TheWorktop(*c_.worktop);
     Pieces();
@@ -60,15 +59,15 @@ class CaseKeys {
 
   void Joint() {
     json_.Open("joint", '{').Text("type", Word(c_.joint)).Text("fixing", Word(c_.fixing));
-    if (c_.joint != CaseJoint::kButt) json_.Millimeters("depth_mm", c_.joint_depth);
-    if (c_.joint == CaseJoint::kGroove) json_.Millimeters("tongue_mm", c_.tongue);
+    if (Facts(c_.joint).cut) json_.Millimeters("depth_mm", c_.joint_depth);
+    if (Facts(c_.joint).tongue) json_.Millimeters("tongue_mm", c_.tongue);
     json_.Close();
   }
 
   // The panel where it lies: in the middle of its channels.
   void Back() {
-    if (c_.back == BackFit::kNone) return;
-    const bool applied = c_.back == BackFit::kApplied;
+    if (!Facts(c_.back).there) return;
+    const bool applied = Facts(c_.back).behind;
     const Length room = applied ? c_.height : c_.inside_height + c_.bottom + c_.top;
     const Length low = applied ? -c_.base : -c_.low_in - c_.bottom;
     json_.Open("back", '{').Text("fit", Word(c_.back));
@@ -106,6 +105,16 @@ class CaseKeys {
                           {"blocking_mm", frame.blocking}});
   }
 
+  void WebFrames(const WebFrame& web) {
+    json_.Open("web_frame", '{').Millimeters("rail_mm", web.rail);
+    if (web.open) {
+      json_.Text("rails", Word(*web.open));
+    } else {
+      All({{"runner_mm", web.runner}, {"tenon_mm", web.tenon}, {"free_mm", web.free}});
+    }
+    json_.Close();
+  }
+
   // As far as it is given; its place is among the pieces.
   void TheWorktop(const Worktop& worktop) {
     json_.Open("worktop", '{').Millimeters("thickness_mm", worktop.thickness);
@@ -130,6 +139,7 @@ class CaseKeys {
       part.space = piece.space;
       part.divider = piece.divider;
       part.takes = piece.takes;
+      part.ahead = piece.ahead;
       const Block& b = piece.block;
       json_.Open('{').Text("part", PartId(bank_, part));
       All({{"x_mm", b.x},

@@ -8,11 +8,12 @@
 namespace tillwright {
 
 inline constexpr std::array<std::string_view, 4> kCautions{
-    "Measure your own stock, slides and opening before you cut; a slide's own sheet wins.",
-    "Guards and riving knife on, push sticks for narrow parts, small parts held in a jig; mind "
-    "kickback and dust.",
-    "Furniture with drawers tips: anchor it to the wall, keep heavy things low, keep children from "
-    "climbing it.",
+    "Measure your own stock, slides and opening before you cut; the slide maker's sheet comes "
+    "first.",
+    "Keep guards and riving knife on, use push sticks for narrow parts, hold small parts in a jig; "
+    "beware of kickback; wear eye, ear and dust protection.",
+    "Furniture with drawers can tip over: anchor it to the wall, keep heavy things low, keep "
+    "children from climbing it.",
     "Figures are for planning. Local codes and licensed practice come first.",
 };
 

@@ -12,6 +12,13 @@
 namespace tillwright {
 namespace {
 
+// "2,000"
+std::string Grouped(int count) {
+  std::string text = std::to_string(count);
+  for (std::size_t at = text.size(); at > 3;) text.insert(at -= 3, ",");
+  return text;
+}
+
 class CheckPage {
  public:
   CheckPage(const Spec& spec, const Bank& bank, const GapCheck& check, TextStyle style)
@@ -64,13 +71,13 @@ class CheckPage {
   void Gaps(bool overlaps, std::string_view heading) {
     TextTable table({{"", false, true},
                      {"planned"},
-                     {"least"},
-                     {"greatest"},
+                     {"min"},
+                     {"max"},
                      {"dry"},
                      {"humid"},
                      {"measured"},
                      {"verdict", false},
-                     {"moved most by", false, true}});
+                     {"most affected by", false, true}});
     std::vector<std::pair<IdList, std::vector<std::string>>> rows;
     for (const StackUp& stack : check_.stacks) {
       if (stack.is_overlap != overlaps) continue;
@@ -83,8 +90,9 @@ class CheckPage {
       table.Row(std::move(cells));
     }
     if (table.empty()) return;
-    page_.Heading(heading, overlaps ? "beyond the opening's edge; worst cases"
-                                    : "bottom up, then left to right; least and greatest at worst");
+    page_.Heading(heading, overlaps
+                               ? "beyond the opening's edge; worst case"
+                               : "bottom up, then left to right; min and max in the worst case");
     page_.Put(table.ToText());
   }
 
@@ -98,14 +106,14 @@ class CheckPage {
       rest.insert(0, std::to_string(whole).size() - 1 - rest.size(), '0');
       return text + "." + rest + " %";
     };
-    std::string text = "All gaps keep " + In(check_.least) + " to " + WithUnit(check_.greatest) +
-                       ": " + percent(check_.chance, 100);
+    std::string text = "All gaps stay between " + In(check_.least) + " and " +
+                       WithUnit(check_.greatest) + ": " + percent(check_.chance, 100);
     text += check_.chance_samples == 0
                 ? ", exactly"
-                : ", thrown " + std::to_string(check_.chance_samples) + " times, standard error " +
+                : ", from " + Grouped(check_.chance_samples) + " simulated cases, standard error " +
                       percent(check_.chance_error, 100);
     page_.Line(text + ". Fronts cut to +/- " + In(check_.cut) + " and set to +/- " +
-               In(check_.place) + ", the opening true to +/- " + WithUnit(check_.opening) +
+               In(check_.place) + ", the opening accurate to +/- " + WithUnit(check_.opening) +
                ", each taken as three standard deviations; fronts " +
                (check_.setting == Setting::kSpaced ? "set from the bottom up with spacers."
                                                    : "each set to its own line."));
@@ -116,8 +124,7 @@ class CheckPage {
     page_.Line("Fronts made at " + PercentText(check_.made) + " moisture, " +
                PercentText(check_.dry) + " in the dry season, " + PercentText(check_.humid) +
                " in the humid one.");
-    TextTable table(
-        {{"", false, true}, {"closes by"}, {"to leave today, at least"}, {"binds", false}});
+    TextTable table({{"", false, true}, {"closes by"}, {"minimum gap today"}, {"binds", false}});
     for (const StackUp& stack : check_.stacks) {
       const double closes = ToMillimeters(stack.nominal) - stack.humid_mm;
       if (stack.is_overlap || std::abs(closes) < 1e-9) continue;
@@ -125,7 +132,7 @@ class CheckPage {
                  stack.humid_mm <= 0 ? "yes" : "no"});
     }
     if (table.empty()) {
-      page_.Line("No gap moves with it.");
+      page_.Line("No gap changes with the season.");
     } else {
       page_.Put(table.ToText());
     }
@@ -138,12 +145,12 @@ class CheckPage {
     if (check_.lean) {
       const Length lean = *check_.lean;
       page_.Line(lean.IsZero()
-                     ? "It stands square."
+                     ? "It is square."
                      : "It leans " + About(ToMillimeters(Max(lean, -lean))) + " to the " +
                            (lean > Length() ? "right" : "left") + " over its full height.");
     }
     TextTable cells({{"", false},
-                     {"cell width"},
+                     {"opening width"},
                      {"box width"},
                      {"shim behind left slide"},
                      {"right slide"},
@@ -181,15 +188,15 @@ class CheckPage {
     page_.Line("Fronts and gaps together are " + WithUnit(Max(left, -left)) +
                (left < Length() ? " too long." : " too short."));
     if (layout.gap_count > 0) {
-      page_.Line("Spread evenly: every gap comes out at " +
+      page_.Line("Spread evenly: every gap works out to " +
                  About(ToMillimeters(layout.spread_gap)) + ", planned " + In(layout.gap) + ".");
     }
-    page_.Line(std::string(layout.rows ? "Bottom" : "Left") + " flush with the plan: " +
-               (bank_.style == FrontStyle::kInset ? "the gap " : "the overlap ") +
-               (layout.rows ? "at the top" : "at the right") + " comes out at " +
+    page_.Line(std::string(layout.rows ? "Bottom" : "Left") +
+               " as planned: " + (bank_.style == FrontStyle::kInset ? "the gap " : "the overlay ") +
+               (layout.rows ? "at the top" : "at the right") + " works out to " +
                In(layout.flush_end) + ".");
     if (layout.front >= 0) {
-      page_.Line("Least change: make " + IdOf(layout.front) + " " + WithUnit(Max(left, -left)) +
+      page_.Line("Smallest change: make " + IdOf(layout.front) + " " + WithUnit(Max(left, -left)) +
                  (left < Length() ? " smaller." : " larger."));
     }
   }
@@ -213,7 +220,7 @@ class CheckPage {
     for (const int space : HangingOrder(bank_)) {
       fronts += (fronts.empty() ? "" : ", ") + IdOf(space);
     }
-    if (!fronts.empty()) page_.Line("Hang " + fronts + ".");
+    if (!fronts.empty()) page_.Line("Fit " + fronts + ".");
     TextTable table({{"", false},
                      {"gap", false, true},
                      {"wanted"},
@@ -237,7 +244,7 @@ class CheckPage {
       table.Row(
           {change.path, About(ToMillimeters(change.planned)), About(ToMillimeters(change.now))});
     }
-    page_.Heading("Refit", "what is made is held, the rest solved anew");
+    page_.Heading("Refit", "parts already made keep their size; the rest is adjusted to suit");
     if (!table.empty()) page_.Put(table.ToText());
     for (const std::string& unmet : refit.unmet) page_.Line("Not met: " + Printable(unmet) + ".");
     if (table.empty() && refit.unmet.empty()) page_.Line("Nothing changes.");
@@ -245,7 +252,7 @@ class CheckPage {
 
   void Advice() {
     if (check_.advice.empty()) return;
-    page_.Heading("Advice", "with all of it no gap fails");
+    page_.Heading("Advice", "with all these changes, no gap fails");
     for (const SpecChange& change : check_.advice) page_.Line(Printable(change.text));
   }
 

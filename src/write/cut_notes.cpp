@@ -29,7 +29,7 @@ std::string Size(const Cut& cut, Unit unit) {
 
 std::string Where(const Part& part, const Cut& cut, Unit unit) {
   const bool upright = part.role == PartRole::kCaseSide && cut.from == CutFrom::kLowerEdge;
-  if (upright && cut.offset + cut.width == part.length) return "at the upper edge";
+  if (upright && cut.offset + cut.width == part.length) return "at the top edge";
   const std::string from =
       (cut.from == CutFrom::kEachEnd ? "" : "the ") + std::string(ToText(cut.from));
   if (cut.face == CutOn::kInnerEdge) {
@@ -50,7 +50,7 @@ std::string Where(const Part& part, const Cut& cut, Unit unit) {
 
 // A dado or groove that takes a member.
 std::string SeatWords(const Bank& bank, const Seat& seat) {
-  return std::string(SeatKind(bank)) + " " + FormatLength(seat.width, bank.units) + " wide, " +
+  return "dado " + FormatLength(seat.width, bank.units) + " wide, " +
          FormatLength(seat.depth, bank.units) + " deep, " + FormatLength(seat.offset, bank.units) +
          (seat.upright ? " in from the left end" : " up from the lower end") + " for " +
          ToText(bank.dividers[static_cast<std::size_t>(seat.member)]);

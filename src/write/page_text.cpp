@@ -1,8 +1,10 @@
 #include "write/page_text.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "bank/headings.h"
+#include "spec/kinds.h"
 #include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "tillwright/words.h"
@@ -25,7 +27,7 @@ class CaseWords {
   std::string Run() const {
     std::string text = "Case     " + In(c_.width) + " wide, " + In(c_.height) + " high, " +
                        In(c_.depth) + " deep\n";
-    if (c_.joint != CaseJoint::kButt) text += Joint();
+    if (Facts(c_.joint).cut) text += Joint();
     if (!c_.kick_setback.IsZero()) {
       text += "Toe kick " + In(c_.raise) + " high, set back " + In(c_.kick_setback) + "\n";
     }
@@ -43,7 +45,7 @@ class CaseWords {
   std::string Joint() const {
     std::string text =
         "Joint    " + std::string(Word(c_.joint)) + ", " + In(c_.joint_depth) + " deep";
-    if (c_.joint == CaseJoint::kGroove) text += ", tongues " + In(c_.tongue) + " thick";
+    if (Facts(c_.joint).tongue) text += ", tongues " + In(c_.tongue) + " thick";
     return text + "\n";
   }
   std::string Frame(const FaceFrame& frame) const {
@@ -53,7 +55,7 @@ class CaseWords {
   std::string TheWorktop(const Worktop& worktop) const {
     std::string text = "Worktop  " + In(worktop.thickness) + " thick";
     if (!worktop.leg.IsZero()) {
-      text += ", its upper face " + In(worktop.leg + worktop.thickness) + " above the floor";
+      text += ", its top surface " + In(worktop.leg + worktop.thickness) + " above the floor";
     }
     return text + "\n";
   }
@@ -66,7 +68,7 @@ class CaseWords {
 
 void PageText::Title(const Bank& bank, std::string_view remark) {
   out_ += Shortened(Printable(TitleOr(bank.title)), kTableWidth);
-  out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimetres";
+  out_ += bank.units == Unit::kInch ? "\nInches" : "\nMillimeters";
   out_ += ", parts cut to " + FormatLength(bank.round, bank.units) + ".";
   out_ += remark;
   out_ += '\n';
@@ -74,7 +76,7 @@ void PageText::Title(const Bank& bank, std::string_view remark) {
 
 void PageText::Head(const Bank& bank) {
   const auto in = [&](Length length) { return FormatLength(length, bank.units); };
-  Title(bank, " Places are from the opening's lower left corner.");
+  Title(bank, " Positions are measured from the lower left corner of the opening.");
   if (bank.casework) out_ += CaseWords(bank).Run();
   out_ += "Opening  " + in(bank.opening_width) + " wide, " + in(bank.opening_height) + " high, " +
           in(bank.opening_depth) + " deep\n";
@@ -105,8 +107,10 @@ void PageText::Wrapped(const std::string& head, std::size_t head_width, const st
 }
 
 void PageText::Checks(const std::vector<Finding>& findings) {
+  // Failures of one cause are one, with a list of what they are about.
   const auto count = [&](Level level, const std::string& one) {
-    const auto n = std::ranges::count(findings, level, &Finding::level);
+    const auto n = level == Level::kFail ? std::ssize(FindingGroups(findings, level))
+                                         : std::ranges::count(findings, level, &Finding::level);
     return std::to_string(n) + " " + one + (n == 1 || level == Level::kPass ? "" : "s");
   };
   Heading("Checks");

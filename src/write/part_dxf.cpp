@@ -1,8 +1,8 @@
 // Sheet parts for a router or laser: one file for every kind of part, hand and face.
 #include <algorithm>
 
-#include "stock/part_seats.h"
-#include "stock/part_shape.h"
+#include "bank/part_roles.h"
+#include "tillwright/assembly.h"
 #include "tillwright/write.h"
 #include "write/dxf.h"
 
@@ -20,34 +20,18 @@ struct Bands {
 Bands BandsOf(const CutLine& line, PartRole role) {
   const Length along = line.width - line.rough_width;  // of all bands along the length
   if (line.banding.where.empty()) return {};
-  switch (role) {
-    case PartRole::kWorktop:
-    case PartRole::kFront: {
+  switch (Facts(role).seen_at) {
+    case FaceEdge::kAll: {
       const Length one = HalfBelow(along);
       return {one, one, one, one};
     }
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kCaseTop:  // its inside face is seen from below, the front edge above
+    case FaceEdge::kUpper:
       return {{}, {}, {}, along};
-    case PartRole::kCaseSide:
-    case PartRole::kPartition:
+    case FaceEdge::kLeft:
       return {along, {}, {}, {}};
-    case PartRole::kCaseBottom:
-    case PartRole::kDivider:
-    case PartRole::kStretcher:
+    case FaceEdge::kLower:
       return {{}, {}, along, {}};
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseBack:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
+    case FaceEdge::kNone:
       break;
   }
   return {};
@@ -66,25 +50,20 @@ std::string LayerOf(std::string_view operation, Length depth) {
 class PartDxf {
  public:
   PartDxf(const Bank& bank, const CutLine& line)
-      : bank_(bank),
-        line_(line),
-        part_(bank.parts[line.kind.parts.front()]),
-        shape_(ShapeOf(bank, part_)),
-        seats_(SeatsIn(bank, part_)) {}
+      : line_(line), part_(bank.parts[line.kind.parts.front()]) {}
 
-  // The file of one hand and face. `mirrored`: left for right. `other_face`: the seats of the other
-  // face. `cuts`: with the drawn face's cuts and holes, else with those behind.
-  std::string File(bool mirrored, bool other_face, bool cuts, std::string_view hand) {
+  // The file of one hand or face: the piece seen from its drawn face or, `behind`, from the other
+  // one.
+  std::string File(const PlacedPart& piece, bool behind, std::string_view hand) {
     Dxf dxf;
-    mirrored_ = mirrored;
+    mirrored_ = piece.mirrored || behind;
+    right_ = RightSize(piece);
+    up_ = UpSize(piece);
     Outline(dxf);
-    for (const CutBand& band : shape_.bands) {
-      if (!band.seat && band.behind != cuts) Band(dxf, OperationOf(band), band);
+    for (const PlacedCut& cut : piece.cuts) {
+      if (IsBand(cut) && cut.behind == behind) Band(dxf, cut);
+      if (cut.run == CutRun::kBore && !behind) Hole(dxf, piece, cut);
     }
-    for (const Seat& seat : seats_) {
-      if (seat.other_face == other_face) Band(dxf, SeatKind(bank_), BandOf(seat));
-    }
-    if (cuts) Holes(dxf);
     dxf.Layer("LABEL", 7);
     std::string label = line_.label;
     if (!hand.empty()) label += ", " + std::string(hand);
@@ -93,13 +72,8 @@ class PartDxf {
                     " mm thick");
   }
 
-  [[nodiscard]] bool HasOtherFace() const {
-    return std::ranges::any_of(seats_, [](const Seat& seat) { return seat.other_face; }) ||
-           std::ranges::any_of(shape_.bands, &CutBand::behind);
-  }
-
  private:
-  DxfPoint At(Length x, Length y) const { return {mirrored_ ? shape_.right - x : x, y}; }
+  DxfPoint At(Length x, Length y) const { return {mirrored_ ? right_ - x : x, y}; }
 
   void Rectangle(Dxf& dxf, const std::string& layer, Length left, Length lower, Length right,
                  Length upper) const {
@@ -109,48 +83,32 @@ class PartDxf {
   void Outline(Dxf& dxf) const {
     const Bands bands = BandsOf(line_, part_.role);
     dxf.Layer("OUTLINE", 7);
-    const Length right = shape_.right - bands.right;
-    const Length upper = shape_.up - bands.upper;
-    const Notch& notch = shape_.notch;
+    const Length right = right_ - bands.right;
+    const Length upper = up_ - bands.upper;
+    const Notch& notch = part_.notch;
     if (notch.IsNone()) return Rectangle(dxf, "OUTLINE", bands.left, bands.lower, right, upper);
     dxf.Polygon("OUTLINE", {At(notch.width, Length()), At(right, Length()), At(right, upper),
                             At(bands.left, upper), At(bands.left, notch.height),
                             At(notch.width, notch.height)});
   }
 
-  std::string_view OperationOf(const CutBand& band) const {
-    return ToText(part_.cuts[band.cut].kind);
+  // By the word of what is cut; of what takes a member: dado or groove.
+  void Band(Dxf& dxf, const PlacedCut& cut) const {
+    const std::string layer = LayerOf(ToText(cut.kind), cut.depth);
+    dxf.Layer(layer, cut.partly ? 6 : 5);
+    if (cut.IsUpright()) return Rectangle(dxf, layer, cut.low, Length(), cut.high, up_);
+    Rectangle(dxf, layer, Length(), cut.low, right_, cut.high);
   }
 
-  static CutBand BandOf(const Seat& seat) {
-    CutBand band;
-    band.upright = seat.upright;
-    band.low = seat.offset;
-    band.high = seat.offset + seat.width;
-    band.depth = seat.depth;
-    return band;
+  void Hole(Dxf& dxf, const PlacedPart& piece, const PlacedCut& cut) const {
+    const std::string layer = LayerOf("hole", part_.thickness);
+    dxf.Layer(layer, 1);
+    dxf.Circle(layer, At(cut.block.x - piece.block.x, cut.block.y - piece.block.y), kHoleRadius);
   }
 
-  void Band(Dxf& dxf, std::string_view operation, const CutBand& band) const {
-    const std::string layer = LayerOf(operation, band.depth);
-    dxf.Layer(layer, band.joint ? 6 : 5);
-    if (band.upright) return Rectangle(dxf, layer, band.low, Length(), band.high, shape_.up);
-    Rectangle(dxf, layer, Length(), band.low, shape_.right, band.high);
-  }
-
-  void Holes(Dxf& dxf) const {
-    for (const PullHole& hole : shape_.holes) {
-      const std::string layer = LayerOf("hole", part_.thickness);
-      dxf.Layer(layer, 1);
-      dxf.Circle(layer, At(hole.x, hole.y), kHoleRadius);
-    }
-  }
-
-  const Bank& bank_;
   const CutLine& line_;
   const Part& part_;
-  PartShape shape_;
-  std::vector<Seat> seats_;
+  Length right_, up_;
   bool mirrored_ = false;
 };
 
@@ -162,13 +120,14 @@ std::vector<NamedText> PartDxfFiles(const Bank& bank, const std::vector<CutLine>
     if (line.solid) continue;
     PartDxf dxf(bank, line);
     const std::string name = PartKindStem(bank, line.kind);
+    const std::vector<PlacedPart> pieces = PiecesOf(bank, line.kind.parts.front());
+    const PlacedPart& piece = pieces.front();
     const bool hands = line.kind.mirrored > 0;
-    const bool side = bank.parts[line.kind.parts.front()].role == PartRole::kCaseSide;
-    files.push_back({name + (hands ? "-left" : "") + ".dxf",
-                     dxf.File(false, false, true, hands ? "left" : "")});
-    if (hands) files.push_back({name + "-right.dxf", dxf.File(true, side, true, "right")});
-    if (!side && dxf.HasOtherFace()) {
-      files.push_back({name + "-other-face.dxf", dxf.File(true, true, false, "other face")});
+    files.push_back(
+        {name + (hands ? "-left" : "") + ".dxf", dxf.File(piece, false, hands ? "left" : "")});
+    if (hands) files.push_back({name + "-right.dxf", dxf.File(pieces.back(), false, "right")});
+    if (std::ranges::any_of(piece.cuts, &PlacedCut::behind)) {
+      files.push_back({name + "-other-face.dxf", dxf.File(piece, true, "other face")});
     }
   }
   return files;

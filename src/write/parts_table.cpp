@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bank/id_list.h"
+#include "bank/part_roles.h"
 #include "text/utf8_width.h"
 #include "tillwright/length_text.h"
 #include "write/cut_notes.h"
@@ -27,7 +28,7 @@ bool Alike(const Part& a, const Part& b) {
 std::vector<Kind> KindsOf(const Bank& bank) {
   std::vector<Kind> kinds;
   for (const Part& part : bank.parts) {
-    if (part.role == PartRole::kFront) continue;  // a table of their own
+    if (Facts(part.role).group == PartGroup::kFront) continue;  // a table of their own
     auto kind = std::ranges::find_if(kinds, [&](const Kind& k) { return Alike(*k.part, part); });
     if (kind == kinds.end()) kind = kinds.insert(kind, {&part, 0, {}});
     kind->count += part.count;

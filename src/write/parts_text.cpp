@@ -31,7 +31,7 @@ std::vector<CutTable> CutTables(const Bank& bank, const std::vector<CutLine>& li
   };
   std::vector<CutTable> tables;
   for (const CutLine& line : lines) {
-    const std::string material = line.material.empty() ? "material not told" : line.material;
+    const std::string material = line.material.empty() ? "material not given" : line.material;
     std::string heading = FormatWithUnit(line.thickness, bank.units) + ", " + Printable(material);
     if (tables.empty() || tables.back().heading != heading) {
       tables.push_back({std::move(heading), TextTable({{"part", false, true},
@@ -63,7 +63,7 @@ TextTable RunTable(const Bank& bank, const std::vector<FrontRun>& runs) {
                    {"order", false},
                    {"length"},
                    {"width"},
-                   {"fronts lie", false}});
+                   {"fronts join", false}});
   for (const FrontRun& run : runs) {
     table.Row({run.label, FrontsOf(bank, run), std::string(OrderWords(bank.match)),
                FormatLength(run.length, bank.units), FormatLength(run.width, bank.units),
@@ -75,14 +75,14 @@ TextTable RunTable(const Bank& bank, const std::vector<FrontRun>& runs) {
 std::vector<std::string> RunNotes(const Bank& bank, const std::vector<FrontRun>& runs) {
   if (bank.match == FrontMatch::kNone) return {};
   if (runs.empty()) {
-    const std::string both = bank.match == FrontMatch::kRow ? "side by side" : "over one another";
-    return {"Nothing to match: no two fronts lie " + both +
-            " that have one size there, one thickness, grain and material."};
+    const std::string both =
+        bank.match == FrontMatch::kRow ? "side by side" : "one above the other";
+    return {"Nothing to match: no two fronts " + both +
+            " have the same size there and the same thickness, grain and material."};
   }
   return {
-      "Each run is sawn as one piece of this size first, in place of the rough sizes of its "
-      "fronts; then they are cut from it in their order. Each cut takes a kerf out of the "
-      "figure."};
+      "Each run is first sawn as one piece of this size, instead of the rough sizes of its fronts; "
+      "then the fronts are cut from it in sequence. Each cut takes one kerf out of the figure."};
 }
 
 TextTable HardwareTable(const Bank& bank, const std::vector<HardwareLine>& lines) {
@@ -113,11 +113,11 @@ std::string PartsText(const Bank& bank, const PartsLists& lists, TextStyle style
     page.Put(table.table.ToText());
   }
   if (const std::string words = notes.ToText(); !words.empty()) {
-    page.Put("\n  Cuts, on the inside unless said:\n" + words);
+    page.Put("\n  Cuts, on the inside unless noted:\n" + words);
   }
   if (!lists.runs.empty()) page.Put("\n" + RunTable(bank, lists.runs).ToText());
   for (const std::string& line : RunNotes(bank, lists.runs)) page.Line(line);
-  page.Heading("Hardware", "counts are common practice; a slide's own sheet wins");
+  page.Heading("Hardware", "counts are common practice; follow the slide maker's sheet");
   page.Put(HardwareTable(bank, lists.hardware).ToText());
   page.Cautions();
   return page.Take();

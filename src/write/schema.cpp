@@ -85,18 +85,12 @@ Json SimpleDefinitions() {
   d["ratio"] = AnyOf({ratio_number, ratio_text});
   d["ratio"]["description"] = "A ratio above zero such as 1.3 or \"4/3\".";
   d["percent"] = TypeOf({"number", "string"});
-  Json count = TypeOf({"integer"});
-  count["minimum"] = 1;
-  count["maximum"] = 1000;
-  d["count"] = count;
-  Json pulls = TypeOf({"integer"});
-  pulls["minimum"] = 1;
-  pulls["maximum"] = 2;
-  d["pull-count"] = pulls;
-  Json stages = TypeOf({"integer"});
-  stages["minimum"] = 1;
-  stages["maximum"] = 10;
-  d["stages"] = stages;
+  for (const CountType& type : kCountTypes) {
+    Json count = TypeOf({"integer"});
+    count["minimum"] = type.least;
+    count["maximum"] = type.greatest;
+    d[std::string(type.type)] = count;
+  }
   d["pull-or-none"] = AnyOf({OneWord("none"), Ref("pull")});
   d["slide-length"] = AnyOf({OneWord("auto"), Ref("length")});
   d["divider"] = AnyOf({OneWord("none"), Ref("length")});
@@ -127,13 +121,14 @@ void AddChoices(Json& d) {
   d["choice:sawn"] = Choice<SawnCut>();
   d["choice:held"] = Choice<Held>();
   d["choice:match"] = Choice<FrontMatch>();
+  d["choice:open-rails"] = Choice<OpenRails>();
 }
 
 Json Property(const KeyRow& row) {
   constexpr std::string_view kList = "list:";
+  const std::string fallback = row.fallback.Text();
   Json value =
-      Described(std::string(row.about) +
-                (row.fallback.empty() ? "" : " Default: " + std::string(row.fallback) + "."));
+      Described(std::string(row.about) + (fallback.empty() ? "" : " Default: " + fallback + "."));
   if (row.type.starts_with(kList)) {
     value["type"] = "array";
     value["items"] = Ref(row.type.substr(kList.size()));
@@ -150,6 +145,9 @@ Json ObjectDefinition(const ObjectRow& row) {
   value["properties"] = Json::object();
   for (const KeyRow& key : row.keys) value["properties"][std::string(key.key)] = Property(key);
   value["additionalProperties"] = false;
+  for (const KeyRow& key : row.keys) {
+    if (key.required) value["required"].push_back(std::string(key.key));
+  }
   return value;
 }
 
@@ -167,18 +165,10 @@ Json OneOf(std::initializer_list<const char*> keys) {
 }
 
 void AddRequirements(Json& schema, Json& d) {
-  d["opening"]["required"] = Json::array({"width", "height", "depth"});
-  d["case"]["required"] = Json::array({"width"});
   Json made_up = Json::array();  // height and depth, or the worktop that they follow from
   made_up.push_back(Requires({"height", "depth"}));
   made_up.push_back(Requires({"worktop"}));
   d["case"]["anyOf"] = made_up;
-  d["worktop"]["required"] = Json::array({"thickness"});
-  d["glue-up"]["required"] = Json::array({"board"});
-  d["reveal"]["required"] = Json::array({"reveal"});
-  d["climate"]["required"] = Json::array({"temperature", "humidity"});
-  d["width-at"]["required"] = Json::array({"at", "size"});
-  d["spacer"]["required"] = Json::array({"thickness"});
   d["node"]["oneOf"] = OneOf({"rows", "columns", "drawer", "blank", "open"});
   Json opening = Json::object();
   opening["oneOf"] = OneOf({"opening", "case"});
@@ -222,7 +212,7 @@ std::string StarterSpec() {
     "style": "overlay",              // or "inset", with "edge" instead of "overlay"
     "thickness": "3/4",
     "gap": "1/8",                    // between fronts
-    "overlay": "5/8"                 // beyond the opening's edge; or each edge by its name
+    "overlay": "5/8"                 // past the opening's edge; or each edge by name
   },
 
   "slides": { "type": "side-mount", "length": "auto" },   // the longest that fits the depth

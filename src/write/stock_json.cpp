@@ -73,7 +73,7 @@ class StockJsonWriter {
       const NestPart& sawn = group.job.parts[i];
       json_.Open('{').Text("label", group.parts[i].label).Number("count", sawn.count);
       json_.Millimeters("length_mm", sawn.along).Millimeters("width_mm", sawn.across);
-      json_.Flag("may_turn", sawn.may_turn).Number("staves", group.parts[i].staves);
+      json_.Flag("may_turn", sawn.may_turn).Number("boards", group.parts[i].boards);
       json_.Number("missing", group.plan.missing[i]).Close();
     }
     json_.Close();

@@ -41,7 +41,7 @@ std::string NoteOn(const StockGroup& group, const StockUse& use) {
 }  // namespace
 
 std::string StockName(const StockPlan& plan, const StockGroup& group) {
-  const std::string material = group.material.empty() ? "material not told" : group.material;
+  const std::string material = group.material.empty() ? "material not given" : group.material;
   return FormatWithUnit(group.thickness, plan.units) + ", " + Printable(material);
 }
 
@@ -79,15 +79,15 @@ std::vector<std::string> StockTotals(const StockPlan& plan) {
   std::vector<std::string> lines;
   if (usual) {
     lines.emplace_back(
-        "Usual size: no such sheet or board to buy is given. Name yours under \"stock\" and make "
-        "this list again.");
+        "Usual size: you listed no stock size, so a common one is assumed. List yours under "
+        "\"stock\" and make this list again.");
   }
-  if (plan.priced && price > 0) lines.push_back("In all " + PriceText(price) + ".");
+  if (plan.priced && price > 0) lines.push_back("Total " + PriceText(price) + ".");
   if (volume <= 0) return lines;
   const auto rounded = [&](double count) { return static_cast<std::int64_t>(count + 0.5); };
-  lines.push_back("Solid wood with " + std::to_string(plan.waste_percent) + " % for waste: " +
+  lines.push_back("Solid wood with " + std::to_string(plan.waste_percent) + " % added for waste: " +
                   Decimal(rounded(volume / kBoardFoot * 100), 2) + " board feet, " +
-                  Decimal(rounded(volume / kCubicMeter * 1000), 3) + " cubic metres; an estimate.");
+                  Decimal(rounded(volume / kCubicMeter * 1000), 3) + " cubic meters; an estimate.");
   return lines;
 }
 
@@ -96,8 +96,8 @@ std::vector<std::string> StockMissing(const StockPlan& plan, const StockGroup& g
   for (std::size_t i = 0; i < group.parts.size(); ++i) {
     if (group.plan.missing[i] == 0) continue;
     const NestPart& sawn = group.job.parts[i];
-    lines.push_back("No place for " + std::to_string(group.plan.missing[i]) + " of " +
-                    Printable(group.parts[i].label) + ", sawn " +
+    lines.push_back(std::to_string(group.plan.missing[i]) + " of " +
+                    Printable(group.parts[i].label) + " did not fit, sawn " +
                     Size(plan, sawn.along, sawn.across) + ".");
   }
   return lines;

@@ -20,7 +20,7 @@ class StockWriter {
 
   std::string Run() {
     page_.Put(Shortened(Printable(TitleOr(plan_.title)), kTableWidth));
-    page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimetres.\n");
+    page_.Put(plan_.units == Unit::kInch ? "\nInches.\n" : "\nMillimeters.\n");
     Banks();
     Buy();
     for (const StockGroup& group : plan_.groups) Group(group);
@@ -47,7 +47,7 @@ class StockWriter {
   // --- What is bought ---------------------------------------------------------------------------
 
   void Buy() {
-    page_.Heading("Stock", "what the layouts below take");
+    page_.Heading("Stock", "what the layouts below need");
     page_.Put(StockTable(plan_).ToText());
     for (const std::string& line : StockTotals(plan_)) page_.Line(line);
   }
@@ -61,7 +61,7 @@ class StockWriter {
     if (!group.solid && !StockAt(group, 0).trim.IsZero()) {
       saw += "; trim " + In(StockAt(group, 0).trim) + " off every edge first";
     }
-    page_.Line(saw + ". Cuts are numbered in order; the fence stands at \"fence\".");
+    page_.Line(saw + ". Cuts are numbered in order; set the fence to \"fence\".");
     for (const std::string& line : StockMissing(plan_, group)) page_.Line(line);
     GlueUps(group);
     Runs(group);
@@ -71,11 +71,11 @@ class StockWriter {
   void GlueUps(const StockGroup& group) {
     for (std::size_t i = 0; i < group.parts.size(); ++i) {
       const StockPart& part = group.parts[i];
-      if (part.staves == 1) continue;
-      page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.staves) +
+      if (part.boards == 1) continue;
+      page_.Line("Glue up " + Printable(part.label) + " of " + std::to_string(part.boards) +
                  " boards " + In(group.job.parts[i].across) + " wide, " +
-                 std::to_string(part.staves - 1) + (part.staves == 2 ? " joint" : " joints") +
-                 ", the grain running the same way, the growth rings turned over in turn.");
+                 std::to_string(part.boards - 1) + (part.boards == 2 ? " joint" : " joints") +
+                 ", grain running the same way, growth rings alternating.");
     }
   }
 
@@ -87,8 +87,8 @@ class StockWriter {
     for (const StockRun& run : group.runs) RunLine(run, "one piece");
     Stretches(group);
     page_.Line(
-        "Mark the order across the show faces of a run before you cut it, and keep the fronts that "
-        "way up; each cut takes a kerf out of the figure.");
+        "Mark the order across the show faces of a run before you cut it, and keep the fronts "
+        "facing that way; each cut takes one kerf out of the figure.");
   }
 
   void RunLine(const StockRun& run, const std::string& from) {
@@ -107,7 +107,7 @@ class StockWriter {
         told.push_back(run.whole);
         page_.Line("No " + std::string(StockNoun(group)) + " is large enough for all of run " +
                    run.whole +
-                   ": it is cut in stretches, and the grain does not run on between them.");
+                   ": it is cut in stretches, and the grain does not continue between them.");
       }
     }
   }
@@ -118,7 +118,8 @@ class StockWriter {
     const NestStock& stock = StockAt(group, layout.stock);
     std::string head = "\n  " + std::string(group.solid ? "Board" : "Sheet") +
                        (run.size() > 1 ? "s " : " ") + RunNumbers(run) + ", " +
-                       (run.size() > 1 ? "all cut alike, " : "") + Size(stock.along, stock.across);
+                       (run.size() > 1 ? "all cut the same, " : "") +
+                       Size(stock.along, stock.across);
     if (stock.on_hand) head += ", on hand";
     const Length begins = group.begins[static_cast<std::size_t>(layout.stock)];
     if (!begins.IsZero()) head += ", from " + In(begins) + " on";
@@ -150,7 +151,7 @@ class StockWriter {
   }
 
   void Cuts(const StockGroup& group, const NestLayout& layout) {
-    TextTable table({{"cut"}, {"fence"}, {"way", false}, {"of a piece"}, {"", false, true}});
+    TextTable table({{"cut"}, {"fence"}, {"direction", false}, {"of a piece"}, {"", false, true}});
     int number = 0;
     for (const NestCut& cut : CutsOf(layout)) {
       const NestPiece& piece = layout.pieces[static_cast<std::size_t>(cut.piece)];

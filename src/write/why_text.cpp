@@ -2,6 +2,7 @@
 #include <set>
 
 #include "text/utf8_width.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/keys.h"
 #include "tillwright/write.h"
 
@@ -57,10 +58,14 @@ class WhyWriter {
       case Kind::kHalfBelow:
       case Kind::kHalfAbove:
       case Kind::kPartBelow:
+      case Kind::kGreater:
+      case Kind::kLesser:
       case Kind::kSame:
         break;
     }
-    out_ += "    = " + Formula(node, true) + "\n";
+    if (const std::string names = Formula(node, true); names != Label(node)) {
+      out_ += "    = " + names + "\n";
+    }
     if (node.kind != Kind::kSame) out_ += "    = " + Formula(node, false) + "\n";
     Follow(node);
   }
@@ -131,6 +136,8 @@ class WhyWriter {
       case Kind::kFloor:
       case Kind::kHalfBelow:
       case Kind::kHalfAbove:
+      case Kind::kGreater:
+      case Kind::kLesser:
       case Kind::kSame:
         break;
     }
@@ -147,6 +154,11 @@ class WhyWriter {
     }
     const std::string inner = Formula(node, names);
     return BindingOf(node) < least ? "(" + inner + ")" : inner;
+  }
+
+  std::string Pair(const TraceNode& node, bool names) {
+    return "(" + Term(node.left, names, Binding::kSum) + ", " +
+           Term(node.right, names, Binding::kSum) + ")";
   }
 
   std::string Formula(const TraceNode& node, bool names) {
@@ -170,6 +182,10 @@ class WhyWriter {
         return "half of (" + left(Binding::kSum) + ")";
       case Kind::kHalfAbove:
         return "the other half of (" + left(Binding::kSum) + ")";
+      case Kind::kGreater:
+        return "the greater of " + Pair(node, names);
+      case Kind::kLesser:
+        return "the lesser of " + Pair(node, names);
       case Kind::kSame:
         return left(Binding::kAtom);
       case Kind::kTyped:
@@ -197,27 +213,18 @@ std::string_view WithoutUnit(std::string_view path) {
 
 }  // namespace
 
-std::string WhyText(const Trace& trace, std::string_view path, Unit unit, std::string_view file,
+std::string WhyText(const Bank& bank, Trace& trace, std::string_view path, std::string_view file,
                     std::string_view text) {
-  const int node = trace.Find(WithoutUnit(path));
+  const int node = ExplainDimension(bank, trace, WithoutUnit(path));
   if (node < 0) return {};
-  return WhyWriter(trace, unit, file, text).Run(node);
+  return WhyWriter(trace, bank.units, file, text).Run(node);
 }
 
-std::vector<std::string> NearestPaths(const Trace& trace, std::string_view path) {
-  path = WithoutUnit(path);
-  const std::vector<std::string> all = trace.Paths();
+std::vector<std::string> NearestPaths(const Bank& bank, std::string_view path) {
+  const std::vector<std::string> all = DimensionPaths(bank);
   const std::vector<std::string_view> views(all.begin(), all.end());
-  std::vector<std::string> nearest;
-  if (const std::string_view best = Nearest(path, views); !best.empty()) nearest.emplace_back(best);
-  // Then what begins alike: the other dimensions of the same thing.
-  const std::string head(path.substr(0, path.find('.') + 1));
-  for (const std::string& other : all) {
-    if (nearest.size() >= 12) break;
-    const bool alike = !head.empty() && other.starts_with(head);
-    if (alike && std::ranges::find(nearest, other) == nearest.end()) nearest.push_back(other);
-  }
-  return nearest;
+  const std::vector<std::string_view> nearest = NearestOf(WithoutUnit(path), views, 3);
+  return {nearest.begin(), nearest.end()};
 }
 
 }  // namespace tillwright

@@ -58,8 +58,8 @@ TEST(Chance, AgreesWithAPlainSimulation) {
   for (
       const char* keys : {
           R"("fronts": {"style": "inset", "edge": "1/16"}, "drawers": [{}, {}, {}])",
-          R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centerd", "drawers": [{}, {}, {}])",
-          R"("fronts": {"gap": "3/64"}, "setting": "centerd", "drawers": [{}, {}, {}, {}])",
+          R"("fronts": {"style": "inset", "edge": "1/16", "gap": "1/16"}, "setting": "centred", "drawers": [{}, {}, {}])",
+          R"("fronts": {"gap": "3/64"}, "setting": "centred", "drawers": [{}, {}, {}, {}])",
           R"("fronts": {"style": "inset", "edge": "3/64"}, "divider": "3/4", "drawers": [{}, {}])",
       }) {
     const Checked c = MustCheck(opening + keys + "}");
@@ -91,6 +91,7 @@ TEST(Chance, IsExactWhereGapsShareNothing) {
   one.greatest = Length::Millimeters(2);
   StackUp stack;
   stack.nominal = Length::Millimeters(1);
+  stack.greatest = one.greatest;
   stack.contributors.emplace_back().tolerance = Length::Millimeters(3);  // sigma 1
   one.stacks.push_back(stack);
   EXPECT_NEAR(ChanceOfAll(one).value, .6827, .00005);

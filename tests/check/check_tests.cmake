@@ -4,6 +4,7 @@ tillwright_add_tests(tillwright_check_tests
   SOURCES
     tests/check/advice_test.cpp
     tests/check/bank_checks_test.cpp
+    tests/check/box_movement_test.cpp
     tests/check/chance_test.cpp
     tests/check/given_layout_test.cpp
     tests/check/movement_checks_test.cpp

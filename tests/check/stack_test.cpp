@@ -119,7 +119,7 @@ void Disturb(LaidOut& laid, const Bank& bank, const Contributor& c, std::size_t 
 TEST(StackUps, EveryContributorMovesItsGapByItsCoefficient) {
   for (const Setting setting : {Setting::kSpaced, Setting::kCenterd}) {
     const Checked c =
-        MustCheck(Inset(setting == Setting::kSpaced ? "" : R"("setting": "centerd")", 5));
+        MustCheck(Inset(setting == Setting::kSpaced ? "" : R"("setting": "centred")", 5));
     const std::vector<double> before = LaidOut(c.bank).Gaps(setting);
     int moved = 0;
     std::size_t gap = 0;
@@ -149,7 +149,7 @@ TEST(StackUps, EveryContributorMovesItsGapByItsCoefficient) {
 
 // Every corner of the tolerances: the list's own sum at each, and the least and greatest of all.
 TEST(StackUps, TheWorstCaseIsTheWorstOfAllCorners) {
-  for (const char* keys : {"", R"("setting": "centerd")",
+  for (const char* keys : {"", R"("setting": "centred")",
                            R"("tolerance": {"cut": "1/512", "place": 0, "opening": "0.7 mm"})"}) {
     const Checked c = MustCheck(Inset(keys));
     for (const StackUp& stack : c.check.stacks) {
@@ -206,16 +206,16 @@ struct Worked {
 
 // Tolerances 1/64 (cut), 1/64 (place), 1/32 (opening) by default.
 TEST(StackUps, SpreadsAreAsWorkedByHand) {
-  const std::string centerd = R"("setting": "centerd")";
+  const std::string centered = R"("setting": "centred")";
   for (const Worked& row : {
            Worked{"", "opening.bottom to D3", 0, 0},
            Worked{"", "D3 to D2", 0, 0},
            Worked{"", "D1 to opening.top", 3 + 2, 3 + 4},  // three fronts and the opening
            Worked{"", "opening.left to D2", .5 + 1, .25 + 1},
            Worked{"", "D2 to opening.right", .5 + 1 + 2, .25 + 1 + 4},
-           Worked{centerd.c_str(), "opening.bottom to D3", .5 + 1, .25 + 1},
-           Worked{centerd.c_str(), "D3 to D2", 2 * .5 + 2 * 1, 2 * .25 + 2 * 1},
-           Worked{centerd.c_str(), "D1 to opening.top", .5 + 1 + 2, .25 + 1 + 4},
+           Worked{centered.c_str(), "opening.bottom to D3", .5 + 1, .25 + 1},
+           Worked{centered.c_str(), "D3 to D2", 2 * .5 + 2 * 1, 2 * .25 + 2 * 1},
+           Worked{centered.c_str(), "D1 to opening.top", .5 + 1 + 2, .25 + 1 + 4},
        }) {
     const Checked c = MustCheck(Inset(row.keys));
     const StackUp& stack = c.Stack(row.subject);
@@ -320,8 +320,8 @@ TEST(MeasuredGaps, FollowTheSameCoefficients) {
   EXPECT_NEAR(ToMillimeters(top), ToMillimeters(L("1/8") + least - L("24") - off), 1e-6);
   EXPECT_EQ(spaced.Stack("D1 to opening.right").measured, HalfLength::Of(L("3/32")));
   EXPECT_EQ(spaced.Stack("opening.left to D2").measured, HalfLength::Of(L("1/8")));
-  const Checked centerd = MustCheck(Inset(measured + R"(, "setting": "centerd")"));
-  EXPECT_EQ(centerd.Stack("D3 to D2").measured.halves,
+  const Checked centered = MustCheck(Inset(measured + R"(, "setting": "centred")"));
+  EXPECT_EQ(centered.Stack("D3 to D2").measured.halves,
             HalfLength::Of(L("1/8")).halves - off.picometers());
 }
 

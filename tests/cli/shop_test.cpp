@@ -87,8 +87,8 @@ TEST(Shop, ToBuyListsStockAndHardware) {
   ASSERT_NE(from, std::string::npos);
   const std::string buy = page.substr(from, page.find("</section>", from) - from);
   EXPECT_THAT(buy, HasSubstr("board feet"));
-  EXPECT_THAT(buy, HasSubstr("cubic metres"));
-  EXPECT_THAT(buy, HasSubstr("no layout cut edge to edge"));
+  EXPECT_THAT(buy, HasSubstr("cubic meters"));
+  EXPECT_THAT(buy, HasSubstr("no layout with edge-to-edge cuts"));
   EXPECT_THAT(buy, HasSubstr("black cherry"));
   EXPECT_THAT(buy, HasSubstr("wood glue"));
   EXPECT_LT(from, page.find("<section id=\"cuts\">"));
@@ -126,7 +126,7 @@ TEST(Shop, PartsWithoutAPlaceFailThePacketToo) {
   const Made made = MakePacket(R"({"opening": {"width": 15, "height": 20, "depth": 20},
       "drawers": [{}], "stock": {"sheets": [{"length": 12, "width": 9}]}})");
   EXPECT_EQ(made.called.status, 1);
-  EXPECT_THAT(made.files.held.at("packet/index.html"), HasSubstr("no place"));
+  EXPECT_THAT(made.files.held.at("packet/index.html"), HasSubstr("did not fit"));
   EXPECT_FALSE(made.files.held.contains("packet/stock.pdf"));
 }
 

@@ -120,11 +120,11 @@ TEST_F(StickCommandTest, WhatCannotBeIsRefused) {
            Row{{"--roll-width", "1in"}, "not between 80 and 5080 mm"},
            Row{{"--max-length", "6 m"}, "not between 200 and 5080 mm"},
            Row{{"--correct", "z=1:1"}, "names no axis"},
-           Row{{"--correct", "x=150"}, "wants two lengths"},
+           Row{{"--correct", "x=150"}, "needs two lengths"},
            Row{{"--correct", "x=150:0"}, "above zero"},
            Row{{"--correct", "x=150:140"}, "off by more than 3 %"},
            Row{{"--screws", "37:1"}, "closer than 5 mm"},
-           Row{{"--screws", "37"}, "wants two lengths"},
+           Row{{"--screws", "37"}, "needs two lengths"},
            Row{{"--mark", "upside-down"}, "upside-down"},
            Row{{"--templates", "some"}, "some"},
            Row{{"--format", "png"}, "png"},
@@ -141,7 +141,7 @@ TEST_F(StickCommandTest, WhatCannotBeIsRefused) {
 
 TEST_F(StickCommandTest, EveryWordOfMarkIsExplained) {
   const Called help = Call({"stick", "--help"}, files_);
-  for (const std::string& word : StickMarkWords()) EXPECT_THAT(help.out, HasSubstr(word));
+  for (const std::string_view word : StickMarkWords()) EXPECT_THAT(help.out, HasSubstr(word));
 }
 
 }  // namespace

@@ -5,8 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "sheet/layout_faults.h"
 #include "sheet/title_block.h"
+#include "support/every.h"
+#include "support/layout_faults.h"
+#include "tillwright/draw.h"
 
 namespace tillwright {
 namespace {
@@ -41,12 +43,11 @@ bool Has(const std::vector<std::string>& texts, const std::string& text) {
   return std::find(texts.begin(), texts.end(), text) != texts.end();
 }
 
-constexpr Paper kPapers[] = {Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
 constexpr Orientation kWays[] = {Orientation::kLandscape, Orientation::kPortrait};
 
 TEST(TitleBlock, HasNoFaultsOnAnyPaper) {
   const FixedTextMetrics metrics;
-  for (const Paper paper : kPapers) {
+  for (const Paper paper : testing::Every<Paper>()) {
     for (const Orientation way : kWays) {
       Sheet sheet = MakeSheet(paper, way, "s", "S");
       const PaperBox space =

@@ -6,14 +6,14 @@
 #include <set>
 
 #include "draw/bank/case_joints.h"
-#include "draw/bank/dimension_paths.h"
 #include "draw/detail/detail_faces.h"
 #include "draw/detail/details.h"
 #include "draw/plan_cases.h"
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {
@@ -153,7 +153,7 @@ Bank CaseJoined(const std::string& joint, const std::string& raise) {
 // A tongue 1/4 thick along the bottom's upper face, 1/4 into a side of 3/4; the shoulder below it
 // stands against the side.
 TEST(DetailViewTest, TongueAndGrooveAreTrue) {
-  const Bank bank = CaseJoined("groove", "2");
+  const Bank bank = CaseJoined("tongue-and-dado", "2");
   const std::vector<DetailChoice> choices = ChooseDetails(bank);
   const DetailChoice* joint = Find(choices, DetailKind::kJoint);
   ASSERT_NE(joint, nullptr);
@@ -171,7 +171,7 @@ TEST(DetailViewTest, TongueAndGrooveAreTrue) {
 }
 
 TEST(DetailFacesTest, SideAndBottomMeetWithoutOverlap) {
-  for (const char* joint : {"dado", "rabbet", "groove"}) {
+  for (const char* joint : {"dado", "rabbet", "tongue-and-dado"}) {
     for (const char* raise : {"0", "2"}) {
       for (const auto& [middle, count] : CoverOf(CornerJointFaces(CaseJoined(joint, raise)).cut)) {
         ASSERT_LE(count, 1) << joint << " at " << middle.a << ", " << middle.b << " mm";
@@ -202,7 +202,7 @@ TEST(ChooseDetailsTest, LettersRunFromBAndNeverTwice) {
     EXPECT_EQ(choices.front().letter, "B");
     for (const DetailChoice& choice : choices) {
       EXPECT_TRUE(letters.insert(choice.letter).second) << choice.letter;
-      EXPECT_EQ(choice.parent == DetailParent::kPlan,
+      EXPECT_EQ(choice.parent == ViewKind::kPlan,
                 choice.kind == DetailKind::kCorner || choice.kind == DetailKind::kBack);
     }
   }

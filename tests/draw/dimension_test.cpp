@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "sheet/layout_faults.h"
 #include "sheet/rich_text.h"
+#include "support/layout_faults.h"
 
 namespace tillwright {
 namespace {
@@ -112,12 +112,6 @@ TEST_F(DimensionTest, TheDimensionLineIsBrokenAtItsText) {
   EXPECT_EQ(pieces, 3);
 }
 
-TEST_F(DimensionTest, DepthIsWhatTheDrawingCovers) {
-  const PaperBox covered = AddDimensionStack(group_, stack_, style_, metrics_);
-  const double depth = StackDepth(stack_, style_, metrics_);
-  EXPECT_NEAR(covered.left, 100 - depth, 0.01);
-}
-
 TEST_F(DimensionTest, MirroredSidesGiveMirroredLines) {
   AddDimensionStack(group_, stack_, style_, metrics_);
   SheetGroup other;
@@ -158,7 +152,6 @@ TEST_F(DimensionTest, HorizontalEndTextsStandBeyondTheExtendedLine) {
 TEST_F(DimensionTest, AnEmptyStackDrawsNothing) {
   stack_.tiers.clear();
   EXPECT_TRUE(IsEmpty(AddDimensionStack(group_, stack_, style_, metrics_)));
-  EXPECT_DOUBLE_EQ(StackDepth(stack_, style_, metrics_), 0);
 }
 
 // Chains of scattered sizes, with every second and then every station in outer tiers.

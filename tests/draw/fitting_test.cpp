@@ -5,9 +5,9 @@
 
 #include <algorithm>
 
-#include "sheet/layout_faults.h"
 #include "support/files.h"
 #include "support/gap_checks.h"
+#include "support/layout_faults.h"
 #include "support/random_spec.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
@@ -123,7 +123,7 @@ TEST(FittingSheet, FrontsAreHungFromTheBottomUpThenFromTheLeft) {
   EXPECT_EQ(HangingOrder(c.bank), (std::vector<int>{1, 2, 0}));
   const View view =
       FittingElevation(c.bank, c.check, ScaleSeries(Unit::kInch)[3], DrawingFontMetrics());
-  for (const char* text : {"D1", "D2", "D3", "hang 1", "hang 2", "hang 3", "1", "2"}) {
+  for (const char* text : {"D1", "D2", "D3", "fit 1st", "fit 2nd", "fit 3rd", "1", "2"}) {
     EXPECT_TRUE(Holds(LabelsOf(view.groups), text)) << text;
   }
 }

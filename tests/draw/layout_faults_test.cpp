@@ -1,4 +1,4 @@
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
 
 #include <gtest/gtest.h>
 

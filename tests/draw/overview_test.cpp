@@ -54,7 +54,7 @@ TEST(OverviewTest, EveryPartOfADrawerIsNamed) {
     SCOPED_TRACE(c.name);
     const View view = DrawerExploded(c.bank, 0, kScales[0], ViewOptions(), DrawingFontMetrics());
     const std::set<std::string> paths = PathsOn(view);
-    for (const char* part : {"front", "front_end", "side", "bottom", "back_end"}) {
+    for (const char* part : {"front", "box_front", "side", "bottom", "box_back"}) {
       const std::string id = std::string("part.D1.") + part + ".length";
       EXPECT_TRUE(paths.contains(id)) << id;
     }
@@ -89,12 +89,13 @@ bool Overlap(const Cuboid& a, const Cuboid& b) {
 TEST(OverviewSolidsTest, ShareNoSpace) {
   for (const BankCase& c : ConstructionBanks()) {
     SCOPED_TRACE(c.name);
-    std::vector<SolidPart> solids = CaseSolids(c.bank);
-    for (const Space& space : c.bank.spaces) {
-      if (space.HasBox()) {
-        for (const SolidPart& part : GluedSolids(c.bank, space)) solids.push_back(part);
-      } else if (space.HasFront()) {
-        solids.push_back(FrontSolid(c.bank, space));
+    const Assembly assembly = Assemble(c.bank);
+    std::vector<SolidPart> solids = CaseSolids(assembly);
+    for (std::size_t i = 0; i < c.bank.spaces.size(); ++i) {
+      if (c.bank.spaces[i].HasBox()) {
+        for (const SolidPart& part : GluedSolids(assembly, i)) solids.push_back(part);
+      } else if (c.bank.spaces[i].HasFront()) {
+        solids.push_back(FrontSolid(assembly, i));
       }
     }
     for (std::size_t i = 0; i < solids.size(); ++i) {
@@ -103,7 +104,7 @@ TEST(OverviewSolidsTest, ShareNoSpace) {
       EXPECT_GT(solids[i].box.depth, Length());
       for (std::size_t j = 0; j < i; ++j) {
         EXPECT_FALSE(Overlap(solids[i].box, solids[j].box))
-            << ToText(solids[i].role) << " and " << ToText(solids[j].role);
+            << ToText(solids[i].piece->role) << " and " << ToText(solids[j].piece->role);
       }
     }
   }
@@ -114,15 +115,17 @@ TEST(OverviewSolidsTest, HaveThePartsSizes) {
   const Bank bank = MustSolve(R"({"opening": {"width": "16", "height": "24", "depth": "21"},
       "box": {"corner": {"joint": "half-blind-dovetail", "lap": "1/8"}}, "drawers": [{}]})")
                         .bank;
-  const Space& space = bank.spaces[0];
-  for (const SolidPart& solid : DrawerSolids(bank, space)) {
-    const auto part = std::ranges::find(bank.parts, solid.role, &Part::role);
+  const Assembly assembly = Assemble(bank);
+  const std::vector<SolidPart> solids = DrawerSolids(assembly, 0);
+  EXPECT_EQ(solids.size(), 6U);
+  for (const SolidPart& solid : solids) {
+    const auto part = std::ranges::find(bank.parts, solid.piece->role, &Part::role);
     ASSERT_NE(part, bank.parts.end());
     std::array have{solid.box.width, solid.box.height, solid.box.depth};
     std::array want{part->length, part->width, part->thickness};
     std::ranges::sort(have);
     std::ranges::sort(want);
-    EXPECT_EQ(have, want) << ToText(solid.role);
+    EXPECT_EQ(have, want) << ToText(solid.piece->role);
   }
 }
 

@@ -1,7 +1,7 @@
 #include "draw/part_cases.h"
 
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
 
@@ -26,7 +26,7 @@ const std::vector<std::string> kCases{
     R"("joint": {"type": "dado"}, "raise": "2", "back": {"fit": "groove"})"
     R"(, "material": "black cherry")",
     R"("joint": {"type": "rabbet"}, "back": {"fit": "applied", "material": "birch plywood"})",
-    R"("joint": {"type": "groove"}, "raise": "1 1/2", "back": {"fit": "groove"})",
+    R"("joint": {"type": "tongue-and-dado"}, "raise": "1 1/2", "back": {"fit": "groove"})",
     R"("top": "none", "back": "none")"};
 
 std::string Text(const std::string& corner, const std::string& bottom, const std::string& casework,

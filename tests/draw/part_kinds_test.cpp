@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <map>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/part/part_sheet_notes.h"
 #include "draw/part/part_sheets.h"
 #include "draw/part_cases.h"
@@ -12,6 +11,7 @@
 #include "stock/part_shape.h"
 #include "support/files.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 namespace {
@@ -99,8 +99,8 @@ struct HandCase {
 
 constexpr HandCase kHands[] = {
     {"both ends alike", R"("drawers": [{}], "box": {"corner": {"joint": "rabbet"}})", "D1.side", 2,
-     0, "2 pieces, left and right alike"},
-    {"back end stands in",
+     0, "2 pieces, left and right identical"},
+    {"box back set in",
      R"("drawers": [{}], "box": {"corner": {"joint": "dado", "back_setback": "1/2"}})", "D1.side",
      2, 1, "2 pieces: 1 as drawn (left), 1 mirrored (right)"},
     {"three drawers alike",
@@ -151,16 +151,17 @@ TEST(PartShapeTest, CaseSideByHand) {
         "joint": {"type": "dado", "depth": "1/4"}, "back": {"thickness": "1/4", "lap": "3/8"}},
         "drawers": [{}]})")
           .bank;
-  const PartShape shape = ShapeOf(bank, bank.parts[KindOf(bank, "case.side").parts[0]]);
+  const std::size_t side = KindOf(bank, "case.side").parts[0];
+  const PartShape shape = ShapeOf(bank.parts[side], PiecesOf(bank, side)[0]);
   EXPECT_EQ(shape.right, L("22"));
   EXPECT_EQ(shape.up, L("24"));
   ASSERT_EQ(shape.bands.size(), 3U);
-  EXPECT_FALSE(shape.bands[0].upright);
+  EXPECT_FALSE(shape.bands[0].IsUpright());
   EXPECT_EQ(shape.bands[0].low, L("2"));
   EXPECT_EQ(shape.bands[0].high, L("2 3/4"));
   EXPECT_EQ(shape.bands[1].low, L("23 1/4"));
   EXPECT_EQ(shape.bands[1].high, L("24"));
-  EXPECT_TRUE(shape.bands[2].upright);
+  EXPECT_TRUE(shape.bands[2].IsUpright());
   EXPECT_EQ(shape.bands[2].low, L("21 3/4"));
   EXPECT_EQ(shape.bands[2].high, L("22"));
   EXPECT_EQ(shape.bands[2].depth, L("3/8"));
@@ -197,7 +198,7 @@ TEST(SeatsTest, CaseSideByHand) {
   const PartKind kind = KindOf(bank, "case.side");
   EXPECT_EQ(kind.mirrored, 1);
   EXPECT_EQ(PartKindSeats(bank, kind),
-            (std::vector<std::string>{"Dados for H1, H2", "None of these in the right side"}));
+            (std::vector<std::string>{"Dadoes for H1, H2", "Left side only"}));
 }
 
 // The partition takes the same dividers on its left face, 1/4 in further up for its own tenon; the

@@ -71,7 +71,7 @@ std::vector<Listed> CutListOf(const Solved& solved) {
 // The words of every view: its title and what stands below it, scale and the like left out.
 std::set<std::string> DrawnNames(const Bank& bank) {
   DrawOptions options;
-  options.views = {"parts"};
+  options.views = {ViewKind::kParts};
   const Drawings drawings = DrawBank(bank, options, DrawingFontMetrics());
   EXPECT_EQ(drawings.fault, "");
   std::set<std::string> names;
@@ -152,7 +152,7 @@ bool CanBeSolved(const std::string& text) {
 std::vector<std::string> WholeCases() {
   std::vector<std::string> all;
   int count = 0;
-  for (const char* joint : {"butt", "dado", "rabbet", "groove"}) {
+  for (const char* joint : {"butt", "dado", "rabbet", "tongue-and-dado"}) {
     for (const char* back : {"rabbet", "groove", "applied", "none"}) {
       for (const bool frame : {false, true}) {
         for (const bool web : {false, true}) {

@@ -4,13 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/plan/plan_faces.h"
 #include "draw/plan_cases.h"
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
+#include "draw/views.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {

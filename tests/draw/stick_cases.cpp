@@ -6,24 +6,13 @@
 #include <set>
 #include <tuple>
 
-#include "draw/bank/dimension_paths.h"
-#include "sheet/layout_faults.h"
+#include "support/layout_faults.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/length_text.h"
 #include "tillwright/render.h"
 
 namespace tillwright::testing {
 namespace {
-
-std::optional<Length> TermOf(const Bank& bank, std::string term) {
-  if (term == "0") return Length();
-  const bool half = term.ends_with(" / 2");
-  if (half) term.resize(term.size() - 4);
-  std::optional<Length> value = term[0] >= '0' && term[0] <= '9'
-                                    ? ParseLength(term, Unit::kMillimeter).value
-                                    : DimensionValue(bank, term);
-  if (value && half) value = HalfBelow(*value);
-  return value;
-}
 
 // Pieces of one strip, in order, by stick, lane and part.
 using Strips = std::map<std::tuple<std::size_t, StickLane, int>, std::vector<const StickPiece*>>;
@@ -91,21 +80,6 @@ void ExpectEveryMark(const StickSheets& sheets) {
 }
 
 }  // namespace
-
-std::optional<Length> SumOf(const Bank& bank, const std::string& sum) {
-  Length total;
-  bool minus = false;
-  for (std::size_t at = 0; at < sum.size();) {
-    const std::size_t plus = std::min(sum.find(" + ", at), sum.find(" - ", at));
-    const std::size_t end = std::min(plus, sum.size());
-    const std::optional<Length> value = TermOf(bank, sum.substr(at, end - at));
-    if (!value) return std::nullopt;
-    total += minus ? -*value : *value;
-    minus = plus != std::string::npos && sum[plus + 1] == '-';
-    at = end + 3;
-  }
-  return total;
-}
 
 void ExpectGoodSticks(const std::string& name, const Bank& bank, const StickOptions& options) {
   SCOPED_TRACE(name);

@@ -10,9 +10,6 @@
 
 namespace tillwright::testing {
 
-// The value of a mark's sum, "case.floor + D1.box.y - 37 mm"; empty when a term is no dimension.
-std::optional<Length> SumOf(const Bank& bank, const std::string& sum);
-
 // Curated, hard and random banks' sticks, with the options, must have pages without faults, every
 // mark named once on a piece that covers it, and pieces that follow on each other.
 void ExpectGoodSticks(const std::string& name, const Bank& bank, const StickOptions& options);

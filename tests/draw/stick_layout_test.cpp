@@ -3,6 +3,7 @@
 
 #include "draw/stick_cases.h"
 #include "draw/view_cases.h"
+#include "support/every.h"
 #include "support/files.h"
 #include "support/specs.h"
 #include "tillwright/render.h"
@@ -16,11 +17,13 @@ TEST(StickLayoutTest, CuratedSpecs) {
 
 TEST(StickLayoutTest, CuratedSpecsOnEveryPaper) {
   for (const BankCase& c : CuratedBanks()) {
-    for (const std::string_view paper : StickPaperNames()) {
-      StickOptions options;
+    StickOptions options;
+    for (const Paper paper : Every<Paper>()) {
       options.paper = paper;
-      ExpectGoodSticks(c.name + " on " + options.paper, c.bank, options);
+      ExpectGoodSticks(c.name + " on " + std::string(Word(paper)), c.bank, options);
     }
+    options.roll = true;
+    ExpectGoodSticks(c.name + " on a roll", c.bank, options);
   }
 }
 
@@ -49,7 +52,7 @@ TEST(StickLayoutTest, CuratedSpecsInEveryStyle) {
 TEST(StickLayoutTest, HardCases) {
   for (const BankCase& c : HardBanks()) {
     StickOptions options;
-    if (c.name == "hall") options.paper = "roll";
+    if (c.name == "hall") options.roll = true;
     ExpectGoodSticks(c.name, c.bank, options);
   }
 }
@@ -67,7 +70,8 @@ TEST(StickLayoutTest, TwoHundredRandomSpecs) {
 
 StickOptions RandomOptions(Random& random) {
   StickOptions options;
-  options.paper = random.Pick<std::string>({"", "A4", "A3", "Letter", "Tabloid", "roll"});
+  options.roll = random.Chance(15);
+  if (random.Chance(80)) options.paper = random.Pick<Paper>(Every<Paper>());
   if (random.Chance(50)) options.roll_width = random.Int(160, 700);
   if (random.Chance(50)) options.max_length = random.Int(300, 5080);
   options.margin = random.Int(0, 25);
@@ -95,7 +99,7 @@ TEST(StickLayoutTest, RandomOptionsOnRandomSpecs) {
 
 TEST(StickLayoutTest, APaperThatIsTooSmallIsAFault) {
   StickOptions options;
-  options.paper = "roll";
+  options.roll = true;
   options.roll_width = 80;
   options.margin = 20;
   EXPECT_NE(DrawSticks(CuratedBanks().front().bank, options, DrawingFontMetrics()).fault, "");

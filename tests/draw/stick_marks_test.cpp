@@ -8,6 +8,7 @@
 #include "draw/view_cases.h"
 #include "support/files.h"
 #include "support/specs.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 namespace {
@@ -17,7 +18,7 @@ void ExpectTrueSums(const BankCase& c, const StickOptions& options) {
     for (const StickMark& mark : stick.marks) {
       EXPECT_EQ(mark.sums.size(), std::max<std::size_t>(1, mark.ids.size())) << mark.Name();
       for (const std::string& sum : mark.sums) {
-        EXPECT_EQ(SumOf(c.bank, sum), mark.at)
+        EXPECT_EQ(DimensionValue(c.bank, sum), mark.at)
             << c.name << ", " << stick.title << ", " << mark.Name() << " = " << sum;
       }
     }
@@ -131,10 +132,13 @@ class Bench {
     Expect(kDepth, kBox, box.z + b.end - b.groove, id_, "groove front");
     const Length rear = box.z + b.end + box.inside_depth;
     if (!b.open_back) Expect(kDepth, kBox, rear + b.groove, id_, "groove rear");
-    const Length left = x + b.side - b.groove + b.play;
+    // In the middle of the box, but under an open back flush with it.
+    const Length left = x + HalfBelow(box.width) - HalfBelow(box.panel_width);
     Expect(kWidth, kBox, left, id_, "bottom left");
     Expect(kWidth, kBox, left + box.panel_width, id_, "bottom right");
-    const Length front = box.z + b.end - b.groove + b.play;
+    const Length middle = box.z + b.end + HalfBelow(box.inside_depth);
+    const Length front =
+        b.open_back ? rear + b.end - box.panel_depth : middle - HalfBelow(box.panel_depth);
     Expect(kDepth, kBox, front, id_, "bottom front");
     Expect(kDepth, kBox, front + box.panel_depth, id_, "bottom rear");
   }
@@ -217,8 +221,7 @@ class Bench {
       const Length low = c.raise + c.back_play;
       Expect(kHeight, kCase, low, "", "case back bottom");
       Expect(kHeight, kCase, low + c.panel_height, "", "case back top");
-      const Length in = c.back == BackFit::kRabbet ? c.back_lap : c.back_depth;
-      const Length left = c.side - in + c.back_play;
+      const Length left = c.side + HalfBelow(c.inside_width) - HalfBelow(c.panel_width);
       Expect(kWidth, kCase, left, "", "case back left");
       Expect(kWidth, kCase, left + c.panel_width, "", "case back right");
     }

@@ -148,7 +148,7 @@ TEST(StickPaperTest, EveryMarkIsInItsPlaceOnRollsAndTurned) {
   TILLWRIGHT_NEEDS_TOOL("qpdf");
   for (const BankCase& c : CuratedBanks()) {
     StickOptions options;
-    options.paper = "roll";
+    options.roll = true;
     options.mirror = true;
     ExpectTrueOnPaper(c, options);
     options.roll_width = 101.6;
@@ -291,7 +291,7 @@ class Assembly {
   const std::vector<DrawnPage>& pages_;
 };
 
-void ExpectUnbroken(const std::string& units, double graduation, const std::string& paper) {
+void ExpectUnbroken(const std::string& units, double graduation, Paper paper) {
   const Bank bank = MustSolve(R"({"units": ")" + units + R"(", "opening": {"width": "500 mm",
       "height": "2540 mm", "depth": "500 mm"}, "drawers": [{}, {}, {}, {}, {}, {}, {}, {}, {}]})")
                         .bank;
@@ -319,9 +319,9 @@ void ExpectUnbroken(const std::string& units, double graduation, const std::stri
 
 TEST(StickPaperTest, TilesLaidTogetherAreOneStrip) {
   TILLWRIGHT_NEEDS_TOOL("qpdf");
-  ExpectUnbroken("in", 25.4 / 8, "Letter");
-  ExpectUnbroken("mm", 1, "A4");
-  ExpectUnbroken("mm", 1, "A3");
+  ExpectUnbroken("in", 25.4 / 8, Paper::kLetter);
+  ExpectUnbroken("mm", 1, Paper::kA4);
+  ExpectUnbroken("mm", 1, Paper::kA3);
 }
 
 TEST(StickPaperTest, JointsFallOnWholeInchesOrFiftyMillimeters) {
@@ -407,7 +407,7 @@ TEST(StickPaperTest, ARollPastThePdfLimitIsSplit) {
       "depth": 500}, "drawers": [{}, {}]})")
                         .bank;
   StickOptions options;
-  options.paper = "roll";
+  options.roll = true;
   options.templates = false;
   const StickSheets sheets = DrawSticks(bank, options, DrawingFontMetrics());
   ASSERT_EQ(sheets.fault, "");

@@ -10,9 +10,10 @@
 #include "draw/stock/layout_panels.h"
 #include "draw/stock/stock_labels.h"
 #include "draw/stock/stock_names.h"
-#include "sheet/layout_faults.h"
 #include "stock/layout_runs.h"
+#include "support/every.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
 #include "support/specs.h"
 #include "tillwright/length_text.h"
 #include "tillwright/render.h"
@@ -139,8 +140,8 @@ void ExpectLettering(const Sheet& sheet) {
   }
 }
 
-void ExpectGoodSheets(const StockCase& stock, const std::string& paper) {
-  SCOPED_TRACE(stock.name + " on " + paper);
+void ExpectGoodSheets(const StockCase& stock, Paper paper) {
+  SCOPED_TRACE(stock.name + " on " + std::string(Word(paper)));
   DrawOptions options;
   options.paper = paper;
   const Drawings drawings = DrawStock(stock.plan, options, DrawingFontMetrics());
@@ -155,16 +156,16 @@ void ExpectGoodSheets(const StockCase& stock, const std::string& paper) {
 TEST(StockDrawing, HasNoLayoutFaultsAndNoSmallLettering) {
   ASSERT_GE(CuratedStock().size(), 5U);
   for (const StockCase& stock : CuratedStock()) {
-    for (const std::string_view paper : PaperNames()) ExpectGoodSheets(stock, std::string(paper));
+    for (const Paper paper : Every<Paper>()) ExpectGoodSheets(stock, paper);
   }
 }
 
 // Each job on another paper, which the seed chooses: all jobs on all of them would take minutes.
 TEST(StockDrawing, HasNoLayoutFaultsWhateverTheJob) {
-  const auto papers = PaperNames();
+  const auto papers = Every<Paper>();
   std::size_t at = TestSeed();
   for (const StockCase& stock : RandomStock(2)) {
-    ExpectGoodSheets(stock, std::string(papers[at++ % papers.size()]));
+    ExpectGoodSheets(stock, papers[at++ % papers.size()]);
   }
 }
 

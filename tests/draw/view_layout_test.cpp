@@ -3,11 +3,12 @@
 
 #include <set>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/view_cases.h"
 #include "draw/view_numbers.h"
-#include "sheet/layout_faults.h"
+#include "support/every.h"
 #include "support/files.h"
+#include "support/layout_faults.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
 #include "tillwright/words.h"
@@ -86,7 +87,7 @@ TEST(ViewLayoutTest, CuratedSpecs) {
 
 TEST(ViewLayoutTest, CuratedSpecsOnEveryPaper) {
   for (const BankCase& c : CuratedBanks()) {
-    for (const std::string_view paper : PaperNames()) {
+    for (const Paper paper : Every<Paper>()) {
       DrawOptions options;
       options.paper = paper;
       options.date = "2026-03-14";
@@ -135,7 +136,7 @@ TEST(ViewLayoutTest, FindsWrongNumbers) {
 // Numbers without a path stand only where they are no sizes: titles, scale bars, names.
 TEST(ViewLayoutTest, NumbersWithoutPathAreNoSizes) {
   DrawOptions options;
-  options.views = {"front", "side"};
+  options.views = {ViewKind::kFront, ViewKind::kSide};
   for (const BankCase& c : CuratedBanks()) {
     for (const Sheet& sheet : DrawBank(c.bank, options, DrawingFontMetrics()).views) {
       ForEachLabel(sheet, [&](const SheetGroup& group, const Label& label) {

@@ -1,6 +1,6 @@
 #include "draw/view_numbers.h"
 
-#include "draw/bank/dimension_paths.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 namespace {

@@ -7,6 +7,7 @@
 #include "draw/section/side_plane.h"
 #include "draw/view_cases.h"
 #include "sheet/sheet_packer.h"
+#include "support/every.h"
 #include "support/specs.h"
 #include "tillwright/draw.h"
 #include "tillwright/render.h"
@@ -71,7 +72,7 @@ TEST(SheetsTest, EveryViewIsOnOneSheet) {
 TEST(SheetsTest, ElevationAndSectionShareSheetScaleAndHeights) {
   const Bank bank = MustSolve(kPedestal).bank;
   DrawOptions options;
-  options.views = {"front", "side"};
+  options.views = {ViewKind::kFront, ViewKind::kSide};
   const Drawings drawings = Draw(bank, options);
   const Sheet& sheet = drawings.sheets.front();
   const auto box = [&](const std::string& id) {
@@ -102,29 +103,29 @@ TEST(SheetsTest, PaperFollowsUnitsAndOptions) {
   EXPECT_EQ(size(Draw(inch, {}).sheets.front()), (std::pair{8.5 * 25.4, 11 * 25.4}));
   EXPECT_EQ(size(Draw(metric, {}).sheets.front()), (std::pair{210.0, 297.0}));
   DrawOptions options;
-  options.paper = "A3";
+  options.paper = Paper::kA3;
   EXPECT_EQ(size(Draw(inch, options).sheets.front()), (std::pair{297.0, 420.0}));
-  options.paper = "Tabloid";
+  options.paper = Paper::kTabloid;
   EXPECT_EQ(size(Draw(metric, options).sheets.front()), (std::pair{11 * 25.4, 17 * 25.4}));
 }
 
 TEST(SheetsTest, ViewsArePicked) {
   const Bank bank = MustSolve(kPedestal).bank;
   DrawOptions options;
-  options.views = {"side"};
+  options.views = {ViewKind::kSide};
   EXPECT_EQ(NamesOf(Draw(bank, options).views), std::vector<std::string>{"side"});
-  options.views = {"plan"};
+  options.views = {ViewKind::kPlan};
   EXPECT_EQ(NamesOf(Draw(bank, options).views), std::vector<std::string>{"plan"});
-  for (const std::string_view name : ViewNames()) {
-    options.views = {std::string(name)};
-    EXPECT_FALSE(Draw(bank, options).views.empty()) << name;
+  for (const ViewKind kind : Every<ViewKind>()) {
+    options.views = {kind};
+    EXPECT_FALSE(Draw(bank, options).views.empty()) << Word(kind);
   }
 }
 
 TEST(SheetsTest, ScaleIsTakenOrRefused) {
   const Bank bank = MustSolve(kPedestal).bank;
   DrawOptions options;
-  options.views = {"front", "side"};
+  options.views = {ViewKind::kFront, ViewKind::kSide};
   options.scale = "1:10";
   EXPECT_TRUE(HasText(Draw(bank, options).views.front(), "SCALE 1:10"));
   options.scale = "1:1";

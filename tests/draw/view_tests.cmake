@@ -6,5 +6,4 @@ tillwright_add_tests(tillwright_view_tests
     ${CMAKE_CURRENT_LIST_DIR}/view_cases.cpp
     ${CMAKE_CURRENT_LIST_DIR}/view_layout_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/view_numbers.cpp
-    ${CMAKE_CURRENT_LIST_DIR}/view_paths_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/view_sheets_test.cpp)

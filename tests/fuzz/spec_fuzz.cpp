@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tillwright/check.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/gap_check.h"
 #include "tillwright/read.h"
 #include "tillwright/solve.h"
@@ -60,10 +61,10 @@ void Solved(const Spec& spec, const std::string& text) {
   Demand(json == tillwright::ResultJson(traced.value(), findings));
   DemandPlain(tillwright::ResultTables(bank.value(), findings, {}));
   GapsChecked(spec, bank.value(), text);
-  const std::vector<std::string> paths = trace.Paths();
+  const std::vector<std::string> paths = tillwright::DimensionPaths(traced.value());
   for (std::size_t i = 0; i < paths.size(); i += paths.size() / 20 + 1) {
     const std::string why =
-        tillwright::WhyText(trace, paths[i], spec.units.value, "spec", text);
+        tillwright::WhyText(traced.value(), trace, paths[i], "spec", text);
     Demand(!why.empty());
     DemandPlain(why);
   }

@@ -177,7 +177,7 @@ const Refused kRefused[] = {
     {"3/x", kSyntax, "x", "a denominator should follow"},
     {"3/-4", kSyntax, "-4", "a denominator should follow"},
     {"3/4/5", kSyntax, "/5", "unexpected"},
-    {"1.5/2", kSyntax, "/2", "a decimal cannot stand in a fraction"},
+    {"1.5/2", kSyntax, "/2", "a decimal cannot be used in a fraction"},
     {"1 1.5/2", kSyntax, "1", "a fraction like 3/8 should follow"},
     {"15 - 3/8", kSyntax, "- 3/8", "unexpected"},  // a difference?
     {"15 -3/8", kSyntax, "-3/8", "unexpected"},
@@ -192,17 +192,17 @@ const Refused kRefused[] = {
     {"1234567890123456789", kSyntax, "1234567890123456789", "too many digits"},
     {"15 3/8 in\x01", kSyntax, "\x01", "unexpected"},
     // Not a whole count of picometers.
-    {"1/3", kInexact, "1/3", "cannot be held exactly"},
-    {"2 \u2153", kInexact, "2 \u2153", "cannot be held exactly"},
-    {"1/1024", kInexact, "1/1024", "cannot be held exactly"},
-    {"0.000000001", kInexact, "0.000000001", "cannot be held exactly"},  // of an inch
-    {"1/7 mm", kInexact, "1/7 mm", "cannot be held exactly"},
+    {"1/3", kInexact, "1/3", "cannot be represented exactly"},
+    {"2 \u2153", kInexact, "2 \u2153", "cannot be represented exactly"},
+    {"1/1024", kInexact, "1/1024", "cannot be represented exactly"},
+    {"0.000000001", kInexact, "0.000000001", "cannot be represented exactly"},  // of an inch
+    {"1/7 mm", kInexact, "1/7 mm", "cannot be represented exactly"},
     // Past 100 m.
-    {"100.000000001 m", kRange, "100.000000001 m", "past the limit of 100 m"},
-    {"-100.1 m", kRange, "-100.1 m", "past the limit of 100 m"},
-    {"3937 1/2", kRange, "3937 1/2", "past the limit of 100 m"},
-    {"1000001 mm", kRange, "1000001", "past the limit of 100 m"},
-    {"999999999999999999", kRange, "999999999999999999", "past the limit of 100 m"},
+    {"100.000000001 m", kRange, "100.000000001 m", "over the limit of 100 m"},
+    {"-100.1 m", kRange, "-100.1 m", "over the limit of 100 m"},
+    {"3937 1/2", kRange, "3937 1/2", "over the limit of 100 m"},
+    {"1000001 mm", kRange, "1000001", "over the limit of 100 m"},
+    {"999999999999999999", kRange, "999999999999999999", "over the limit of 100 m"},
 };
 
 TEST(LengthText, RefusesTheRestAndSaysWhere) {
@@ -222,22 +222,23 @@ TEST(LengthText, RefusesTheRestAndSaysWhere) {
 }
 
 TEST(LengthText, ALengthThatIsNotExactNamesTheNearestThatAre) {
-  EXPECT_EQ(ParseLength("1/3", kIn).fault.hint, "the nearest that can are 21/64 in and 11/32 in");
+  EXPECT_EQ(ParseLength("1/3", kIn).fault.hint,
+            "the nearest that can be are 21/64 in and 11/32 in");
   EXPECT_EQ(ParseLength("-1/3", kIn).fault.hint,
-            "the nearest that can are -11/32 in and -21/64 in");
+            "the nearest that can be are -11/32 in and -21/64 in");
   EXPECT_EQ(ParseLength("1/3", kMm).fault.hint,
-            "the nearest that can are 0.333333333 mm and 0.333333334 mm");
+            "the nearest that can be are 0.333333333 mm and 0.333333334 mm");
   // In the unit that was typed, not in the spec's.
   EXPECT_EQ(ParseLength("1/3 mm", kIn).fault.hint,
-            "the nearest that can are 0.333333333 mm and 0.333333334 mm");
+            "the nearest that can be are 0.333333333 mm and 0.333333334 mm");
   EXPECT_EQ(ParseLength("1/3 in", kMm).fault.hint,
-            "the nearest that can are 21/64 in and 11/32 in");
+            "the nearest that can be are 21/64 in and 11/32 in");
 }
 
-TEST(LengthText, SixtyFourthsComeBackOverTwoHundredInches) {
+TEST(LengthText, FractionsComeBackOverTwoHundredInches) {
   int seen = 0;
-  for (std::int64_t n = -100 * 64; n <= 100 * 64; ++n) {
-    const Length length = Length::Inches(n, 64);
+  for (std::int64_t n = -100 * 512; n <= 100 * 512; ++n) {
+    const Length length = Length::Inches(n, 512);
     const std::string text = FormatInches(length);
     ASSERT_EQ(text.find("\u2248"), std::string::npos) << text;
     const ParsedLength parsed = ParseLength(text, kIn);
@@ -247,7 +248,7 @@ TEST(LengthText, SixtyFourthsComeBackOverTwoHundredInches) {
     ASSERT_EQ(*ParseLength(with_unit, kMm).value, length) << with_unit;
     ++seen;
   }
-  EXPECT_EQ(seen, 12'801);
+  EXPECT_EQ(seen, 102'401);
 }
 
 TEST(LengthText, EveryPicometerCountComesBackFromMillimeters) {
@@ -283,13 +284,19 @@ TEST(LengthText, ShowsInchesAsFractionsAndMillimetersExactly) {
            Shown{-19'050'000'000, "-3/4", "-19.05"},
            Shown{25'400'000'000, "1", "25.4"},
            Shown{396'875'000, "1/64", "0.396875"},
-           Shown{1'000'000'000'000, "\u2248 39 3/8", "1000"},
-           Shown{198'437'500, "\u2248 1/64", "0.1984375"},  // 1/128: half a 64th goes up
-           Shown{198'437'499, "\u2248 0", "0.198437499"},
+           Shown{1'000'000'000'000, "\u2248 39.3701", "1000"},  // 39.37007…; 39 3/8 is 0.005 off
+           Shown{100'000'000'000, "\u2248 3 15/16", "100"},     // 3.93700…; 3 15/16 is 3.9375
+           Shown{198'437'500, "1/128", "0.1984375"},
+           Shown{198'437'499, "\u2248 0.0078", "0.198437499"},  // 1/128 = 0.0078125
            Shown{-1, "\u2248 0", "-0.000000001"},
-           Shown{-198'437'500, "\u2248 -1/64", "-0.1984375"},
+           Shown{-198'437'500, "-1/128", "-0.1984375"},
+           Shown{99'218'750, "1/256", "0.09921875"},
+           Shown{49'609'375, "1/512", "0.049609375"},
+           Shown{25'449'609'375, "1 1/512", "25.449609375"},
+           Shown{300'000'000, "\u2248 0.0118", "0.3"},  // a playing card; 1/64 is 0.0156
+           Shown{-2'000'000'000, "\u2248 -5/64", "-2"},  // 0.07874; 5/64 is 0.07813
            Shown{25'399'999'999, "\u2248 1", "25.399999999"},
-           Shown{100'000'000'000'000, "\u2248 3937 1/64", "100000"},
+           Shown{100'000'000'000'000, "\u2248 3937.0079", "100000"},
            Shown{9'223'372'036'854'775'807, nullptr, "9223372036.854775807"},
        }) {
     const Length length = Length::Picometers(row.pm);
@@ -307,8 +314,11 @@ TEST(LengthText, ShowsInchesAsFractionsAndMillimetersExactly) {
 TEST(LengthText, MarksALengthAsRoundedExactlyWhenItIs) {
   for (std::int64_t n = 0; n < 512; ++n) {
     const InchParts parts = ToInchParts(Length::Inches(n, 512));
-    EXPECT_EQ(parts.exact, n % 8 == 0) << n;
-    const std::int64_t shown = parts.whole * 64 + parts.numerator * (64 / parts.denominator);
+    EXPECT_TRUE(parts.exact) << n;
+    EXPECT_EQ(parts.whole * 512 + parts.numerator * (512 / parts.denominator), n);
+    const InchParts beside = ToInchParts(Length::Inches(n, 512) + Length::Picometers(1));
+    EXPECT_FALSE(beside.exact) << n;
+    const std::int64_t shown = beside.whole * 64 + beside.numerator * (64 / beside.denominator);
     EXPECT_EQ(shown, (n + 4) / 8) << n << ": the nearest 64th";
   }
 }

@@ -229,21 +229,21 @@ TEST(Nest, SaysInWhichWayALayoutCannotBeBettered) {
               .stock = {{.label = "s", .along = Mm(250), .across = Mm(100)}}};
   NestPlan plan{.layouts = {{}, {}}, .missing = {0}, .bound = 2, .proven = true};
   EXPECT_EQ(NestWords(job, plan, "sheet"),
-            "2 sheets; no layout cut edge to edge can do with fewer (proved)");
+            "2 sheets; no layout with edge-to-edge cuts can use fewer (proved)");
   plan.proven = false;
   plan.bound = 1;
-  EXPECT_EQ(NestWords(job, plan, "board"), "2 boards; may be improvable, bound 1");
+  EXPECT_EQ(NestWords(job, plan, "board"), "2 boards; may be improvable; lower limit 1");
   job.stock.push_back(job.stock[0]);
   plan.bound = 2;
   plan.percent_bound = 91;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
-            "2 sheets; may be improvable, bound 91 % of the area these take");
+            "2 sheets; may be improvable; lower limit 91 % of the area these take");
   plan.proven = true;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
-            "2 sheets; no layout cut edge to edge can do with less (proved)");
+            "2 sheets; no layout with edge-to-edge cuts can use less (proved)");
   job.stock[1].price = 100;
   EXPECT_EQ(NestWords(job, plan, "sheet"),
-            "2 sheets; no layout cut edge to edge can cost less (proved)");
+            "2 sheets; no layout with edge-to-edge cuts can cost less (proved)");
 }
 
 // A sheet of 100 takes one part of 60, and so does the offcut that is there: three of four parts

@@ -117,7 +117,7 @@ TEST(NestRuns, WhatIsSpareIsLeftOver) {
 TEST(NestRuns, TheWordsSayWhatWasKept) {
   NestJob job = FiveFronts(false);
   EXPECT_EQ(NestWords(job, Nest(job), "sheet"),
-            "1 sheet; no layout cut edge to edge that keeps the runs whole can do with fewer "
+            "1 sheet; no layout with edge-to-edge cuts that keeps the runs whole can use fewer "
             "(proved)");
 }
 

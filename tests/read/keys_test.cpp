@@ -130,5 +130,17 @@ TEST(Nearest, AllowsAThirdOfTheWordInEdits) {
   EXPECT_EQ(Nearest(std::string(1000, 'a'), kWords), "");
 }
 
+// Words that were used before, or are elsewhere, far from ours in letters.
+TEST(Nearest, AnswersAnOtherWordWithOurs) {
+  constexpr std::string_view kWords[] = {"rabbet", "tongue-and-dado", "defects",
+                                         "D1.box_front.length", "D1.box_back.width"};
+  EXPECT_EQ(Nearest("groove", kWords), "tongue-and-dado");
+  EXPECT_EQ(Nearest("flaws", kWords), "defects");
+  EXPECT_EQ(Nearest("D1.front_end.length", kWords), "D1.box_front.length");
+  EXPECT_EQ(Nearest("D1.back_end.width", kWords), "D1.box_back.width");
+  constexpr std::string_view kFits[] = {"applied", "gap"};
+  EXPECT_EQ(Nearest("groove", kFits), "") << "only where our word is one of the choices";
+}
+
 }  // namespace
 }  // namespace tillwright

@@ -26,6 +26,7 @@ class Graduate:
     step: int = None
     first: int = None
     ratio: Fraction = None
+    alike: bool = False
 
 
 def apportion(length, increment, sizes, graduate):
@@ -38,6 +39,11 @@ def apportion(length, increment, sizes, graduate):
     total = floor_to(shared, increment)
     if total <= 0:
         raise Refused(f"nothing is left to share: too long by {-shared} pm")
+    if graduate.alike:
+        each = floor_to(total // len(free), increment)
+        if each <= 0:
+            raise Refused("a size of zero")
+        return [each if i in free else made for i, made in enumerate(result)], shared - each * len(free)
     cuts = share_increments(total, increment, [sizes[i] for i in free], graduate, free)
     for i, cut in zip(free, cuts):
         result[i] = cut

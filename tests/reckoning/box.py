@@ -79,11 +79,16 @@ def panel_size(s, inside_width, inside_depth, width, depth, q):
     return across, floor_to(inside_depth + wider, q)
 
 
-def solve_box(s, cell, opening_depth, inset, q):
+def solve_box(s, cell, opening_depth, inset, q, alike):
+    """`alike` holds the 'ends' or the 'height' that boxes made alike all take."""
     length = slide_length(s, opening_depth, inset, q)
     depth = s.depth if s.depth is not None else length
     width, ends = widths(s, cell.size["x"], q)
+    beside = width - ends
+    ends = min(ends, alike.get("ends", ends))
+    width = ends + beside
     height = box_height(s, cell.size["y"], q)
+    height = min(height, alike.get("height", height))
     inside_width = width - 2 * s.side
     inside_depth = depth - 2 * s.end - s.setback
     up = s.up if s.fit == "groove" else 0

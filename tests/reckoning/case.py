@@ -7,9 +7,10 @@ from settings import default_length
 from spec_text import Keys, check_length
 
 EDGES = ("top", "bottom", "left", "right")
-CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material")
-CASE_JOINTS = ("butt", "dado", "rabbet", "groove")
+CASE_KEYS = ("width", "height", "depth", "side", "bottom", "top", "raise", "joint", "back", "material", "web_frame")
+CASE_JOINTS = ("butt", "dado", "rabbet", "tongue-and-dado")
 JOINT_KEYS = ("type", "depth", "tongue", "fixing")
+WEB_KEYS = ("rail", "runner", "tenon", "free", "rails", "material", "front")
 BACK_KEYS = ("thickness", "fit", "lap", "inset", "depth", "play", "material")
 BACK_ONLY = {"lap": ("rabbet",), "inset": ("groove",), "depth": ("groove",), "play": ("rabbet", "groove")}
 
@@ -42,8 +43,10 @@ class Case:
     raised: int
     joint_reach: int  # how far a member runs into each side: r, or 0 when butted
     joint: str
-    tongue: int  # of a groove joint as typed; None: a third of the thinnest member
+    tongue: int  # of a tongue-and-dado joint as typed; None: a third of the thinnest member
     back: Back
+    material: str = ""
+    web: dict = None  # of web frames: rail, runner, tenon, free (None: by the season), rails, front
     opening: Opening = None
 
     def thickness_at(self, edge):
@@ -85,6 +88,8 @@ def read_case(keys, increment):
         joint=joint_keys.choice("type", CASE_JOINTS, "butt"),
         tongue=joint_keys.length("tongue"),
         back=read_back(keys, side),
+        material=keys.text("material") or "",
+        web=read_web_frame(keys) if "web_frame" in keys else None,
     )
     case.opening = Opening(
         positive(width - 2 * side, "the opening's width"),
@@ -92,6 +97,22 @@ def read_case(keys, increment):
         positive(depth - back_allowance(case.back), "the opening's depth"),
     )
     return case
+
+
+def read_web_frame(case_keys):
+    keys = case_keys.child("web_frame", WEB_KEYS)
+    rail = keys.length("rail", default_length(keys.unit, 5 / 2, 60))
+    rails = keys.choice("rails", ("front", "both"))
+    if rails and any(key in keys for key in ("runner", "tenon", "free")):
+        raise Refused(f"{keys.path}: open rails have no runners")
+    return {
+        "rail": rail,
+        "runner": keys.length("runner", rail),
+        "tenon": keys.length("tenon", default_length(keys.unit, 3 / 8, 10)),
+        "free": keys.length("free", zero=True),
+        "rails": rails,
+        "front": keys.text("front"),
+    }
 
 
 def read_joint_reach(keys, side, increment):
@@ -102,13 +123,13 @@ def read_joint_reach(keys, side, increment):
         if "depth" in keys:
             raise Refused("a butt joint has no depth")
         depth = 0
-    if "tongue" in keys and joint != "groove":
+    if "tongue" in keys and joint != "tongue-and-dado":
         raise Refused(f"a {joint} joint has no tongue")
     return depth
 
 
 def tongue_of(case, members, increment, units):
-    """Thickness of a groove joint's tongues, `members` being what is let in besides bottom and top."""
+    """Thickness of a tongue-and-dado joint's tongues, `members` being what is let in besides bottom and top."""
     thinnest = min([case.bottom] + ([case.top] if case.top else []) + members)
     least = min(default_length(units, 1 / 8, 3), thinnest // 2)
     tongue = max(floor_to(thinnest // 3, increment), least) if case.tongue is None else case.tongue
@@ -156,21 +177,26 @@ def back_panel(case, increment):
     return floor_to(width, increment), floor_to(height, increment)
 
 
-def read_overlay(fronts, case):
-    """Overlay of each edge, from one length for all or an object of edges."""
+def under_worktop(case):
+    """Whether a worktop closes the case, so that the fronts have a gap over them, not an edge."""
+    return case is not None and case.top == 0
+
+
+def read_overlay(fronts, case, gap):
+    """Overlay of each edge, from one length for all or an object of edges; `gap` lies between fronts."""
     default = default_length(fronts.unit, 5 / 8, 16)
-    topless = case is not None and case.top == 0
+    topless = under_worktop(case)
     value = fronts.value.get("overlay", {})
     if is_edge_object(value):
         keys = Keys(value, f"{fronts.path}/overlay", fronts.unit, EDGES)
-        unset = {edge: 0 if topless and edge == "top" else default for edge in EDGES}
+        unset = {edge: -gap if topless and edge == "top" else default for edge in EDGES}
         return {
             edge: read_overlay_edge(keys.value[edge], edge, case, fronts) if edge in keys else unset[edge]
             for edge in EDGES
         }
     every = {edge: read_overlay_edge(value, edge, case, fronts) for edge in EDGES}
     if topless and isinstance(value, str) and value != "flush":
-        every["top"] = 0  # no case edge is there to cover
+        every["top"] = -gap  # a length for the case's edges, and there is none
     return every
 
 

@@ -91,6 +91,9 @@ def flat(result):
         put(figures, f"gap {item.get('axis')} {item.get('from')} > {item.get('to')}", item.get("size_mm"))
     for item in result.get("overlaps") or []:
         put(figures, f"overlap {item.get('drawer')} {item.get('edge')}", item.get("size_mm"))
+    for item in result.get("checks") or []:
+        if item.get("code") in ("gap", "bare"):
+            put(figures, f"check {item['code']} {item.get('subject')}", item.get("level"))
     for item in result.get("parts") or []:
         for key in ("role", "count", "length_mm", "width_mm", "thickness_mm"):
             put(figures, f"part {item.get('id')} {key}", item.get(key))

@@ -11,7 +11,7 @@ import subprocess
 import sys
 import tempfile
 
-from gaps import check_of
+from gaps import LEVELS, check_of
 from lengths import Refused
 from random_checks import random_check_spec
 from reckon import TOP_KEYS, gaps_of, overlaps_of, read_spec_file, solve
@@ -39,6 +39,11 @@ def theirs(result):
         take(found, f"overlap {overlap['drawer']} {overlap['edge']}", overlap)
     if "lean_mm" in result:
         found["lean_mm"] = result["lean_mm"]
+    for check in result["checks"]:
+        if check["code"] == "box-moves" and " to " not in check["subject"]:
+            name = f"sides of {check['subject']}"
+            found |= {f"{name} rise": check["value"], f"{name} room": check["limit"]}
+            found[f"{name} level"] = LEVELS.index(check["level"])
     for cell in result.get("measured_cells", []):
         found[f"{cell['drawer']} cell as measured"] = cell["width_mm"]
     return found

@@ -327,7 +327,7 @@ def check_of(spec, bank, gaps, overlaps):
     found = {}
     for g in gaps:
         lower, upper = lists.fronts.get(g["from"]), lists.fronts.get(g["to"])
-        parts = lists.between(lower, upper, g["axis"], g["to"].startswith("opening."))
+        parts = lists.between(lower, upper, g["axis"], g["to"].startswith("opening.") or g["to"] == "worktop")
         name = f"gap {g['axis']} {g['from']} > {g['to']}"
         found |= {f"{name} {key}": v for key, v in figures(g["size_mm"], parts, inputs, 1).items()}
     for o in overlaps:
@@ -337,7 +337,34 @@ def check_of(spec, bank, gaps, overlaps):
         parts = lists.between(*ends, axis, True)
         name = f"overlap {o['drawer']} {edge}"
         found |= {f"{name} {key}": v for key, v in figures(o["size_mm"], parts, inputs, -1).items()}
-    return found | of_the_whole(bank, inputs)
+    return found | of_the_whole(bank, inputs) | sides_of(spec, bank, inputs)
+
+
+LEVELS = ("pass", "note", "warn", "fail")
+
+
+def sides_of(spec, bank, inputs):
+    """Solid sides of boxes against the room above them (the model's section 10.5): how far they rise
+    in the humid season, the room, and the level."""
+    season = {"made": 8.0, "humid": 11.0, **(inputs.moisture or {})}
+    found = {}
+    for leaf in bank.root.leaves():
+        rate = coefficient(leaf.settings.materials[0], "flat") if leaf.kind == "drawer" else 0
+        box = bank.boxes.get(leaf.id)
+        room = leaf.clear.end("y") - box.y - box.height if rate else -1
+        if room < 0:
+            continue
+        top = box.y + box.height
+        fixed = box.y if leaf.settings.slide_type == "wood-runner" else box.line_y
+        moving = top - max(fixed, top - box.board_height)
+        rises = moving / PM_PER_MM * rate * (season["humid"] - season["made"])
+        left = room / PM_PER_MM - rises
+        jams = "fail" if "season" in spec.value else "warn"
+        enough = left >= min(inputs.least, room) / PM_PER_MM
+        level = "pass" if enough else "warn" if left > 0 else jams
+        name = f"sides of {leaf.id}"
+        found |= {f"{name} rise": rises, f"{name} room": room / PM_PER_MM, f"{name} level": LEVELS.index(level)}
+    return found
 
 
 def of_the_whole(bank, inputs):

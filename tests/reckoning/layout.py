@@ -151,15 +151,22 @@ def finish_node(kind, keys, children, size, gap):
     graduate = read_graduate(keys, len(children))
     if graduate.scheme != "equal" and any(child.size.weight is not None for child in children):
         raise Refused(f"{keys.path}: 'weight' goes with the equal scheme only")
+    if graduate.alike:
+        for child in children:
+            if child.size.exact is None and child.size != Size():
+                raise Refused(f"{keys.path}: 'alike' and sizes of its own exclude one another")
     return Node(kind, size, children, graduate, divider, keys.length("gap", gap, zero=True))
 
 
 def read_graduate(node_keys, count):
     if "graduate" not in node_keys:
         return Graduate()
-    keys = node_keys.child("graduate", ("scheme", "shares", "step", "first", "ratio"))
+    keys = node_keys.child("graduate", ("scheme", "shares", "step", "first", "ratio", "alike"))
     scheme = keys.choice("scheme", tuple(SCHEME_KEYS), "equal")
-    typed = [key for key in keys.value if key != "scheme"]
+    typed = [key for key in keys.value if key not in ("scheme", "alike")]
+    alike = keys.flag("alike") or False
+    if alike and scheme != "equal":
+        raise Refused(f"{keys.path}: alike goes with equal")
     if any(key not in SCHEME_KEYS[scheme] for key in typed):
         raise Refused(f"{keys.path}: {scheme} has no such key")
     if scheme != "equal" and len(typed) != 1:
@@ -170,6 +177,7 @@ def read_graduate(node_keys, count):
         step=keys.length("step", zero=True, negative=True),
         first=keys.length("first"),
         ratio=keys.ratio("ratio"),
+        alike=alike,
     )
 
 
@@ -233,14 +241,14 @@ def place(node, front, clear, rules, split_axes=frozenset(), grid=None):
 
 
 def front_of_leaf(region, split_axes, rules):
-    """An axis no node above splits is a split with one child: floor, then sliver."""
+    """An axis no node above splits is a split with one child: floor, then remainder."""
     front = region
     for axis in {"x", "y"} - split_axes:
         size = floor_to(region.size[axis], rules.increment)
         if size <= 0:
             raise Refused(f"nothing is left for a front along {axis}")
-        sliver = region.size[axis] - size
-        start = region.at[axis] + (half(sliver) if axis == "x" else sliver)
+        remainder = region.size[axis] - size
+        start = region.at[axis] + (half(remainder) if axis == "x" else remainder)
         front = front.with_span(axis, start, start + size)
     return front
 
@@ -289,7 +297,7 @@ def apportion_pitches(length, grid, node, sizes):
 
     pitches = [Size(more(s.exact), more(s.least), more(s.most), s.weight) for s in sizes]
     turned = Graduate(
-        graduate.scheme, graduate.shares, graduate.step, more(graduate.first), graduate.ratio
+        graduate.scheme, graduate.shares, graduate.step, more(graduate.first), graduate.ratio, graduate.alike
     )
     shares, left_over = apportion(length + gap, grid, pitches, turned)
     lengths = [share - gap for share in shares]

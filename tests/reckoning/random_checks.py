@@ -69,6 +69,8 @@ def random_check_spec(seed):
         maker.maybe(fronts, "cut", 0.5, lambda: maker.pick(("flat", "quarter")))
         maker.maybe(fronts, "held", 0.5, lambda: maker.pick(("middle", "bottom")))
         maker.maybe(fronts, "grain", 0.4, lambda: maker.pick(("horizontal", "vertical")))
+    if maker.chance(0.5):
+        deep(spec, "box", "side")["material"] = maker.pick(WOODS)
     maker.maybe(spec, "measured", 0.6, lambda: measured(maker, root, root.height, root.width))
     maker.maybe(spec, "spacers", 0.4, lambda: spacers(maker))
     return write_json(maker, shuffled(maker, spec)) + "\n"

@@ -315,7 +315,7 @@ def join(maker, kind, children):
     sizes = {along: length, across: max(getattr(child, across) for child in children)}
     node = {kind: None}
     maker.maybe(node, "divider", 0.25, lambda: "none" if maker.chance(0.4) else maker.say(maker.size(6, 25)))
-    maker.maybe(node, "gap", 0.2, lambda: maker.say(maker.size(0.5, 8)))
+    maker.maybe(node, "gap", 0.2, lambda: maker.say(maker.size(*maker.pick(((0.5, 8), (0.5, 8), (10, 30))))))
     branch = Branch(kind, node, sizes["width"], sizes["height"], children)
     add_sizes(maker, branch, along)
     return branch
@@ -324,7 +324,7 @@ def join(maker, kind, children):
 def add_sizes(maker, branch, along):
     """Gives the children size keys and the node a way to graduate."""
     n = len(branch.children)
-    scheme = maker.pick(("equal", "equal", "shares", "arithmetic", "geometric"))
+    scheme = maker.pick(("equal", "equal", "alike", "shares", "arithmetic", "geometric"))
     average = sum(getattr(child, along) for child in branch.children) / n
     all_exact = maker.chance(0.04)
     exacts = 0
@@ -333,7 +333,7 @@ def add_sizes(maker, branch, along):
         if all_exact or (maker.chance(0.08) and exacts < n - 1):
             exacts += 1
             size["exact"] = maker.say(maker.size(wish * 0.9, wish))
-        else:
+        elif scheme != "alike":
             maker.maybe(size, "min", 0.12, lambda: maker.say(maker.size(average * 0.3, average * 0.9)))
             maker.maybe(size, "max", 0.12, lambda: maker.say(maker.size(average * 1.1, average * SCALE_UP)))
             if scheme == "equal":
@@ -358,6 +358,8 @@ def place_sizes(maker, child, size):
 
 
 def make_graduate(maker, scheme, n, free, average):
+    if scheme == "alike":
+        return {"alike": True, **({"scheme": "equal"} if maker.chance(0.3) else {})}
     if scheme == "equal":
         return {"scheme": "equal"} if maker.chance(0.2) else ({} if maker.chance(0.02) else None)
     if scheme == "shares":
@@ -411,11 +413,28 @@ def make_case(maker, width, height):
     return case
 
 
+def add_web_frames(maker, spec):
+    case = spec["case"]
+    maker.maybe(case, "material", 0.7, lambda: maker.pick(("cherry", "white oak", "birch plywood", "beech")))
+    web = case["web_frame"] = {}
+    maker.maybe(web, "rail", 0.4, lambda: maker.say(maker.size(30, 80)))
+    maker.maybe(web, "front", 0.3, lambda: "black walnut")
+    if maker.chance(0.3):
+        web["rails"] = maker.pick(("front", "both"))
+        maker.maybe(web, "tenon", 0.05, lambda: maker.say(maker.size(8, 12)))
+    else:
+        for key, least, most in (("runner", 20, 70), ("tenon", 5, 15), ("free", 0.5, 9)):
+            maker.maybe(web, key, 0.3, lambda: maker.say(maker.size(least, most)))
+    if maker.chance(0.5):
+        spec["season"] = {key: Raw(str(maker.pick((5, 6, 7.5, 9, 11)))) for key in ("made", "dry") if maker.chance(0.7)}
+    maker.maybe(spec, "divider", 0.6, lambda: maker.say(maker.size(12, 25)))
+
+
 def make_case_joint(maker):
-    joint = {"type": maker.pick(("butt", "dado", "rabbet", "groove"))}
+    joint = {"type": maker.pick(("butt", "dado", "rabbet", "tongue-and-dado"))}
     if joint["type"] != "butt":
         maker.maybe(joint, "depth", 0.4, lambda: maker.say(maker.size(3, 10)))
-    if joint["type"] == "groove":
+    if joint["type"] == "tongue-and-dado":
         maker.maybe(joint, "tongue", 0.4, lambda: maker.say(maker.size(3, 14)))
     return joint
 
@@ -489,7 +508,11 @@ def make_spec(maker):
     place = make_case if has_case else make_opening
     spec["case" if has_case else "opening"] = place(maker, root.width, root.height)
     maker.maybe(spec, "fronts", 0.85, lambda: make_fronts(maker, has_case))
+    if maker.chance(0.15):
+        spec["limits"] = {"least": maker.pick((Raw("0"), maker.say(maker.size(0.5, 2)))), "greatest": maker.say(maker.size(3, 9))}
     maker.maybe(spec, "screws", 0.1, lambda: {"front": maker.say(maker.size(20, 40))})
+    if has_case and plain and maker.chance(0.4):
+        add_web_frames(maker, spec)
     spec["slides"], spec["box"] = make_bank_keys(maker, bank)
     add_tree(maker, spec, root, plain)
     if root.kind == "rows" and maker.chance(0.12):
@@ -578,6 +601,10 @@ def mistakes(maker, spec, root):
         lambda: node.update(graduate={"scheme": "arithmetic", "step": "5 mm", "first": "100 mm"}),
         lambda: node.update(graduate={"scheme": "geometric", "ratio": Raw("1.1"), "first": "100 mm"}),
         lambda: node.update(graduate={"scheme": "shares", "shares": [Raw("1"), Raw("2")]}),
+        lambda: node.update(graduate={"scheme": "arithmetic", "step": "5 mm", "alike": True}),
+        lambda: (node.update(graduate={"alike": True}), drawer.update(min=maker.say(maker.size(50, 90)))),
+        lambda: (node.update(graduate={"alike": True}), drawer.update(weight=Raw("2"))),
+        lambda: node.update(graduate={"alike": maker.pick(("yes", Raw("1"), False))}),
         lambda: node.update(graduate={"scheme": maker.pick(("geometric", "arithmetic", "shares", "equals"))}),
         lambda: node.update(graduate={"scheme": "arithmetic", "step": maker.say(maker.size(50, 400))}),
         lambda: node.update(graduate={"scheme": "geometric", "first": maker.say(maker.size(50, 1500))}),

@@ -12,6 +12,7 @@ import sys
 from dataclasses import dataclass
 
 from box import solve_box
+from likeness import with_likeness
 from case import (
     CASE_KEYS,
     EDGES,
@@ -21,11 +22,13 @@ from case import (
     read_opening,
     read_overlay,
     tongue_of,
+    under_worktop,
 )
 from layout import Rect, Rules, all_nodes, divider_thickness, number, place, read_tree, touching
 from lengths import Refused, mm_text
 from settings import FRONT_KEYS, check_own, choices, default_length, merge, read_own, resolve
 from spec_text import Keys, read_json
+from web_frame import frame_parts, free_behind
 
 TOP_KEYS = (
     "title units round opening case fronts slides box graduate drawers layout divider gap grid "
@@ -45,7 +48,9 @@ class Bank:
     case: object
     root: object
     boxes: dict  # drawer id -> Box
-    tongue: int  # of the case's grooves; 0 with another joint
+    tongue: int  # of the case's tongues; 0 with another joint
+    free: int  # behind the runners of web frames
+    limits: tuple  # the least and the greatest a gap may be
 
 
 def reckon_text(text):
@@ -77,15 +82,19 @@ def solve(value):
     place(root, front, clear, rules, grid=rules.grid)
     number(root)
     boxes = {
-        leaf.id: solve_box(leaf.settings, leaf.clear, opening.depth, inset, increment)
-        for leaf in root.leaves()
+        leaf.id: solve_box(leaf.settings, leaf.clear, opening.depth, inset, increment, alike)
+        for leaf, alike in with_likeness(root, increment, units)
         if leaf.kind == "drawer"
     }
     tongue = 0
-    if case and case.joint == "groove":
+    if case and case.joint == "tongue-and-dado":
         members = [d.thickness for node in all_nodes(root) for d in node.dividers]
         tongue = tongue_of(case, members, increment, units)
-    return Bank(units, increment, inset, opening, case, root, boxes, tongue)
+    free = free_behind(case, value, increment) if case and case.web else 0
+    limits = spec.child("limits", ("least", "greatest"))
+    least = limits.length("least", default_length(units, 1 / 32, 0.8), zero=True)
+    most = limits.length("greatest", default_length(units, 3 / 16, 4.8))
+    return Bank(units, increment, inset, opening, case, root, boxes, tongue, free, (least, most))
 
 
 def check_screws(keys):
@@ -108,7 +117,8 @@ def rules_and_front(spec, fronts, inset, case, opening, increment):
     if inset and "overlay" in fronts or not inset and "edge" in fronts:
         raise Refused("'overlay' goes with overlay fronts and 'edge' with inset ones")
     edge = read_edge_gaps(fronts) if inset else None
-    grow = {e: -edge[e] for e in EDGES} if inset else read_overlay(fronts, case)
+    gap = fronts.length("gap", default_length(spec.unit, 1 / 8, 3), zero=True)
+    grow = {e: -edge[e] for e in EDGES} if inset else read_overlay(fronts, case, gap)
     member = case.side if case else default_length(spec.unit, 3 / 4, 18)
     front = Rect(
         {"x": -grow["left"], "y": -grow["bottom"]},
@@ -149,7 +159,24 @@ def result_of(bank):
         "overlaps": overlaps_of(bank),
         "parts": parts_of(bank),
     }
+    result["checks"] = list(gap_checks(bank, result["gaps"], result["overlaps"]))
     return result
+
+
+def gap_checks(bank, gaps, overlaps):
+    """What the limits of a gap, and slots into the case, come to: code, subject, level."""
+    least, most = bank.limits
+    for one in gaps:
+        size, behind = one["size_mm"], one["behind"]
+        subject = f"{one['from']} to {one['to']}"
+        wide = size > most and behind is None
+        nothing = one["to"] == "worktop" and size <= 0
+        yield {"code": "gap", "subject": subject, "level": "fail" if size < least or nothing or wide else "pass"}
+        if behind is not None:
+            yield {"code": "bare", "subject": subject, "level": "fail" if size > behind else "pass"}
+    for one in overlaps:
+        if one["size_mm"] < 0:
+            yield {"code": "bare", "subject": f"{one['drawer']} {one['edge']}", "level": "fail"}
 
 
 def rect_result(rect):
@@ -189,8 +216,9 @@ def drawer_result(leaf, box):
     }
 
 
-def gap(axis, lower, upper, size):
-    return {"axis": axis, "from": lower, "to": upper, "size_mm": size}
+def gap(axis, lower, upper, size, behind=None):
+    """`behind` is the thickness of a member whose edge stands behind an overlay gap."""
+    return {"axis": axis, "from": lower, "to": upper, "size_mm": size, "behind": behind}
 
 
 def gaps_of(bank):
@@ -200,6 +228,9 @@ def gaps_of(bank):
             found += gaps_of_node(node, bank.inset)
     if bank.inset:
         found += gaps_to_opening(bank)
+    elif under_worktop(bank.case):
+        for leaf in with_fronts(touching(bank.root, "top")):
+            found.append(gap("y", leaf.id, "worktop", -beyond_edge(leaf.front, "top", bank.opening)))
     return found
 
 
@@ -220,7 +251,7 @@ def gaps_of_node(node, inset):
             continue
         other = "x" if axis == "y" else "y"
         found += [
-            gap(axis, a.id, b.id, b.front.start(axis) - a.front.end(axis))
+            gap(axis, a.id, b.id, b.front.start(axis) - a.front.end(axis), divider and divider.thickness)
             for a in lows
             for b in highs
             if facing(a.front, b.front, other)
@@ -264,6 +295,7 @@ def overlaps_of(bank):
     return [
         {"drawer": leaf.id, "edge": edge, "size_mm": beyond_edge(leaf.front, edge, bank.opening)}
         for edge in EDGES
+        if edge != "top" or not under_worktop(bank.case)
         for leaf in with_fronts(touching(bank.root, edge))
     ]
 
@@ -306,6 +338,14 @@ def parts_of(bank):
             if divider.rect.size[along] <= 0:
                 raise Refused(f"{divider.id}: no room for the part")
             length = divider.rect.size[along] + 2 * reach
+            if bank.case and bank.case.web and divider.kind == "divider":
+                parts += [
+                    part(f"{divider.id}.{suffix}", role, long, wide, divider.thickness, count)
+                    for role, suffix, count, long, wide in frame_parts(
+                        divider, length, bank.opening.depth, bank.case, bank.free
+                    )
+                ]
+                continue
             parts.append(part(divider.id, divider.kind, length, bank.opening.depth, divider.thickness))
     if bank.case:
         parts += case_parts(bank.case, bank.increment)
@@ -357,8 +397,8 @@ def box_parts(identity, s, box):
     panel = sheet(f"{identity}.bottom", "box bottom", box.panel_width, box.panel_depth, s.bottom)
     return [
         part(f"{identity}.side", "box side", box.side_length, box.board_height, s.side, 2),
-        part(f"{identity}.front_end", "box front end", box.end_length, box.board_height, s.end),
-        part(f"{identity}.back_end", "box back end", box.end_length, box.back_height, s.end),
+        part(f"{identity}.box_front", "box front", box.end_length, box.board_height, s.end),
+        part(f"{identity}.box_back", "box back", box.end_length, box.back_height, s.end),
         solid if s.bottom_solid else panel,
     ]
 

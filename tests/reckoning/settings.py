@@ -203,11 +203,11 @@ def merge(bank, own):
 # Per slide type: default (inch, mm) of clearance, below, above, behind, up, line.
 SLIDE_DEFAULTS = {
     "side-mount": ((1 / 2, 12.7), (1 / 4, 6), (1 / 2, 13), (1 / 2, 13), (1 / 4, 6), (7 / 8, 22)),
-    "undermount": (None, None, None, (3 / 4, 19), (1 / 2, 13), (0, 0)),
+    "undermount": (None, (9 / 16, 14), (1 / 4, 7), (3 / 4, 19), (1 / 2, 13), (0, 0)),
     "center-mount": ((1 / 8, 3), (1 / 4, 6), (1 / 4, 6), (1 / 2, 13), (1 / 2, 13), (0, 0)),
     "wood-runner": ((1 / 32, 1), (0, 0), (1 / 8, 3), (1 / 2, 13), (1 / 4, 6), (0, 0)),
 }
-UNDERMOUNT = {"deduct": 42 * PM_PER_MM, "below": 14 * PM_PER_MM, "above": 7 * PM_PER_MM}
+UNDERMOUNT_DEDUCT = 42 * PM_PER_MM
 
 
 @dataclass
@@ -236,6 +236,7 @@ class Settings:
     up: int
     open_back: bool
     bottom_solid: bool
+    materials: tuple  # of sides, ends and bottom
     height: int
     heights: list
     depth: int
@@ -243,7 +244,9 @@ class Settings:
     front_grain: str
 
 
-def series(units):
+def series(slide_type, units):
+    if units == "in" and slide_type == "undermount":
+        return [n * PM_PER_INCH for n in (9, 12, 15, 18, 21)]
     if units == "in":
         return [n * PM_PER_INCH for n in range(10, 29, 2)]
     return [n * PM_PER_MM for n in range(250, 701, 50)]
@@ -260,17 +263,15 @@ def resolve(own, units):
     clearance, below, above, behind, up, line = (
         default_length(units, *pair) if pair else None for pair in SLIDE_DEFAULTS[slide_type]
     )
-    if slide_type == "undermount":
-        below, above = UNDERMOUNT["below"], UNDERMOUNT["above"]
     any_length = slide_type == "wood-runner" and "lengths" not in own.slides
     side = own.side.get("thickness", default_length(units, 1 / 2, 12))
     end = own.end.get("thickness", side)
     return Settings(
         slide_type=slide_type,
         clearance=own.slides.get("clearance", clearance),
-        deduct=own.slides.get("deduct", UNDERMOUNT["deduct"]),
+        deduct=own.slides.get("deduct", UNDERMOUNT_DEDUCT),
         length=own.slides.get("length", "auto"),
-        lengths=None if any_length else own.slides.get("lengths", series(units)),
+        lengths=None if any_length else own.slides.get("lengths", series(slide_type, units)),
         behind=own.slides.get("behind", behind),
         line=own.slides.get("line", line),
         below=own.box.get("clear_below", below),
@@ -288,6 +289,11 @@ def resolve(own, units):
         up=own.bottom.get("up", up),
         open_back=own.bottom.get("open_back", False),
         bottom_solid=is_solid(own.bottom.get("material")),
+        materials=(
+            own.side.get("material"),
+            own.end.get("material", own.side.get("material")),
+            own.bottom.get("material"),
+        ),
         height=own.box.get("height"),
         heights=own.box.get("heights"),
         depth=own.box.get("depth"),

@@ -137,7 +137,7 @@ class OverlayBank(unittest.TestCase):
         # 824/32 by 1 : 1.3 : 1.69 is 206.52, 268.47, 349.02.
         self.assertEqual(heights(result), [inch("207/32"), inch("268/32"), inch("349/32")])
         parts = by_id(result, "parts")
-        self.assertEqual(parts["D1.front_end"]["length_mm"], inch("13") + inch("7/8"))
+        self.assertEqual(parts["D1.box_front"]["length_mm"], inch("13") + inch("7/8"))
         self.assertEqual(parts["D1.side"]["count"], 2)
         # Inside 13 3/8 by 19, the panel 7/16 more each way; the longer side is its length.
         self.assertEqual(parts["D1.bottom"]["width_mm"], inch("13") + inch("13/16"))
@@ -200,9 +200,10 @@ class Case(unittest.TestCase):
         # 15 3/8 + 3/4 - 1/16 wide, 24 3/4 + 3/4 - 1/16 high.
         self.assertEqual(back["width_mm"], inch("16") + inch("1/16"))
         self.assertEqual(back["length_mm"], inch("25") + inch("7/16"))
-        # Nothing is there to cover at a top closed by a worktop.
-        top = [o["size_mm"] for o in result["overlaps"] if o["edge"] == "top"]
-        self.assertEqual(top, [0])
+        # Nothing is there to cover at a top closed by a worktop; the front keeps a gap to it.
+        self.assertEqual([o for o in result["overlaps"] if o["edge"] == "top"], [])
+        gaps = [(g["from"], g["size_mm"]) for g in result["gaps"] if g["to"] == "worktop"]
+        self.assertEqual(gaps, [("D1", inch("1/8"))])
 
     def test_flush_and_reveal(self):
         fronts = {"overlay": {"left": "flush", "right": {"reveal": "1/4"}, "top": "flush", "bottom": "-1/8"}}
@@ -221,7 +222,7 @@ class Case(unittest.TestCase):
 
     def test_tongues(self):
         # Members as long as with dados. The divider is the thinnest: a third of 1/2 down to 1/32 is 5/32.
-        result = solve(case=self.case(joint={"type": "groove"}), divider="1/2", drawers=[{}] * 2)
+        result = solve(case=self.case(joint={"type": "tongue-and-dado"}), divider="1/2", drawers=[{}] * 2)
         parts = by_id(result, "parts")
         self.assertEqual(parts["H1"]["length_mm"], inch("127/8"))
         (rabbet,) = parts["H1"]["cuts"]
@@ -232,7 +233,7 @@ class Case(unittest.TestCase):
 
     def test_a_tongue_needs_a_shoulder(self):
         with self.assertRaises(Refused):
-            solve(case=self.case(joint={"type": "groove", "tongue": "3/4"}), drawers=[{}])
+            solve(case=self.case(joint={"type": "tongue-and-dado", "tongue": "3/4"}), drawers=[{}])
         with self.assertRaises(Refused):
             solve(case=self.case(joint={"type": "dado", "tongue": "1/4"}), drawers=[{}])
 
@@ -283,7 +284,7 @@ class Boxes(unittest.TestCase):
 
     def test_open_back_and_applied_bottoms(self):
         drawer, parts = self.drawer({}, box={"bottom": {"open_back": True}})
-        self.assertEqual(parts["D1.back_end"]["width_mm"], drawer["box"]["inside_height_mm"])
+        self.assertEqual(parts["D1.box_back"]["width_mm"], drawer["box"]["inside_height_mm"])
         # 374.6 - 24 = 350.6 floored to 350.5 inside; + 12 - 1.6 = 360.9, floored to 360.5.
         self.assertEqual(parts["D1.bottom"]["width_mm"], mm("360.5"))
         # 450 - 24 + 6 + 12 - 0.8 = 443.2, floored to 443.
@@ -295,7 +296,7 @@ class Boxes(unittest.TestCase):
     def test_half_blind_sides_stop_short_by_the_lap(self):
         _, parts = self.drawer({}, box={"corner": {"joint": "half-blind-dovetail"}})
         self.assertEqual(parts["D1.side"]["length_mm"], mm(450 - 6))
-        self.assertEqual(parts["D1.front_end"]["length_mm"], mm("374.5"))
+        self.assertEqual(parts["D1.box_front"]["length_mm"], mm("374.5"))
 
     def test_a_solid_bottom_runs_side_to_side(self):
         _, parts = self.drawer({}, box={"bottom": {"material": "cherry"}})

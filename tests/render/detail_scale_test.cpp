@@ -32,7 +32,7 @@ const std::vector<double> kUpright{0.125 * 25.4, 0.125 * 25.4, 0.1875 * 25.4, 0.
 
 Drawings DetailOfGap() {
   DrawOptions options;
-  options.views = {"details"};
+  options.views = {ViewKind::kDetails};
   return DrawBank(SolveBank(ReadSpec(kSpec).value()).value(), options, DrawingFontMetrics());
 }
 

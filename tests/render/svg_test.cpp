@@ -8,8 +8,8 @@
 
 #include "render/demo_sheet.h"
 #include "render/tools.h"
-#include "sheet/layout_faults.h"
 #include "sheet/rich_text.h"
+#include "support/layout_faults.h"
 #include "tillwright/render.h"
 
 namespace tillwright {

@@ -5,5 +5,7 @@ tillwright_add_tests(tillwright_samples_tests
   SOURCES
     ${CMAKE_CURRENT_LIST_DIR}/documents_test.cpp
     ${CMAKE_CURRENT_LIST_DIR}/invalid_specs_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/prose.cpp
     ${CMAKE_CURRENT_LIST_DIR}/repository.cpp
-    ${CMAKE_CURRENT_LIST_DIR}/samples_test.cpp)
+    ${CMAKE_CURRENT_LIST_DIR}/samples_test.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/wording_test.cpp)

@@ -75,7 +75,7 @@ struct Case {
   std::vector<ApportionChild> children;
   ApportionScheme scheme;
   std::vector<const char*> sizes;
-  const char* sliver;
+  const char* remainder;
 };
 void PrintTo(const Case& c, std::ostream* out) { *out << c.name; }
 
@@ -90,7 +90,7 @@ TEST_P(ApportionTable, GivesTheSizesWorkedByHand) {
     EXPECT_EQ(FormatInches(got.shares[i].size), FormatInches(L(c.sizes[i]))) << "child " << i;
     EXPECT_EQ(got.shares[i].size, L(c.sizes[i])) << "child " << i;
   }
-  EXPECT_EQ(got.sliver, L(c.sliver));
+  EXPECT_EQ(got.remainder, L(c.remainder));
 }
 
 const std::vector<Case>& Cases() {
@@ -105,7 +105,7 @@ const std::vector<Case>& Cases() {
        Equal(),
        {"8 9/16", "8 19/32", "8 19/32"},
        "0"},
-      // 25 49/64 in = 824 1/2 increments of 1/32: the half increment is the sliver.
+      // 25 49/64 in = 824 1/2 increments of 1/32: the half increment is the remainder.
       {"TheSliverIsLessThanAnIncrement",
        "25 49/64",
        "1/32",
@@ -131,7 +131,7 @@ const std::vector<Case>& Cases() {
        Equal(),
        {"4 1/2", "3", "4 1/2"},
        "0"},
-      // An exact size off the grid leaves a sliver: 12 - 3 1/64 = 8 63/64 = 8 31/32 + 1/64.
+      // An exact size off the grid leaves a remainder: 12 - 3 1/64 = 8 63/64 = 8 31/32 + 1/64.
       {"AnExactSizeOffTheGridLeavesASliver",
        "12",
        "1/32",
@@ -242,7 +242,7 @@ const std::vector<Case>& Cases() {
        "0"},
       {"AllExactLeavesTheRest", "10", "1/32", {Exact("4"), Exact("5")}, Equal(), {"4", "5"}, "1"},
       {"AllExactMayBeTooLong", "10", "1/32", {Exact("6"), Exact("5")}, Equal(), {"6", "5"}, "-1"},
-      // In millimeters: 500.3 by two at 0.5: G = 500, 250 each, sliver 0.3.
+      // In millimeters: 500.3 by two at 0.5: G = 500, 250 each, remainder 0.3.
       {"Millimetres",
        "500.3 mm",
        "0.5 mm",
@@ -387,8 +387,8 @@ TEST(Apportion, KeepsItsGuaranteesOnRandomJobs) {
       EXPECT_TRUE(size == got.shares[i].base || size == got.shares[i].base + q);
     }
     EXPECT_EQ(flexible, FloorTo(length - exact, q)) << "seed " << kSeed << " round " << round;
-    EXPECT_EQ(flexible + exact + got.sliver, length);
-    EXPECT_LT(got.sliver, q);
+    EXPECT_EQ(flexible + exact + got.remainder, length);
+    EXPECT_LT(got.remainder, q);
   }
   EXPECT_GT(solved, 1000) << "seed " << kSeed;
 }

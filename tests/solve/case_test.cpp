@@ -25,14 +25,29 @@ TEST_P(CaseTable, GivesTheValuesWorkedByHand) { ExpectValues(GetParam()); }
 const std::vector<SolveCase>& Cases() {
   static const std::vector<SolveCase> cases{
       // 3/4 all round, a 1/4 back in a rabbet: 16 1/2 x 28 1/2 x 21 3/4.
-      {"Defaults", Case(""),
-       {{"opening.width", "16 1/2"}, {"opening.height", "28 1/2"}, {"opening.depth", "21 3/4"},
+      {"Defaults",
+       Case(""),
+       {{"opening.width", "16 1/2"},
+        {"opening.height", "28 1/2"},
+        {"opening.depth", "21 3/4"},
         {"case.bottom.length", "16 1/2"}}},
-      // A worktop closes it: height 30 - 3/4; the default overlay does not reach the top.
-      {"NoTop", Case(R"(, "top": "none")"),
-       {{"opening.height", "29 1/4"}, {"D2.front.y", "-5/8"},
-        // fronts cover 29 1/4 + 5/8 - 1/8 = 29 3/4: 14 7/8 each, the top one ending at 29 1/4.
-        {"D1.front.height", "14 7/8"}, {"D1.front.y", "14 3/8"}}},
+      // A worktop closes it: height 30 - 3/4; the front under it keeps the gap of 1/8.
+      {"NoTop",
+       Case(R"(, "top": "none")"),
+       {{"opening.height", "29 1/4"},
+        {"D2.front.y", "-5/8"},
+        // fronts cover 29 1/8 + 5/8 - 1/8 = 29 5/8: 14 13/16 each, the top one ending at 29 1/8.
+        {"D1.front.height", "14 13/16"},
+        {"D1.front.y", "14 5/16"}}},
+      // One overlay for all edges is for the edges of the case; the worktop has none to cover.
+      {"OneOverlayUnderAWorktop",
+       Case(R"(, "top": "none")", R"("fronts": {"overlay": "1/2", "gap": "3/32"}, )"),
+       // 29 1/4 - 3/32 + 1/2 - 3/32 = 29 9/16 = 946/32: 473/32 each; the top at 29 5/32.
+       {{"D1.front.height", "14 25/32"}, {"D1.front.y", "14 3/8"}, {"D2.front.y", "-1/2"}}},
+      {"OverlayTypedUnderAWorktop",
+       Case(R"(, "top": "none")", R"("fronts": {"overlay": {"top": "-3/32"}}, )"),
+       // 29 5/32 + 5/8 - 1/8 = 29 21/32 = 949/32: 474 and 475; the top at 29 5/32.
+       {{"D1.front.height", "14 13/16"}, {"D1.front.y", "14 11/32"}}},
       {"Raise", Case(R"(, "raise": 3)"), {{"opening.height", "25 1/2"}}},
       // A groove 1/2 in from the rear for a 1/4 back: depth 22 - 3/4.
       {"BackInAGroove", Case(R"(, "back": {"fit": "groove"})"), {{"opening.depth", "21 1/4"}}},
@@ -41,23 +56,31 @@ const std::vector<SolveCase>& Cases() {
       // Dados a third of 3/4 = 1/4 deep: members 16 1/2 + 1/2.
       {"Dado", Case(R"(, "joint": {"type": "dado"})"), {{"case.bottom.length", "17"}}},
       // A third of 5/8 is 0.20833: down to 1/32: 6/32. 18 - 1 1/4 + 3/8 = 17 1/8.
-      {"DadoRoundedDown", Case(R"(, "side": "5/8", "joint": {"type": "dado"})"),
+      {"DadoRoundedDown",
+       Case(R"(, "side": "5/8", "joint": {"type": "dado"})"),
        {{"case.bottom.length", "17 1/8"}}},
       // Flush: overlays 3/4 at each edge: 18 wide, and 30 high less 1/8: 14 15/16 each.
-      {"Flush", Case("", R"("fronts": {"overlay": "flush"}, )"),
-       {{"D1.front.width", "18"}, {"D1.front.x", "-3/4"}, {"D2.front.y", "-3/4"},
+      {"Flush",
+       Case("", R"("fronts": {"overlay": "flush"}, )"),
+       {{"D1.front.width", "18"},
+        {"D1.front.x", "-3/4"},
+        {"D2.front.y", "-3/4"},
         {"D1.front.height", "14 15/16"}}},
       // The lowest front may sit flush with the case's bottom: common practice, no source.
       {"TheLowestFrontFlushWithTheBottom",
-       Case("", R"("fronts": {"overlay": {"bottom": "flush"}}, )"), {{"D2.front.y", "-3/4"}}},
+       Case("", R"("fronts": {"overlay": {"bottom": "flush"}}, )"),
+       {{"D2.front.y", "-3/4"}}},
       // raise is not counted in flush: the bottom is 3/4 thick still.
-      {"FlushDoesNotCountTheRaise", Case(R"(, "raise": 3)", R"("fronts": {"overlay": "flush"}, )"),
+      {"FlushDoesNotCountTheRaise",
+       Case(R"(, "raise": 3)", R"("fronts": {"overlay": "flush"}, )"),
        {{"D2.front.y", "-3/4"}}},
       // Reveals of 1/8: overlays 5/8.
-      {"Reveal", Case("", R"("fronts": {"overlay": {"reveal": "1/8"}}, )"),
+      {"Reveal",
+       Case("", R"("fronts": {"overlay": {"reveal": "1/8"}}, )"),
        {{"D1.front.width", "17 3/4"}, {"D2.front.y", "-5/8"}}},
       // Under a worktop: flush is 0 and a reveal leaves that gap.
-      {"FlushUnderAWorktop", Case(R"(, "top": "none")", R"("fronts": {"overlay": {"top": "flush"}}, )"),
+      {"FlushUnderAWorktop",
+       Case(R"(, "top": "none")", R"("fronts": {"overlay": {"top": "flush"}}, )"),
        {{"D1.front.y", "14 3/8"}}},
       {"RevealUnderAWorktop",
        Case(R"(, "top": "none")", R"("fronts": {"overlay": {"top": {"reveal": "1/8"}}}, )"),

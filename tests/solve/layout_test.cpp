@@ -1,4 +1,4 @@
-// The layout tree: regions, slivers, members, grids. Values worked by hand in the comments.
+// The layout tree: regions, remainders, members, grids. Values worked by hand in the comments.
 #include <gtest/gtest.h>
 
 #include "support/bank_values.h"
@@ -74,7 +74,7 @@ const std::vector<SolveCase>& Cases() {
       {"TheSliverUprightLiesAtTheBottom",
        R"({"opening": {"width": "15 3/8", "height": "10.01", "depth": 22}, "drawers": [{}]})",
        {{"D1.front.height", "11 1/4"}, {"D1.front.y", "-0.615"}}},
-      // Halves of an odd count: a sliver of 1 pm across goes to the right.
+      // Halves of an odd count: a remainder of 1 pm across goes to the right.
       {"HalfAnOddPicometreIsRoundedDown",
        R"({"units": "mm", "round": 1, "opening": {"width": "100.000000001", "height": 100,
            "depth": 400}, "fronts": {"overlay": 0}, "drawers": [{}]})",

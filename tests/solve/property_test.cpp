@@ -86,8 +86,8 @@ TEST(BankProperty, FrontsAndGapsCloseExactly) {
   });
 }
 
-// Every front but for slivers meets its region: the whole face of the bank is fronts, gaps, members
-// and slivers shorter than an increment.
+// Every front but for remainders meets its region: the whole face of the bank is fronts, gaps,
+// members and remainders shorter than an increment.
 TEST(BankProperty, SizesAreWholeIncrements) {
   ForEachBank([](const Spec&, const Bank& bank) {
     for (const Space& space : bank.spaces) {

@@ -56,8 +56,8 @@ const std::vector<SolveCase>& Cases() {
            "box": {"side": {"thickness": "3/8"}, "clear_above": 0, "clear_below": 0,
                    "bottom": {"thickness": "3/8", "up": 0, "open_back": true, "depth": "3/16"}},
            "drawers": [{}]})",
-       {{"D1.front_end.length", "24 1/4"}, {"D1.side.width", "3 3/4"},
-        {"D1.back_end.width", "3 3/8"}}},
+       {{"D1.box_front.length", "24 1/4"}, {"D1.side.width", "3 3/4"},
+        {"D1.box_back.width", "3 3/8"}}},
       // Windsor, Part III, sewing table p. 84-87 [S]: sides 3/8; the back is dadoed 1/8 into the
       // sides and stands 1/2 in from their rear ends; back 13 = 13 1/2 - 2 x 3/8 + 2 x 1/8.
       {"MissionSewingTable",
@@ -68,7 +68,7 @@ const std::vector<SolveCase>& Cases() {
                    "corner": {"joint": "dado", "depth": "1/8", "back_setback": "1/2"},
                    "bottom": {"thickness": "1/4", "depth": "1/8", "up": "1/4", "play": 0}},
            "drawers": [{}]})",
-       {{"D1.back_end.width", "4 7/8"}, {"D1.front_end.length", "13"},
+       {{"D1.box_back.width", "4 7/8"}, {"D1.box_front.length", "13"},
         {"D1.box.width", "13 1/2"}}},
       // The 32 mm system [S, a hobby page on it]: with gaps of 3 mm, fronts of 5, 8 and 10 modules
       // are 157, 253 and 317 mm; together with two gaps 733 mm = 23 modules less a gap.

@@ -111,7 +111,7 @@ TEST(PullsTest, BadKeysAreRefused) {
       {R"({"count": 1.5})", DiagnosticCode::kNumberRange},
       {R"({"centers": "-1"})", DiagnosticCode::kLengthRange},
       {R"({"down": 0})", DiagnosticCode::kLengthRange},
-      {R"({"centers": 3})", DiagnosticCode::kUnknownKey},
+      {R"({"centre": 3})", DiagnosticCode::kUnknownKey},
       {R"("nil")", DiagnosticCode::kWrongType}};
   for (const auto& [pull, code] : cases) {
     const Diagnostics found = MustFail(Spec(pull));

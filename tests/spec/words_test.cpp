@@ -47,7 +47,7 @@ TEST(Words, StandInTheOrderOfTheirEnumerations) {
                                                 "through-dovetail", "finger"));
   EXPECT_THAT(Words<BottomFit>(), ElementsAre("groove", "rabbet", "applied"));
   EXPECT_THAT(Words<Graduation>(), ElementsAre("equal", "shares", "arithmetic", "geometric"));
-  EXPECT_THAT(Words<CaseJoint>(), ElementsAre("butt", "dado", "rabbet", "groove"));
+  EXPECT_THAT(Words<CaseJoint>(), ElementsAre("butt", "dado", "rabbet", "tongue-and-dado"));
   EXPECT_THAT(Words<BackFit>(), ElementsAre("rabbet", "groove", "applied", "none"));
   EXPECT_EQ(Word(Setting::kSpaced), "spaced");
   EXPECT_EQ(Word(SawnCut::kQuarter), "quarter");

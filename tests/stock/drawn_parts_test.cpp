@@ -20,7 +20,7 @@ using testing::Solved;
 
 std::set<std::string> TitlesOf(const Bank& bank) {
   DrawOptions options;
-  options.views = {"parts"};
+  options.views = {ViewKind::kParts};
   std::set<std::string> titles;
   for (const Sheet& view : DrawBank(bank, options, DrawingFontMetrics()).views) {
     const std::string head = (bank.title.empty() ? "Drawer bank" : bank.title) + ": ";

@@ -175,7 +175,7 @@ TEST_F(DxfFiles, BothFacesOfAPartition) {
 // has none; the side's groove ends at the bottom's upper face.
 TEST_F(DxfFiles, RabbetsThatLeaveTongues) {
   const Json files = ReadSpecText(R"({"units": "mm", "case": {"width": 500, "height": 600,
-    "depth": 400, "back": "none", "joint": {"type": "groove", "depth": 6}}, "drawers": [{}]})");
+    "depth": 400, "back": "none", "joint": {"type": "tongue-and-dado", "depth": 6}}, "drawers": [{}]})");
   EXPECT_EQ(Polygon(files["case-side.dxf"], "GROOVE_D6MM"), Box(0, 12, 400, 18));
   const Json& below = files["case-bottom-other-face.dxf"];
   EXPECT_EQ(Polygon(below, "OUTLINE"), Box(476, 0, 0, 400));
@@ -210,7 +210,7 @@ TEST(DxfCommand, SaysWhenThereIsNoSheetStock) {
     "bottom": {"material": "oak"}}})";
   const testing::Called called = Call({"parts", "a.json", "--format", "dxf", "-o", "out"}, files);
   EXPECT_EQ(called.status, 2);
-  EXPECT_THAT(called.err, HasSubstr("no parts of sheet stock"));
+  EXPECT_THAT(called.err, HasSubstr("no sheet parts"));
 }
 
 }  // namespace

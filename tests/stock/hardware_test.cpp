@@ -1,6 +1,7 @@
 // The hardware list, counted by hand. Counts are common practice, no source.
 #include <gtest/gtest.h>
 
+#include "spec/trade_sizes.h"
 #include "stock/hardware_rules.h"
 #include "support/specs.h"
 #include "tillwright/parts.h"
@@ -51,12 +52,12 @@ TEST(HardwareRules, CountAlong) {
 }
 
 TEST(HardwareRules, ScrewsOfTheTrade) {
-  EXPECT_EQ(hardware::LongestScrew(L("1 1/8"), Unit::kInch), L("1"));
-  EXPECT_EQ(hardware::LongestScrew(L("1 1/4"), Unit::kInch), L("1 1/4"));
-  EXPECT_EQ(hardware::LongestScrew(L("1/4"), Unit::kInch), Length());
-  EXPECT_EQ(hardware::LongestScrew(L("34 mm"), Unit::kMillimeter), L("30 mm"));
-  EXPECT_EQ(hardware::ShortestScrew(L("3/4"), Unit::kInch), L("3/4"));
-  EXPECT_EQ(hardware::ShortestScrew(L("18 mm"), Unit::kMillimeter), L("20 mm"));
+  EXPECT_EQ(LongestScrew(L("1 1/8"), Unit::kInch), L("1"));
+  EXPECT_EQ(LongestScrew(L("1 1/4"), Unit::kInch), L("1 1/4"));
+  EXPECT_EQ(LongestScrew(L("1/4"), Unit::kInch), Length());
+  EXPECT_EQ(LongestScrew(L("34 mm"), Unit::kMillimeter), L("30 mm"));
+  EXPECT_EQ(ShortestScrew(L("3/4"), Unit::kInch), L("3/4"));
+  EXPECT_EQ(ShortestScrew(L("18 mm"), Unit::kMillimeter), L("20 mm"));
 }
 
 TEST(HardwareRules, GlueByArea) {

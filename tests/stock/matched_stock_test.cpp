@@ -128,7 +128,7 @@ TEST(MatchedStock, WiderThanABoardAreSawnFromAPanelGluedUp) {
       ++panels;
       const StockPart& part = group.parts[static_cast<std::size_t>(run.panel)];
       EXPECT_EQ(part.label, "panel R1");
-      EXPECT_EQ(part.staves, 3);  // 13 11/16 of boards 6 wide, less 1/16 for each joint
+      EXPECT_EQ(part.boards, 3);  // 13 11/16 of boards 6 wide, less 1/16 for each joint
       EXPECT_EQ(FrontsOf(run), "D4, D5");
     }
   }

@@ -53,8 +53,8 @@ TEST(Stock, EveryPartOfTheCutListLiesOnALayoutThatCanBeCut) {
       const std::map<std::int32_t, std::int64_t> placed = PlacedIn(group);
       for (const auto& [part, count] : placed) {
         const StockPart& is = group.parts[static_cast<std::size_t>(part)];
-        EXPECT_EQ(count % is.staves, 0) << is.label;
-        pieces[is.label] += count / is.staves;
+        EXPECT_EQ(count % is.boards, 0) << is.label;
+        pieces[is.label] += count / is.boards;
       }
     }
     for (const CutLine& line : CutList(solved.spec, solved.bank)) {
@@ -101,7 +101,7 @@ TEST(StockCommand, TellsWhatToBuyAndThatFewerCannotDo) {
   const Called called = StockOf(Plain(""), {});
   EXPECT_EQ(called.status, 0) << called.err;
   EXPECT_THAT(called.out, HasSubstr("3/4 in, birch plywood"));
-  EXPECT_THAT(called.out, HasSubstr("no layout cut edge to edge can do with fewer (proved)"));
+  EXPECT_THAT(called.out, HasSubstr("no layout with edge-to-edge cuts can use fewer (proved)"));
   EXPECT_THAT(called.out, HasSubstr("Before you cut"));
 }
 
@@ -125,7 +125,7 @@ TEST(StockCommand, APartThatFitsNoSheetIsTold) {
   const Called called =
       StockOf(Plain(R"(, "stock": {"sheets": [{"length": 24, "width": 6}]})"), {});
   EXPECT_EQ(called.status, 1);
-  EXPECT_THAT(called.out, HasSubstr("No place for"));
+  EXPECT_THAT(called.out, HasSubstr("did not fit"));
 }
 
 TEST(StockCommand, OffcutsOnHandAreUsedBeforeSheetsAreBought) {
@@ -145,7 +145,7 @@ TEST(StockCommand, TakesTheUsualSizeWhereNoneCanBeBought) {
         StockOf(Plain(R"(, "stock": {"sheets": [)" + std::string(sheet) + "]}"), {});
     EXPECT_EQ(called.status, 0) << called.out;
     EXPECT_THAT(called.out, HasSubstr("usual size"));
-    EXPECT_THAT(called.out, HasSubstr("Name yours under \"stock\""));
+    EXPECT_THAT(called.out, HasSubstr("List yours under \"stock\""));
   }
   const Called given =
       StockOf(Plain(R"(, "stock": {"sheets": [{"length": 96, "width": 48}]})"), {});

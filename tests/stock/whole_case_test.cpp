@@ -16,6 +16,7 @@ namespace {
 
 using ::testing::HasSubstr;
 using testing::L;
+using testing::MustFail;
 using testing::MustSolve;
 using testing::Solved;
 
@@ -135,19 +136,20 @@ TEST(WholeCase, MembersReachBehindTheFrame) {
 }
 
 // --- Tongue and groove --------------------------------------------------------------------------
-// A barefaced tongue, as in a tongued housing: the member's end is rabbeted on one face, and what is
-// left fills a groove narrower than the member. Common practice, no source; so is a third of the
+// A barefaced tongue, as in a tongued housing: the member's end is rabbeted on one face, and what
+// is left fills a groove narrower than the member. Common practice, no source; so is a third of the
 // member for the tongue.
 
 Cut RabbetAtEnds(const char* width, const char* depth, CutOn face) {
-  return {CutKind::kRabbet, CutFrom::kEachEnd, Length(), L(width), L(depth), face};
+  return {CutKind::kRabbet,   CutFrom::kEachEnd, Length(), L(width), L(depth), face,
+          CutPurpose::kTongue};
 }
 
 // 18 1/2 between the sides. A third of a side of 3/4 is 1/4, into each; a third of the thinnest
 // member, the divider of 1/2, is 1/6, down to 5/32.
 TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "raise": "2", "back": "none",
-    "joint": {"type": "groove"})",
+    "joint": {"type": "tongue-and-dado"})",
                                    R"(, "divider": "1/2")"))
                         .bank;
   EXPECT_EQ(bank.casework->tongue, L("5/32"));
@@ -162,15 +164,17 @@ TEST(WholeCase, TonguesFillGroovesNarrowerThanTheMembers) {
   // The bottom's upper face is 2 3/4 up, the top's lower 29 1/4: the grooves end and begin there.
   const std::vector<Cut>& side = PartNamed(bank, "case.side").cuts;
   ASSERT_EQ(side.size(), 2U);
-  EXPECT_EQ(side[0], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4")}));
-  EXPECT_EQ(side[1], (Cut{CutKind::kGroove, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4")}));
+  EXPECT_EQ(side[0], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("2 19/32"), L("5/32"), L("1/4"),
+                          CutOn::kInside, CutPurpose::kCaseBottom}));
+  EXPECT_EQ(side[1], (Cut{CutKind::kDado, CutFrom::kLowerEdge, L("29 1/4"), L("5/32"), L("1/4"),
+                          CutOn::kInside, CutPurpose::kCaseTop}));
 }
 
 // A tongue as typed, between all members; a partition's groove in what takes it lies along its left
 // face.
 TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
   const Bank bank = MustSolve(R"({"case": {"width": "30", "height": "30", "depth": "24",
-    "joint": {"type": "groove", "tongue": "3/8"}}, "layout": {"rows": [
+    "joint": {"type": "tongue-and-dado", "tongue": "3/8"}}, "layout": {"rows": [
       {"columns": [{"drawer": {}}, {"drawer": {}}]}, {"drawer": {}}], "divider": "3/4"}})")
                         .bank;
   const std::vector<Divider>& members = bank.dividers;
@@ -193,7 +197,7 @@ TEST(WholeCase, GroovesTakeTheTonguesOfMembers) {
 // than half of it.
 TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
   const auto tongue = [](const char* divider) {
-    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"})",
+    return MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"})",
                           std::string(R"(, "divider": ")") + divider + "\""))
         .bank.casework->tongue;
   };
@@ -203,7 +207,7 @@ TEST(WholeCase, ThinMembersHaveTonguesThatHold) {
 
 // The rails of a web frame have tongues; its runners lie along the sides.
 TEST(WholeCase, WebFramesAreLetInByTheirRails) {
-  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "groove"},
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "joint": {"type": "tongue-and-dado"},
     "web_frame": {})",
                                    R"(, "slides": {"type": "wood-runner"})"))
                         .bank;
@@ -227,7 +231,51 @@ TEST(WholeCase, WebFramesTakeTheDividersPlace) {
   // A third of 3/4 is 1/4, with 1/4 on both sides of it.
   const Cut groove = PartNamed(bank, "H1.web_rail").cuts.at(0);
   EXPECT_EQ(groove, (Cut{CutKind::kGroove, CutFrom::kUpperFace, L("1/4"), L("1/4"), L("3/8"),
-                         CutOn::kInnerEdge}));
+                         CutOn::kInnerEdge, CutPurpose::kWebRunner}));
+}
+
+// Sides 24 in deep of white oak (0.00365 per %, Wood Handbook, table 13-5), made at 8 and dry at 6 %:
+// 0.1752 in, up to 3/16.
+TEST(WholeCase, RunnersLeaveTheirRearTenonsRoomBetweenSolidSides) {
+  const auto runner = [](const std::string& frame, const std::string& material = "white oak") {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": ")" + material +
+                                         R"(", "web_frame": )" + frame,
+                                     R"(, "slides": {"type": "wood-runner"})"))
+                          .bank;
+    return PartNamed(bank, "H1.web_runner").length;
+  };
+  EXPECT_EQ(runner("{}"), L("19 1/2") - L("3/16"));
+  EXPECT_EQ(runner("{}", "birch plywood"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": 0})"), L("19 1/2"));
+  EXPECT_EQ(runner(R"({"free": "1/4"})"), L("19 1/4"));
+}
+
+TEST(WholeCase, TheFrontRailMayBeOfAWoodOfItsOwn) {
+  const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "material": "poplar",
+    "web_frame": {"front": "cherry"})",
+                                   R"(, "slides": {"type": "wood-runner"})"))
+                        .bank;
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").material, "cherry");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail_front").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").material, "poplar");
+  EXPECT_EQ(PartNamed(bank, "H1.web_rail").count, 1);
+  EXPECT_EQ(PartNamed(bank, "H1.web_runner").material, "poplar");
+}
+
+TEST(WholeCase, OpenRailsHaveNoRunners) {
+  for (const auto& [rails, count] : {std::pair{"front", 1}, std::pair{"both", 2}}) {
+    const Bank bank = MustSolve(Case(std::string(kSizes) + R"(, "web_frame": {"rails": ")" + rails +
+                                         "\"}",
+                                     R"(, "divider": "3/4")"))
+                          .bank;
+    ExpectSize(PartNamed(bank, "H1.web_rail"), "18 1/2", "2 1/2", "3/4", count);
+    EXPECT_TRUE(PartNamed(bank, "H1.web_rail").cuts.empty());
+    for (const Part& part : bank.parts) EXPECT_NE(part.role, PartRole::kWebRunner);
+  }
+  const Diagnostics d = MustFail(Case(std::string(kSizes) + R"(, "web_frame": {"rails": "both",
+    "tenon": "1/2"})"));
+  ASSERT_EQ(d.size(), 1U);
+  EXPECT_EQ(d[0].code, DiagnosticCode::kNotApplicable);
 }
 
 TEST(WholeCase, ARunnerUnderEachPartition) {
@@ -275,7 +323,8 @@ TEST(WholeCase, WhatLiesAboveTakesPartitions) {
                           .bank;
     return SeatsIn(bank, PartNamed(bank, id));
   };
-  // 28 1/2 between the sides: the upper partition begins 13 7/8 in, 14 1/8 from the stretcher's end.
+  // 28 1/2 between the sides: the upper partition begins 13 7/8 in, 14 1/8 from the stretcher's
+  // end.
   const auto under = seats(R"("height": "30", "stretchers": {})", "case.stretcher");
   ASSERT_EQ(under.size(), 1U);
   EXPECT_TRUE(under[0].other_face);
@@ -335,16 +384,16 @@ TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
   for (const FitCase& c : {
            FitCase{"fits", R"("feet": {"height": "4"}, "worktop": {"height": "36",
                            "thickness": "1 3/4"}, "height": "30 1/4", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kPass, "as high"},
-           FitCase{"too high", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
+                   CheckCode::kFitHeight, Level::kPass, "as tall"},
+           FitCase{"too tall", R"("worktop": {"leg": "29", "thickness": "1"}, "height": "30",
                                "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in lower"},
-           FitCase{"too low", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
+                   CheckCode::kFitHeight, Level::kFail, "1 in shorter"},
+           FitCase{"too short", R"("feet": {"height": "2"}, "worktop": {"leg": "34",
                               "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "2 in higher"},
+                   CheckCode::kFitHeight, Level::kFail, "2 in taller"},
            FitCase{"three that differ", R"("worktop": {"leg": "30", "height": "32",
                                         "thickness": "1"}, "height": "30", "depth": "24")",
-                   CheckCode::kFitHeight, Level::kFail, "1 in off"},
+                   CheckCode::kFitHeight, Level::kFail, "by 1 in"},
            FitCase{"flush", R"("worktop": {"thickness": "1", "depth": "24 3/4"}, "height": "30",
                             "depth": "24")",
                    CheckCode::kFitDepth, Level::kPass, "flush"},
@@ -372,7 +421,8 @@ TEST(WholeCase, IsCheckedAgainstItsSurroundings) {
 TEST(WholeCase, ASolidWorktopMovesOnTheCase) {
   const auto of = [](const char* worktop, const char* sides) {
     const Solved solved = MustSolve(std::string(R"({"units": "mm", "case": {"width": 500,
-      "height": 700, "depth": 600, "material": ")") + sides + R"(", "worktop": {"thickness": 40,
+      "height": 700, "depth": 600, "material": ")") +
+                                    sides + R"(", "worktop": {"thickness": 40,
       "material": ")" + worktop + R"("}}, "season": {"made": 8, "dry": 6, "humid": 11},
       "drawers": [{}]})");
     const std::vector<Finding> findings = CheckBank(solved.spec, solved.bank);
@@ -397,8 +447,8 @@ TEST(WholeCase, ASolidBackNeedsRoom) {
   EXPECT_EQ(finding->value, L("8.7 mm"));
 }
 
-// As above: 500 mm by 5 % are 9.2 mm in a back held all round; 600 mm of side 11.1 mm, and the runners
-// of web frames, across it, none.
+// As above: 500 mm by 5 % are 9.2 mm in a back held all round; 600 mm of side 11.1 mm, and the
+// runners of web frames, across it, none.
 TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
   const auto find = [](const std::string& keys, const char* subject) {
     const Solved solved = MustSolve(R"({"units": "mm", "case": {"width": 500, "height": 700,
@@ -420,6 +470,12 @@ TEST(WholeCase, SolidWoodHeldAcrossItsGrainIsTold) {
   EXPECT_EQ(frames->level, Level::kNote);
   EXPECT_EQ(frames->value, L("11.1 mm"));
   EXPECT_FALSE(find(webs + R"("birch plywood")", "web frames").has_value());
+  // From 8 to 11 % the sides swell 6.64 mm; with 3 mm that stay in the groove 9.64, up to 1/2: 10.
+  const auto shallow = find(R"("web_frame": {"tenon": 9}, "material": "northern red oak")",
+                            "web frames");
+  ASSERT_TRUE(shallow.has_value());
+  EXPECT_EQ(shallow->level, Level::kWarn);
+  EXPECT_THAT(shallow->message, HasSubstr("make \"tenon\" 10 mm"));
 }
 
 // 26 1/4 rough of boards 5 1/2 with 1/16 a joint: 5 boards and 4 joints, 26 1/2 together; a fifth

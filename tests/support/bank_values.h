@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "support/specs.h"
-#include "tillwright/trace.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright::testing {
 
@@ -32,7 +32,7 @@ inline void ExpectValues(const SolveCase& c) {
   const Outcome<Bank> bank = SolveBank(spec, trace);
   ASSERT_TRUE(bank.ok()) << DiagnosticsText(bank.diagnostics(), c.name, c.spec, {});
   for (const Expected& expected : c.expected) {
-    const int node = trace.Find(expected.path);
+    const int node = ExplainDimension(bank.value(), trace, expected.path);
     ASSERT_GE(node, 0) << "no such dimension: " << expected.path;
     EXPECT_EQ(trace.At(node).value, L(expected.value))
         << expected.path << " is " << FormatInches(trace.At(node).value) << " in, "

@@ -54,15 +54,15 @@ TEST(Steps, AnOpeningNeedsNoStepsOfACase) {
   const std::vector<std::string> titles =
       TitlesOf(R"({"opening": {"width": 15, "height": 20, "depth": 20}, "drawers": [{}, {}]})");
   EXPECT_THAT(titles, Not(::testing::Contains(HasSubstr("case parts"))));
-  EXPECT_EQ(titles.front(), "Measure what is there");
+  EXPECT_EQ(titles.front(), "Measure the site and the stock");
   EXPECT_EQ(titles.back(), "Finish and anchor");
 }
 
 TEST(Steps, ACaseWithDadosIsCutJointedAndPutTogetherInThatOrder) {
   EXPECT_THAT(TitlesOf(R"({"case": {"width": 16, "height": 24, "depth": 20,
                                     "joint": {"type": "dado"}}, "drawers": [{}, {}]})"),
-              ::testing::IsSupersetOf({"Cut the case parts", "Joint the case",
-                                       "Put the case together", "Mark and fix the slides"}));
+              ::testing::IsSupersetOf({"Cut the case parts", "Cut the case joinery",
+                                       "Assemble the case", "Lay out and mount the slides"}));
 }
 
 TEST(Steps, EachStepSaysWhatToDoAndEveryMachineHasItsCaution) {

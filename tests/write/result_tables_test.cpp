@@ -111,6 +111,16 @@ TEST(TextTable, GoesOnBelowWhenThereIsNoRoomForAllColumns) {
                                 "  D1  " + wide('3') + "  " + wide('4') + "\n");
 }
 
+// Six fronts that cover too much of an edge of 3/4 in at fourteen places.
+TEST(ResultTables, FailuresOfOneCauseAreOneWithAList) {
+  const testing::Solved s = testing::MustSolve(
+      R"({"case": {"width": 20, "height": 40, "depth": 24}, "fronts": {"overlay": "7/8"},
+      "drawers": [{}, {}, {}, {}, {}, {}]})");
+  const std::string tables = TablesOf(s.spec, s.bank);
+  EXPECT_THAT(tables, HasSubstr(", 1 failure\n"));
+  EXPECT_THAT(tables, HasSubstr("D1 left, D2 left"));
+}
+
 TEST(Printable, LeavesTextAndTakesControlsAway) {
   EXPECT_EQ(Printable("15 3/8 \xe2\x89\x88 \xf0\x9f\x98\x80 \xc3\xa9"),
             "15 3/8 \xe2\x89\x88 \xf0\x9f\x98\x80 \xc3\xa9");

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "sheet/annotation.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -101,7 +102,7 @@ void AddInnerEdge(SheetGroup& out, const Bank& bank, bool right, Stretch stretch
 }
 
 bool IsLetIn(const Bank& bank) {
-  return bank.casework && !bank.casework->frame && bank.casework->joint != CaseJoint::kButt;
+  return bank.casework && !bank.casework->frame && Facts(bank.casework->joint).cut;
 }
 
 // Where parts butt, their edges run through.
@@ -126,19 +127,7 @@ JointSeat BottomSeat(const CaseBuild& c) {
   return {run.entry_low, run.entry_high};
 }
 
-std::string_view CaseJointTitle(CaseJoint joint) {
-  switch (joint) {
-    case CaseJoint::kButt:
-      return "CASE BUTT JOINT";
-    case CaseJoint::kDado:
-      return "CASE DADO";
-    case CaseJoint::kRabbet:
-      return "CASE RABBET";
-    case CaseJoint::kGroove:
-      return "CASE TONGUE AND GROOVE";
-  }
-  return "";
-}
+std::string_view CaseJointTitle(CaseJoint joint) { return Facts(joint).caption; }
 
 Faces CornerJointFaces(const Bank& bank) {
   const CaseBuild& c = *bank.casework;
@@ -179,7 +168,7 @@ Polyline MemberOutline(const Bank& bank, const Divider& member, const PaperMap& 
 
 void AddCaseEdges(SheetGroup& out, const Bank& bank, const PaperMap& map) {
   const CaseBuild& c = *bank.casework;
-  if (c.joint == CaseJoint::kButt) return AddButtedEdges(out, bank, c, map);
+  if (!Facts(c.joint).cut) return AddButtedEdges(out, bank, c, map);
   for (const bool right : {false, true}) {
     AddInnerEdge(out, bank, right, {-c.base, c.height - c.base}, Pen::kThin, map);
   }

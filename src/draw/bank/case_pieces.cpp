@@ -1,5 +1,6 @@
 #include "draw/bank/case_pieces.h"
 
+#include "bank/part_roles.h"
 #include "draw/part/part_sheet_notes.h"
 #include "draw/section/side_cut.h"
 #include "sheet/rich_text.h"
@@ -8,35 +9,6 @@ namespace tillwright {
 namespace {
 
 constexpr Length kFootSize = Length::Millimeters(50);  // as drawn: a bought foot's is its maker's
-
-bool IsSeenFromFront(PartRole role) {
-  switch (role) {
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kWorktop:
-      return true;
-    case PartRole::kFront:
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-      break;
-  }
-  return false;
-}
 
 // The piece's name beside its middle, which the center line runs through, where it fits.
 void AddName(SheetGroup& out, PartRole role, const PaperBox& box, const TextMetrics& metrics) {
@@ -66,48 +38,17 @@ void AddFeet(SheetGroup& out, const CaseBuild& c, Length low, Length high, const
   }
 }
 
-CutGrain GrainCut(PartRole role) {
-  return role == PartRole::kFrameStile ? CutGrain::kUpright : CutGrain::kAcross;
-}
-
 }  // namespace
 
 bool IsWebFrame(const Bank& bank, const Divider& member) {
   return !member.partition && bank.casework && bank.casework->web;
 }
 
-Block SeenBlock(const Bank& bank, const CasePiece& piece) {
-  Block b = piece.block;
-  const CaseBuild& c = *bank.casework;
-  if (piece.role == PartRole::kStretcher) {
-    b.x = -c.side_in;
-    b.width = c.inside_width;
-  }
-  if (piece.role != PartRole::kWebRail && piece.role != PartRole::kWebRunner) return b;
-  const Divider& member = bank.dividers[static_cast<std::size_t>(piece.divider)];
-  const Length left = Max(b.x, member.begin + c.joint_depth);
-  const Length right = Min(b.x + b.width, member.begin + member.length - c.joint_depth);
-  b.x = left;
-  b.width = right - left;
-  if (piece.role == PartRole::kWebRunner) {
-    b.z += c.web->tenon;
-    b.depth -= 2 * c.web->tenon;
-  }
-  return b;
-}
-
-const std::string& PieceMaterial(const Bank& bank, const CasePiece& piece) {
-  for (const Part& part : bank.parts) {
-    if (part.role == piece.role) return part.material;
-  }
-  return bank.casework->material;
-}
-
 PieceFace FrontFaceOf(const Bank& bank, const CasePiece& piece) {
   constexpr Length kRun = Length::Millimeters(120);
   const Block& b = piece.block;
   PieceFace face{{b.x, b.y, b.width, b.height}, false, false};
-  if (piece.role != PartRole::kWorktop) return face;
+  if (Facts(piece.role).group != PartGroup::kWorktop) return face;
   const CaseBuild& c = *bank.casework;
   const Length left = -c.side_in - c.side;
   const Length low = Max(b.x, left - kRun);
@@ -125,30 +66,35 @@ void AddPiecesInFront(SheetGroup& out, const Bank& bank, const PaperMap& map,
   const Length left = -c.side_in - c.side;
   if (!c.feet.IsZero()) AddFeet(out, c, left, left + c.width, map);
   for (const CasePiece& piece : bank.pieces) {
-    if (!IsSeenFromFront(piece.role)) continue;
+    if (!Facts(piece.role).from_front) continue;
     const PieceFace face = FrontFaceOf(bank, piece);
     const PaperBox box = map.Box(face.rect);
-    const bool inner = piece.role == PartRole::kToeKick;
+    const PartGroup group = Facts(piece.role).group;
+    const bool inner = group == PartGroup::kCrosspiece;
     if (!face.cut_left && !face.cut_right) {
       out.primitives.emplace_back(BoxOutline(box, inner ? Pen::kThin : Pen::kOutline));
     } else {
       AddBrokenOff(out, box, face);
     }
-    const bool plain = piece.role == PartRole::kToeKick || piece.role == PartRole::kWorktop;
-    if (plain) AddName(out, piece.role, box, metrics);
+    if (group != PartGroup::kFaceFrame) AddName(out, piece.role, box, metrics);
   }
 }
 
-void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const PaperMap& map) {
+void AddPiecesInSection(SheetGroup& out, const Bank& bank, const Assembly& assembly, Length x,
+                        const PaperMap& map) {
   const CaseBuild& c = *bank.casework;
   if (!c.feet.IsZero()) {
     AddFeet(out, c, Max(c.front_in, c.feet_setback), c.front_in + c.depth, map);
   }
-  for (const CasePiece& piece : bank.pieces) {
-    const Block b = SeenBlock(bank, piece);
+  for (const PlacedPart& piece : assembly.pieces()) {
+    if (!IsInPieces(Facts(piece.role).group)) continue;
+    const Block& b = piece.clear;
     const PaperBox box = map.Box({b.z, b.y, b.depth, b.height});
     if (b.x < x && x < b.x + b.width) {
-      AddCut(out, box, {.material = PieceMaterial(bank, piece), .grain = GrainCut(piece.role)});
+      const bool upright = Facts(piece.role).grain == Grain::kVertical;
+      AddCut(out, box,
+             {.material = bank.parts[piece.part].material,
+              .grain = upright ? CutGrain::kUpright : CutGrain::kAcross});
     } else if (piece.role == PartRole::kWebRunner && b.x > x) {
       out.primitives.emplace_back(BoxOutline(box, Pen::kThin));
     }

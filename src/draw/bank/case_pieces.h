@@ -2,10 +2,8 @@
 #ifndef TILLWRIGHT_DRAW_BANK_CASE_PIECES_H_
 #define TILLWRIGHT_DRAW_BANK_CASE_PIECES_H_
 
-#include <string>
-
 #include "sheet/scale.h"
-#include "tillwright/bank.h"
+#include "tillwright/assembly.h"
 #include "tillwright/sheet.h"
 #include "tillwright/text_metrics.h"
 
@@ -13,10 +11,6 @@ namespace tillwright {
 
 // True when a frame of rails and runners stands in a divider's place.
 [[nodiscard]] bool IsWebFrame(const Bank& bank, const Divider& member);
-
-// Without what enters other parts.
-[[nodiscard]] Block SeenBlock(const Bank& bank, const CasePiece& piece);
-[[nodiscard]] const std::string& PieceMaterial(const Bank& bank, const CasePiece& piece);
 
 // A piece's face from the front; of a worktop only so much as stands near the case.
 struct PieceFace {
@@ -30,7 +24,8 @@ void AddPiecesInFront(SheetGroup& out, const Bank& bank, const PaperMap& map,
                       const TextMetrics& metrics);
 
 // What an upright plane at `x` cuts, and the web frames' runners and the feet beyond it.
-void AddPiecesInSection(SheetGroup& out, const Bank& bank, Length x, const PaperMap& map);
+void AddPiecesInSection(SheetGroup& out, const Bank& bank, const Assembly& assembly, Length x,
+                        const PaperMap& map);
 
 // A case side as the section sees it: with the notch for the foot.
 [[nodiscard]] Polyline SideOutline(const Bank& bank, const PaperMap& map);

@@ -9,6 +9,7 @@
 #include "draw/plan/plan_faces.h"
 #include "draw/plan/plan_words.h"
 #include "draw/section/side_plane.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -59,8 +60,8 @@ class DetailRule {
   [[nodiscard]] const Space& At(std::size_t i) const { return bank_.spaces[i]; }
 
   // Adds a detail whose circle must reach `need` mm of the piece from its center.
-  DetailChoice& Add(DetailKind kind, std::size_t space, DetailParent parent, Length right,
-                    Length up, double need) {
+  DetailChoice& Add(DetailKind kind, std::size_t space, ViewKind parent, Length right, Length up,
+                    double need) {
     DetailChoice& choice = chosen_.emplace_back();
     choice.kind = kind;
     choice.space = choice.other = space;
@@ -125,7 +126,7 @@ class DetailRule {
       const Length up = HalfBelow(low + upper.box.y);
       const double need = Reach(HalfOf(upper), upper.box.y - up) + 4;
       DetailChoice& choice =
-          Add(DetailKind::kGap, plane_.spaces[i], DetailParent::kSide, MiddleOf(upper), up, need);
+          Add(DetailKind::kGap, plane_.spaces[i], ViewKind::kSide, MiddleOf(upper), up, need);
       choice.other = plane_.spaces[i + 1];
       choice.title = "GAP BETWEEN FRONTS";
       choice.applies_to = ToText(upper.id) + " OVER " + ToText(lower.id);
@@ -142,8 +143,7 @@ class DetailRule {
     const Length low = Min(s.front.rect.y, -wood);
     const Length up = HalfBelow(low + s.box.y);
     const double need = Reach(HalfOf(s), s.box.y - up) + 4;
-    DetailChoice& choice =
-        Add(DetailKind::kEdge, space, DetailParent::kSide, MiddleOf(s), up, need);
+    DetailChoice& choice = Add(DetailKind::kEdge, space, ViewKind::kSide, MiddleOf(s), up, need);
     choice.title = bank_.style == FrontStyle::kOverlay ? "LOWER OVERLAY" : "LOWER EDGE GAP";
     choice.applies_to = ToText(s.id);
   }
@@ -186,11 +186,11 @@ class DetailRule {
     const Length half = HalfAbove(build.end);
     const Length right = rear ? at.end_rear + half : at.end_front - half;
     const double need = Reach(half, up - low) + 7;
-    DetailChoice& choice = Add(DetailKind::kBottom, space, DetailParent::kSide, right, up, need);
+    DetailChoice& choice = Add(DetailKind::kBottom, space, ViewKind::kSide, right, up, need);
     choice.rear = rear;
-    choice.title = build.fit == BottomFit::kGroove   ? "GROOVE AND BOTTOM"
-                   : build.fit == BottomFit::kRabbet ? "BOTTOM RABBET"
-                                                     : "APPLIED BOTTOM";
+    choice.title = Facts(build.fit).set_up ? "GROOVE AND BOTTOM"
+                   : Facts(build.fit).cut  ? "BOTTOM RABBET"
+                                           : "APPLIED BOTTOM";
     choice.applies_to = AppliesTo(space, BottomKey);
   }
 
@@ -226,7 +226,7 @@ class DetailRule {
     for (const std::size_t space : Different(AllSpaces(), RearKey)) {
       if (At(space).box.build.back_setback.IsZero()) continue;
       AddCorner(space, true);
-      chosen_.back().title = "BACK END";
+      chosen_.back().title = "BOX BACK";
       chosen_.back().applies_to = AppliesTo(space, RearKey);
     }
   }
@@ -239,7 +239,7 @@ class DetailRule {
     const Length deep = rear ? build.end + build.back_setback : build.end;
     const Length up = front + HalfBelow(deep);
     const double need = Reach(HalfAbove(build.side), HalfAbove(deep)) + 9;
-    Add(DetailKind::kCorner, space, DetailParent::kPlan, right, up, need).rear = rear;
+    Add(DetailKind::kCorner, space, ViewKind::kPlan, right, up, need).rear = rear;
   }
 
   // --- The case's back --------------------------------------------------------------------------
@@ -247,15 +247,15 @@ class DetailRule {
   void ChooseBack() {
     if (!bank_.casework) return;
     const CaseBuild& c = *bank_.casework;
-    if (c.back != BackFit::kRabbet && c.back != BackFit::kGroove) return;
+    if (!Facts(c.back).cut) return;
     for (const std::size_t i : AllSpaces()) {
       if (!At(i).HasBox() || !At(i).cell.x.IsZero()) continue;
       const Length deep = c.back_allowance;
       const double need = Reach(HalfAbove(c.side), HalfAbove(deep)) + 6;
       DetailChoice& choice =
-          Add(DetailKind::kBack, i, DetailParent::kPlan, -c.side_in - HalfBelow(c.side),
+          Add(DetailKind::kBack, i, ViewKind::kPlan, -c.side_in - HalfBelow(c.side),
               bank_.opening_depth + HalfBelow(deep), need);
-      choice.title = c.back == BackFit::kRabbet ? "BACK RABBET" : "BACK GROOVE";
+      choice.title = Facts(c.back).lap ? "BACK RABBET" : "BACK GROOVE";
       return;
     }
   }
@@ -263,11 +263,11 @@ class DetailRule {
   // --- The case's joints ------------------------------------------------------------------------
 
   void ChooseJoint() {
-    if (!bank_.casework || bank_.casework->joint == CaseJoint::kButt) return;
+    if (!bank_.casework || !Facts(bank_.casework->joint).cut) return;
     const CaseBuild& c = *bank_.casework;
     const double need = Reach(HalfAbove(c.side), HalfAbove(c.bottom)) + 9;
     DetailChoice& choice =
-        Add(DetailKind::kJoint, 0, DetailParent::kFront, -c.side_in - HalfBelow(c.side),
+        Add(DetailKind::kJoint, 0, ViewKind::kFront, -c.side_in - HalfBelow(c.side),
             -c.low_in - HalfBelow(c.bottom), need);
     choice.title = CaseJointTitle(c.joint);
   }

@@ -6,12 +6,13 @@
 #include <utility>
 
 #include "draw/bank/case_joints.h"
-#include "draw/bank/dimension_paths.h"
 #include "draw/detail/detail_faces.h"
 #include "draw/plan/plan_dims.h"
 #include "draw/plan/plan_faces.h"
 #include "draw/section/side_plane.h"
-#include "spec/box_rules.h"
+#include "sheet/size_chain.h"
+#include "spec/kinds.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright {
 namespace {
@@ -22,7 +23,8 @@ constexpr Length kRunsOut = Length::Millimeters(1'000'000);
 struct Stop {
   Length at;
   Length from;
-  std::string path{};  // of what lies between this and the next stop
+  std::string path{};    // of what lies between this and the next stop
+  bool against = false;  // shown with a minus
 };
 
 class DetailDimensions {
@@ -99,19 +101,19 @@ class DetailDimensions {
 
   // Adds a tier; stops outside the circle are left out with what they bound.
   void Add(PaperSide side, const std::vector<Stop>& stops) {
-    std::vector<DimensionStop> shown;
+    std::vector<SizeStop> shown;
     for (const Stop& stop : stops) {
       if (!IsShown(side, stop.at)) {
         if (!shown.empty()) shown.back().path.clear();
         continue;
       }
-      shown.push_back({stop.at, stop.path});
+      shown.push_back({stop.at, stop.path, stop.against});
       const double station = IsUpright(side) ? map_.Y(stop.at) : map_.X(stop.at);
       Stack(side).starts.push_back({station, StartOf(side, station, stop.from)});
     }
     if (shown.empty()) return;
     shown.back().path.clear();
-    AddTier(Stack(side), ChainOf(bank_, map_, side, std::move(shown)));
+    AddTier(Stack(side), SizeChain::Through(std::move(shown)), map_, bank_.units);
   }
 
   // --- Fronts: side section, a is z and b is y --------------------------------------------------
@@ -119,7 +121,7 @@ class DetailDimensions {
   // Front and front end, above the circle.
   void AddThicknesses() {
     Add(PaperSide::kAbove, {{Face(), kRunsOut, Path("front.thickness")},
-                            {space_.box.z, kRunsOut, Path("front_end.thickness")},
+                            {space_.box.z, kRunsOut, Path("box_front.thickness")},
                             {Inner(), kRunsOut}});
   }
   [[nodiscard]] Length Face() const { return space_.box.z - space_.front.thickness; }
@@ -215,7 +217,7 @@ class DetailDimensions {
         left.push_back({zero, zero});
       } else {
         left.clear();
-        left.push_back({zero, zero, EdgePath("overlap")});
+        left.push_back({zero, zero, EdgePath("overlap"), true});
         left.push_back({front, Face()});
       }
       Add(PaperSide::kLeft, left);
@@ -241,11 +243,11 @@ class DetailDimensions {
     const bool rear = choice_.rear;
     const Length inner = rear ? at.end_rear : at.end_front;
     const Length outer = rear ? inner + build.end : inner - build.end;
-    const std::string end = rear ? "back_end" : "front_end";
+    const std::string end = rear ? "box_back" : "box_front";
     Add(PaperSide::kAbove,
         {{Min(inner, outer), kRunsOut, Path(end + ".thickness")}, {Max(inner, outer), kRunsOut}});
     const PaperSide open = rear ? PaperSide::kLeft : PaperSide::kRight;  // where the panel runs to
-    if (build.fit == BottomFit::kApplied) {
+    if (!Facts(build.fit).cut) {
       Add(open, {{at.low, kRunsOut, Path("bottom.thickness")}, {at.high, kRunsOut}});
       return;
     }
@@ -254,8 +256,8 @@ class DetailDimensions {
                {at.high, kRunsOut}});
     if (rear && build.open_back) return;  // the panel runs on under the back end
     const Length deep = rear ? inner + build.groove : inner - build.groove;
-    const Stop bottom{deep, at.low, ""};
-    const Stop face{inner, at.wood, ""};
+    const Stop bottom{deep, at.low};
+    const Stop face{inner, at.wood};
     std::vector<Stop> depth = rear ? std::vector{face, bottom} : std::vector{bottom, face};
     depth.front().path = Path("groove.depth");
     Add(PaperSide::kBelow, depth);
@@ -303,7 +305,7 @@ class DetailDimensions {
     widths.push_back({inner, far});
     Add(across, widths);
     CornerRight(low, high, rear);
-    if (!HasSetback(build.joint)) AddPinsNote(box.x + HalfBelow(build.side), high);
+    if (Facts(build.joint).tailed) AddPinsNote(box.x + HalfBelow(build.side), high);
     if (build.lap.IsZero()) return;
     Add(PaperSide::kLeft, {{low, box.x, Path("corner.lap")},
                            {low + build.lap, box.x, Path("corner.pin")},
@@ -322,13 +324,13 @@ class DetailDimensions {
 
   void CornerRight(Length low, Length high, Length rear) {
     if (choice_.rear) {
-      Add(PaperSide::kRight, {{low, kRunsOut, Path("back_end.thickness")},
+      Add(PaperSide::kRight, {{low, kRunsOut, Path("box_back.thickness")},
                               {high, kRunsOut, Path("corner.back_setback")},
                               {rear, space_.box.x + space_.box.build.side}});
       return;
     }
     Add(PaperSide::kRight, {{Face(), kRunsOut, Path("front.thickness")},
-                            {low, kRunsOut, Path("front_end.thickness")},
+                            {low, kRunsOut, Path("box_front.thickness")},
                             {high, kRunsOut}});
   }
 
@@ -338,13 +340,13 @@ class DetailDimensions {
     const CaseBuild& c = *bank_.casework;
     const Length low = bank_.opening_depth;
     const Length high = low + c.back_thickness;
-    const bool rabbet = c.back == BackFit::kRabbet;
+    const bool rabbet = Facts(c.back).lap;
     const Length in = rabbet ? c.back_lap : c.back_depth;
     const Length face = -c.side_in;  // the side's inner face
     Add(PaperSide::kBelow,
         {{face - in, low, rabbet ? "case.back.lap" : "case.back.depth"}, {face, kRunsOut}});
     Add(PaperSide::kBelow, {{face - c.side, kRunsOut, "case.side"}, {face, kRunsOut}});
-    std::vector<Stop> right{{low, kRunsOut, "case.back"},
+    std::vector<Stop> right{{low, kRunsOut, "case.back.thickness"},
                             {high, kRunsOut, rabbet ? "" : "case.back.inset"}};
     if (!rabbet) right.push_back({c.front_in + c.depth, face});
     Add(PaperSide::kRight, right);
@@ -363,7 +365,7 @@ class DetailDimensions {
     const Length rises = c.raise.IsZero() ? low : kRunsOut;  // where the side's lower end is seen
     Add(PaperSide::kBelow, {{face - c.joint_depth, seat.low, "case.joint.depth"}, {face, rises}});
     Add(PaperSide::kBelow, {{face - c.side, rises, "case.side"}, {face, rises}});
-    if (c.joint == CaseJoint::kGroove) {
+    if (Facts(c.joint).tongue) {
       Add(PaperSide::kRight, {{seat.low, face, "case.joint.tongue"}, {seat.high, kRunsOut}});
     }
     Add(PaperSide::kRight, {{low, kRunsOut, "case.bottom"}, {low + c.bottom, kRunsOut}});

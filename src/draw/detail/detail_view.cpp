@@ -11,6 +11,8 @@
 #include "draw/plan/plan_ink.h"
 #include "draw/plan/plan_words.h"
 #include "draw/section/side_plane.h"
+#include "draw/sheets/composer.h"
+#include "draw/sheets/view_table.h"
 #include "sheet/annotation.h"
 #include "sheet/view_tools.h"
 
@@ -34,10 +36,10 @@ PaperMap MapOf(const DetailChoice& choice) {
 
 Faces FacesOf(const Bank& bank, const DetailChoice& choice) {
   const Length stub = OnPiece(kStub, choice.scale);
-  if (choice.parent == DetailParent::kPlan) {
+  if (choice.parent == ViewKind::kPlan) {
     return PlanFaces(bank, PlanScopeOf(bank, choice.space, stub));
   }
-  if (choice.parent == DetailParent::kFront) return CornerJointFaces(bank);
+  if (choice.parent == ViewKind::kFront) return CornerJointFaces(bank);
   const Length reach = OnPiece(choice.radius, choice.scale);
   const FaceWindow window{choice.right - reach, choice.up - reach, choice.right + reach,
                           choice.up + reach};
@@ -59,7 +61,7 @@ void DrawInsideCircle(View& view, const Bank& bank, const DetailChoice& choice) 
   group.primitives.push_back(Circle{disc.center, disc.radius, Pen::kCallout, Tone::kNone});
 }
 
-std::string CaptionOf(const DetailChoice& choice) {
+std::string ScaleAndOwner(const DetailChoice& choice) {
   std::string caption = "SCALE " + std::string(choice.scale.name);
   if (!choice.applies_to.empty()) caption += ", " + choice.applies_to;
   return caption;
@@ -84,10 +86,17 @@ View DetailView(const Bank& bank, const DetailChoice& choice, const TextMetrics&
                {.at = {-r, drawn.bottom + kTitleDrop},
                 .letter = choice.letter,
                 .title = choice.title,
-                .caption = CaptionOf(choice)},
+                .caption = ScaleAndOwner(choice)},
                metrics);
   view.box = Bounds(std::span(view.groups));
   return view;
+}
+
+void PlaceDetails(Composer& composer) {
+  for (const DetailChoice& choice : composer.details()) {
+    composer.Put({As(ViewKind::kDetails, DetailView(composer.bank(), choice, composer.metrics()))},
+                 Orientation::kLandscape);
+  }
 }
 
 }  // namespace tillwright

@@ -11,7 +11,7 @@
 //   const std::vector<DetailChoice> choices = ChooseDetails(bank);
 //   View plan = PlanSection(bank, space, scale, options, metrics);
 //   for (const DetailChoice& choice : choices) {
-//     if (choice.parent != DetailParent::kPlan || choice.space != space) continue;
+//     if (choice.parent != ViewKind::kPlan || choice.space != space) continue;
 //     if (!NeedsDetail(choice, scale)) continue;
 //     const DetailMark mark = MarkOf(choice, plan);   // where, and how large
 //     View detail = DetailView(bank, choice, metrics);
@@ -26,6 +26,7 @@
 #include "draw/views.h"
 #include "sheet/scale.h"
 #include "tillwright/bank.h"
+#include "tillwright/draw.h"
 #include "tillwright/text_metrics.h"
 
 namespace tillwright {
@@ -39,10 +40,6 @@ enum class DetailKind : std::uint8_t {
   kJoint,   // front: how the case's bottom is let into its left side, cut parallel to the front
 };
 
-// The view that carries the mark. Its axes: side section z to the right, y up; plan x to the right,
-// z up (the front is at the bottom of the paper); front elevation x to the right, y up.
-enum class DetailParent : std::uint8_t { kSide, kPlan, kFront };
-
 struct DetailChoice {
   DetailKind kind = DetailKind::kGap;
   std::string letter;      // of the balloon
@@ -52,7 +49,9 @@ struct DetailChoice {
                            // share it the one whose plan is drawn with section A-A, if it does
   std::size_t other = 0;   // kGap: the space below; otherwise as `space`
   bool rear = false;       // at the back end of the box, not the front end
-  DetailParent parent = DetailParent::kSide;
+  // The view that carries the mark. Its axes: side section z to the right, y up; plan x to the
+  // right, z up (the front is at the bottom of the paper); front elevation x to the right, y up.
+  ViewKind parent = ViewKind::kSide;
   Length right, up;    // center, in the parent's axes
   Scale scale;         // of the detail, 1:1 wherever its circle can hold it
   double radius = 21;  // of its circle, mm on paper
@@ -72,6 +71,9 @@ struct DetailChoice {
 // below. Its name is "detail-b" and so on.
 [[nodiscard]] View DetailView(const Bank& bank, const DetailChoice& choice,
                               const TextMetrics& metrics);
+
+// Lays those details on sheets that no view shows large enough.
+void PlaceDetails(Composer& composer);
 
 }  // namespace tillwright
 

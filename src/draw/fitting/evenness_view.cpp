@@ -15,7 +15,7 @@ constexpr double kTitle = 4.5;      // mm, from a panel to the baseline of its t
 constexpr double kRowStep = 9;      // mm, from one row of panels to the next
 constexpr double kWantedGap = 1.8;  // mm, that a usual gap is drawn
 
-constexpr const char* kTrueMeasured = "TRUE, AS MEASURED";  // the widest title
+constexpr const char* kTrueMeasured = "ACTUAL, AS MEASURED";  // the widest title
 
 enum class State : std::uint8_t { kTrue, kDry, kHumid, kWorst };
 
@@ -37,12 +37,12 @@ class EvennessDrawing {
   }
 
   View Draw() {
-    Panel(State::kTrue, check_.has_measured ? kTrueMeasured : "TRUE, AS PLANNED");
+    Panel(State::kTrue, check_.has_measured ? kTrueMeasured : "AS PLANNED");
     if (check_.has_season) {
       Panel(State::kDry, "DRY SEASON");
       Panel(State::kHumid, "HUMID SEASON");
     }
-    Panel(State::kWorst, "WORST, AT LEAST");
+    Panel(State::kWorst, "WORST CASE, MINIMUM");
     Caption();
     view_.box = view_.outline = Bounds(view_.groups);
     return std::move(view_);
@@ -214,7 +214,7 @@ class EvennessDrawing {
     const LabelStyle style{.cap_height = 1.8, .level = TextLevel::kBaseline};
     const std::string times = std::to_string(static_cast<int>(times_));
     group.primitives.emplace_back(MakePlainLabel(
-        metrics_, "Gaps drawn " + times + " times as wide. Black: outside its limits.", style,
+        metrics_, "Gaps drawn " + times + " times as wide. Black: outside the limits.", style,
         {0, down_ + height_ * small_ + 2 * kTitle}));
   }
 

@@ -17,7 +17,7 @@ class FittingSheets {
         bank_(bank),
         check_(check),
         metrics_(metrics),
-        paper_(bank.units == Unit::kInch ? Paper::kLetter : Paper::kA4) {}
+        paper_(UsualPaper(bank.units)) {}
 
   std::vector<Sheet> Draw() {
     if (!OnePage()) SeveralPages();
@@ -62,7 +62,7 @@ class FittingSheets {
 
   static bool Put(SheetPlan& plan, const View& view) {
     std::vector<View> views{view};
-    return plan.Place(views, "fitting sheet");
+    return plan.Place(views);
   }
 
   void SeveralPages() {

@@ -26,7 +26,7 @@ class FittingTableDrawing {
   FittingTableDrawing(const Spec& spec, const Bank& bank, const GapCheck& check, double height,
                       const TextMetrics& metrics)
       : spec_(spec), bank_(bank), check_(check), height_(height), metrics_(metrics) {
-    columns_ = {{"NO.", 12}, {"BETWEEN", 33}, {"PLANNED", 16}, {"LEAST \u2013 GREATEST", 31}};
+    columns_ = {{"NO.", 12}, {"BETWEEN", 33}, {"PLANNED", 16}, {"MIN \u2013 MAX", 31}};
     if (!spec.spacers.empty()) columns_.push_back({"SPACERS", 31});
     columns_.push_back({"MEASURED", 19});
   }
@@ -184,7 +184,7 @@ class FittingTableDrawing {
     const LabelStyle bold{
         .cap_height = 2.5, .weight = TextWeight::kBold, .level = TextLevel::kBaseline};
     group.primitives.emplace_back(
-        MakePlainLabel(metrics_, "MEASURE BEFORE YOU HANG", bold, {0, 3}));
+        MakePlainLabel(metrics_, "MEASURE BEFORE YOU FIT THE FRONTS", bold, {0, 3}));
     double y = 8.5;
     for (const char* what :
          {"Width at the bottom", "Width at the middle", "Width at the top", "Height at the left",

@@ -12,6 +12,13 @@ namespace {
 constexpr double kBalloon = 2.5;  // mm, radius
 constexpr double kOutside = 4.5;  // mm, from an outer edge to the center of its balloon
 
+// "1st", "22nd", "113th".
+std::string Ordinal(std::size_t n) {
+  const bool teen = n % 100 / 10 == 1;
+  const std::size_t last = teen ? 0 : n % 10;
+  return std::to_string(n) + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
+}
+
 class FittingDrawing {
  public:
   FittingDrawing(const Bank& bank, const GapCheck& check, const Scale& scale,
@@ -60,7 +67,7 @@ class FittingDrawing {
           .cap_height = 2.5, .weight = TextWeight::kBold, .anchor = TextAnchor::kCenter};
       const LabelStyle small{.cap_height = 1.8, .anchor = TextAnchor::kCenter};
       const std::string id = ToText(space.id);
-      const std::string step = "hang " + std::to_string(i + 1);
+      const std::string step = "fit " + Ordinal(i + 1);
       const Label one = MakePlainLabel(metrics_, id, big, {center.x, center.y - 1.9});
       const Label two = MakePlainLabel(metrics_, step, small, {center.x, center.y + 2});
       if (Holds(face, one.box) && Holds(face, two.box)) {
@@ -94,9 +101,9 @@ class FittingDrawing {
     if (missing == 0) return;
     const LabelStyle style{.cap_height = 1.8, .level = TextLevel::kBaseline};
     const PaperBox covered = Bounds(view_.groups);
-    group.primitives.emplace_back(
-        MakePlainLabel(metrics_, "Numbers that find no room here stand in the table.", style,
-                       {view_.outline.left, covered.bottom + 4}));
+    group.primitives.emplace_back(MakePlainLabel(metrics_,
+                                                 "Numbers that do not fit are in the table.", style,
+                                                 {view_.outline.left, covered.bottom + 4}));
   }
 
   // Along the gap where the first free place is; false when there is none.

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "draw/bank/dimension_paths.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -179,7 +179,7 @@ SizeChain CaseAlong(const Bank& bank, Edge edge) {
   const CaseBuild& c = *bank.casework;
   if (edge == Edge::kLeft || edge == Edge::kRight) {
     const Length top = c.height - c.base;
-    if (!c.feet.IsZero()) chain.Add(-c.base - c.feet, -c.base, "case.feet");
+    if (!c.feet.IsZero()) chain.Add(-c.base - c.feet, -c.base, "case.feet.height");
     chain.Add(-c.base, top, "case.height");
     if (c.worktop) chain.Add(top, top + c.worktop->thickness, "case.worktop.thickness");
   } else {

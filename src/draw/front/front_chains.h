@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "sheet/view_tools.h"
+#include "sheet/size_chain.h"
 #include "tillwright/bank.h"
 
 namespace tillwright {

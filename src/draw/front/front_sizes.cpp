@@ -1,6 +1,7 @@
 #include "draw/front/front_sizes.h"
 
 #include <algorithm>
+#include <array>
 
 #include "draw/front/front_chains.h"
 #include "draw/section/side_plane.h"
@@ -49,25 +50,17 @@ class FrontSizes {
  private:
   const PaperMap& Map() const { return view_.map; }
 
-  // The chain as a tier, without gaps and overlaps if they find no room, or nothing.
-  DimensionChain Tier(SizeChain chain, bool upright) const {
-    DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, 0, metrics_)) return tier;  // no crowd beside small fronts
-    for (const char* lesser : {"gap.", "reveal.", "overlap."}) DropPaths(chain, lesser);
-    tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    return {};
-  }
-
-  static void AddTier(DimensionStack& stack, DimensionChain tier) {
-    if (!tier.texts.empty()) stack.tiers.push_back(std::move(tier));
+  // Without gaps and overlaps where they find no room: no crowd beside small fronts.
+  void AddTier(DimensionStack& stack, SizeChain chain) const {
+    static constexpr std::array<std::string_view, 3> kLesser{"gap.", "reveal.", "overlap."};
+    AddTierWithRoom(stack, std::move(chain), Map(), bank_.units,
+                    {.lesser = kLesser, .whole = 0, .rest = kColumnSpare}, metrics_);
   }
 
   void AddTiers(DimensionStack& stack, Edge edge) const {
-    const bool upright = edge == Edge::kLeft || edge == Edge::kRight;
-    if (options_.all_dimensions) AddTier(stack, Tier(FrontsAlong(bank_, edge), upright));
-    AddTier(stack, Tier(OpeningAlong(bank_, edge), upright));
-    AddTier(stack, Tier(CaseAlong(bank_, edge), upright));
+    if (options_.all_dimensions) AddTier(stack, FrontsAlong(bank_, edge));
+    AddTier(stack, OpeningAlong(bank_, edge));
+    AddTier(stack, CaseAlong(bank_, edge));
   }
 
   // Extension lines begin at the piece, but those near the section's ends below its strip.
@@ -89,7 +82,7 @@ class FrontSizes {
       return options_.heights ? DrawHeights(group, chain) : EmptyBox();
     }
     DimensionStack right{.side = PaperSide::kRight, .edge = view_.outline.right};
-    AddTier(right, Tier(chain, true));
+    AddTier(right, chain);
     if (right.tiers.empty()) return EmptyBox();
     return AddDimensionStack(group, right, DimensionStyle(), metrics_);
   }
@@ -146,11 +139,9 @@ class FrontSizes {
     if (!options_.all_dimensions) return;
     const double edge = std::min(view_.outline.top - kMarkStrip, top + 4);
     DimensionStack above{.side = PaperSide::kAbove, .edge = edge};
-    AddTier(above, Tier(PullsAlong(bank_, Edge::kTop), false));
+    AddTier(above, PullsAlong(bank_, Edge::kTop));
     const SizeChain chain = FrontsAlong(bank_, Edge::kTop);
-    if (chain.places != FrontsAlong(bank_, Edge::kBottom).places) {
-      AddTier(above, Tier(chain, false));
-    }
+    if (chain.places != FrontsAlong(bank_, Edge::kBottom).places) AddTier(above, chain);
     AddStarts(above, view_.outline.top);
     if (!above.tiers.empty()) AddDimensionStack(group, above, DimensionStyle(), metrics_);
   }

@@ -245,7 +245,7 @@ class FrontDrawing {
   }
 
   void DrawCenterLine(std::span<const PaperBox> texts) {
-    SheetGroup& group = AddViewGroup(view_, "centre", "Centre line", 0);
+    SheetGroup& group = AddViewGroup(view_, "center", "Center line", 0);
     const double x = Map().X(HalfBelow(bank_.opening_width));
     const PaperBox& box = view_.outline;
     AddBroken(group, LineOf({x, box.top - 1}, {x, box.bottom + 1}, Pen::kCenter), texts);

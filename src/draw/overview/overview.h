@@ -12,7 +12,7 @@
 
 namespace tillwright {
 
-// One drawer taken apart: front, box front end, sides, bottom, back end, each moved out along the
+// One drawer exploded: front, box front, sides, bottom, box back, each moved out along the
 // way it goes in and named with a leader. REQUIRES: bank.spaces[space].HasBox().
 [[nodiscard]] View DrawerExploded(const Bank& bank, std::size_t space, const Scale& scale,
                                   const ViewOptions& options, const TextMetrics& metrics);
@@ -21,6 +21,9 @@ namespace tillwright {
 // above it, with a balloon for every drawer and blank.
 [[nodiscard]] View BankOverview(const Bank& bank, const Scale& scale, const ViewOptions& options,
                                 const TextMetrics& metrics);
+
+// Lays both on sheets.
+void PlaceOverviews(Composer& composer);
 
 }  // namespace tillwright
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "draw/overview/overview.h"
 #include "draw/overview/overview_parts.h"
 #include "sheet/annotation.h"
@@ -29,7 +30,12 @@ struct Ink {
 class BankDrawing {
  public:
   BankDrawing(const Bank& bank, const Scale& scale, const TextMetrics& metrics)
-      : bank_(bank), scale_(scale), metrics_(metrics), axes_(scale), picture_(axes_) {}
+      : bank_(bank),
+        assembly_(Assemble(bank)),
+        scale_(scale),
+        metrics_(metrics),
+        axes_(scale),
+        picture_(axes_) {}
 
   View Draw() {
     view_.name = "overview";
@@ -80,8 +86,8 @@ class BankDrawing {
   // --- Solids -----------------------------------------------------------------------------------
 
   void Collect() {
-    for (const SolidPart& part : CaseSolids(bank_)) {
-      inside_.push_back({part.box, Pen::kFront, -1, "case", std::string(ToText(part.role))});
+    for (const SolidPart& part : CaseSolids(assembly_)) {
+      inside_.push_back({part.box, Pen::kFront, -1, "case", std::string(ToText(part.piece->role))});
     }
     for (std::size_t i = 0; i < bank_.spaces.size(); ++i) {
       const Space& space = bank_.spaces[i];
@@ -89,21 +95,23 @@ class BankDrawing {
       if (space.HasBox() && open_) {
         AddDrawer(space, static_cast<int>(i));
       } else {
-        Put(FrontSolid(bank_, space), Length(), space, static_cast<int>(i));
+        Put(FrontSolid(assembly_, i), Length(), space, static_cast<int>(i));
       }
     }
   }
 
   void AddDrawer(const Space& space, int index) {
     const Length out = OutOf(space);
-    for (const SolidPart& part : GluedSolids(bank_, space)) Put(part, out, space, index);
+    for (const SolidPart& part : GluedSolids(assembly_, static_cast<std::size_t>(index))) {
+      Put(part, out, space, index);
+    }
   }
 
   void Put(const SolidPart& part, Length out, const Space& space, int index) {
-    const bool front = part.role == PartRole::kFront;
+    const bool front = Facts(part.piece->role).group == PartGroup::kFront;
     const std::string id = ToText(space.id);
     Ink ink{part.box, front ? Pen::kFront : Pen::kThin, front ? index : -1,
-            (front ? "front-" : "box-") + id, id + " " + std::string(ToText(part.role))};
+            (front ? "front-" : "box-") + id, id + " " + std::string(ToText(part.piece->role))};
     ink.box.at.z -= out;
     const CuboidHalves halves = CutAt(ink.box, Length());
     if (!halves.rear.depth.IsZero()) {
@@ -283,6 +291,7 @@ class BankDrawing {
   }
 
   const Bank& bank_;
+  Assembly assembly_;
   Scale scale_;
   const TextMetrics& metrics_;
   Axonometry axes_;

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "bank/part_roles.h"
 #include "draw/overview/overview.h"
 #include "draw/overview/overview_parts.h"
 #include "sheet/annotation.h"
@@ -21,74 +22,28 @@ Spacing SpacingOf(const Box& box) {
 // Moves a part out of the drawer, the way it goes in. The front goes twice as far as the front end.
 Cuboid MovedOut(const SolidPart& part, const Spacing& by) {
   Cuboid box = part.box;
-  switch (part.role) {
-    case PartRole::kFront:
-      box.at.z -= 2 * by.along;
+  const PartRoleFacts& facts = Facts(part.piece->role);
+  const std::int64_t left = facts.in_pairs && !part.piece->mirrored ? -1 : 1;
+  const std::int64_t steps = left * facts.out;
+  switch (facts.frame.into.axis) {
+    case JobAxis::kX:
+      box.at.x += steps * by.across;
       break;
-    case PartRole::kBoxFront:
-      box.at.z -= by.along;
+    case JobAxis::kY:
+      box.at.y += steps * by.down;
       break;
-    case PartRole::kBoxBack:
-      box.at.z += by.along;
-      break;
-    case PartRole::kBoxSide:
-      box.at.x += (part.right ? 1 : -1) * by.across;
-      break;
-    case PartRole::kBoxBottom:
-      box.at.y -= by.down;
-      break;
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
+    case JobAxis::kZ:
+      box.at.z += steps * by.along;
       break;
   }
   return box;
 }
 
 std::string NameOf(const SolidPart& part) {
-  switch (part.role) {
-    case PartRole::kFront:
-      return "Front";
-    case PartRole::kBoxFront:
-      return "Front end";
-    case PartRole::kBoxBack:
-      return "Back end";
-    case PartRole::kBoxSide:
-      return part.right ? "Right side" : "Left side";
-    case PartRole::kBoxBottom:
-      return "Bottom";
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-    case PartRole::kDivider:
-    case PartRole::kPartition:
-    case PartRole::kStretcher:
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-    case PartRole::kBlocking:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      break;
-  }
-  return std::string(ToText(part.role));
+  const PartRoleFacts& facts = Facts(part.piece->role);
+  const std::string name(facts.apart);
+  if (!facts.in_pairs) return name;
+  return (part.piece->mirrored ? "Right " : "Left ") + name;
 }
 
 class ExplodedDrawing {
@@ -96,20 +51,20 @@ class ExplodedDrawing {
   ExplodedDrawing(const Bank& bank, std::size_t space, const Scale& scale,
                   const TextMetrics& metrics)
       : bank_(bank),
-        index_(space),
+        assembly_(Assemble(bank)),
         space_(bank.spaces[space]),
         scale_(scale),
         metrics_(metrics),
         axes_(scale),
         picture_(axes_),
-        parts_(DrawerSolids(bank, space_)) {}
+        parts_(DrawerSolids(assembly_, space)) {}
 
   View Draw() {
     view_.scale = scale_;
     view_.map = {{0, 0}, scale_};
     const std::string id = ToText(space_.id);
     view_.name = "drawer-d" + std::to_string(space_.id.number);
-    view_.title = "DRAWER " + id + " TAKEN APART";
+    view_.title = "DRAWER " + id + " EXPLODED";
     const Spacing by = SpacingOf(space_.box);
     std::vector<Cuboid> moved;
     for (const SolidPart& part : parts_) moved.push_back(MovedOut(part, by));
@@ -128,9 +83,9 @@ class ExplodedDrawing {
     return AddViewGroup(view_, id, std::move(title), depth);
   }
 
-  // The ways the parts go in, below everything: from two corners of each to where they belong.
+  // Assembly lines, below everything: from two corners of each to where they belong.
   void AddPaths(const std::vector<Cuboid>& moved) {
-    SheetGroup& group = Group("paths", "The ways the parts go in", 0);
+    SheetGroup& group = Group("paths", "Assembly lines", 0);
     for (std::size_t i = 0; i < parts_.size(); ++i) {
       const Cuboid& home = parts_[i].box;
       for (const bool second : {false, true}) {
@@ -147,10 +102,11 @@ class ExplodedDrawing {
   // right.
   static Place3 Corner(const SolidPart& part, bool second) {
     const Cuboid& box = part.box;
-    if (part.role == PartRole::kBoxSide) {
-      return {part.right ? Length() : box.width, box.height, second ? box.depth : Length()};
+    if (part.piece->role == PartRole::kBoxSide) {
+      return {part.piece->mirrored ? Length() : box.width, box.height,
+              second ? box.depth : Length()};
     }
-    const bool back = part.role == PartRole::kBoxBack;
+    const bool back = part.piece->role == PartRole::kBoxBack;
     return {second ? box.width : Length(), box.height, back ? Length() : box.depth};
   }
 
@@ -163,24 +119,25 @@ class ExplodedDrawing {
       SheetGroup& group = Group("part-" + std::to_string(i + 1), NameOf(parts_[i]), 0);
       AddCuboid(group, box, axes_, Pen::kFront);
       AddGrooves(group, parts_[i], box);
-      if (parts_[i].role == PartRole::kFront) AddHoles(group, box);
+      if (Facts(parts_[i].piece->role).group == PartGroup::kFront) AddHoles(group, box);
     }
   }
 
   // The groove or rabbet for the bottom, where the inside face is seen: on the left side's right
   // face and the back end's front face.
   void AddGrooves(SheetGroup& group, const SolidPart& part, const Cuboid& box) const {
-    const BoxBuild& build = space_.box.build;
-    const bool side = part.role == PartRole::kBoxSide && !part.right;
-    const bool back = part.role == PartRole::kBoxBack && !build.open_back;
-    if (build.fit == BottomFit::kApplied || !(side || back)) return;
-    for (const Length up : {build.up, build.up + build.bottom}) {
-      if (up <= Length() || up >= box.height) continue;
-      const Length y = box.at.y + up;
-      const Place3 from = side ? Place3{box.Right(), y, box.at.z} : Place3{box.at.x, y, box.at.z};
-      const Place3 to =
-          side ? Place3{box.Right(), y, box.Rear()} : Place3{box.Right(), y, box.at.z};
-      group.primitives.emplace_back(LineOf(axes_.At(from), axes_.At(to), Pen::kThin));
+    const bool side = part.piece->role == PartRole::kBoxSide && !part.piece->mirrored;
+    if (!side && part.piece->role != PartRole::kBoxBack) return;
+    for (const PlacedCut& cut : part.piece->cuts) {
+      if (cut.purpose != CutPurpose::kBoxBottom) continue;
+      for (const Length up : {cut.low, cut.high}) {
+        if (up <= Length() || up >= box.height) continue;
+        const Length y = box.at.y + up;
+        const Place3 from = side ? Place3{box.Right(), y, box.at.z} : Place3{box.at.x, y, box.at.z};
+        const Place3 to =
+            side ? Place3{box.Right(), y, box.Rear()} : Place3{box.Right(), y, box.at.z};
+        group.primitives.emplace_back(LineOf(axes_.At(from), axes_.At(to), Pen::kThin));
+      }
     }
   }
 
@@ -191,14 +148,6 @@ class ExplodedDrawing {
     }
   }
 
-  // The part of the bank that a solid stands for.
-  const Part* PartOf(const SolidPart& solid) const {
-    const auto at = std::ranges::find_if(bank_.parts, [&](const Part& part) {
-      return part.role == solid.role && part.space == static_cast<int>(index_);
-    });
-    return at == bank_.parts.end() ? nullptr : &*at;
-  }
-
   void AddNotes(const std::vector<std::size_t>& places) {
     std::vector<PartNote> notes;
     for (std::size_t i = 0; i < parts_.size(); ++i) {
@@ -206,11 +155,10 @@ class ExplodedDrawing {
       const auto tip = picture_.PointInSight(places[i], left ? 0.08 : 0.8);
       if (!tip) continue;
       PartNote note{*tip, NameOf(parts_[i]), "", "", left};
-      if (const Part* part = PartOf(parts_[i])) {
-        const std::string path = "part." + PartId(bank_, *part) + ".";
-        note.sizes = In(part->length) + " × " + In(part->width) + " × " + In(part->thickness);
-        note.path = path + "length " + path + "width " + path + "thickness";
-      }
+      const Part& part = bank_.parts[parts_[i].piece->part];
+      const std::string path = "part." + PartId(bank_, part) + ".";
+      note.sizes = In(part.length) + " × " + In(part.width) + " × " + In(part.thickness);
+      note.path = path + "length " + path + "width " + path + "thickness";
       notes.push_back(std::move(note));
     }
     AddPartNotes(Group("names", "Names of the parts", 0), notes, view_.outline, metrics_);
@@ -218,8 +166,9 @@ class ExplodedDrawing {
 
   // The front parts stand to the lower left.
   static bool IsLeft(const SolidPart& part) {
-    return part.role == PartRole::kFront || part.role == PartRole::kBoxFront ||
-           (part.role == PartRole::kBoxSide && !part.right);
+    return Facts(part.piece->role).group == PartGroup::kFront ||
+           part.piece->role == PartRole::kBoxFront ||
+           (part.piece->role == PartRole::kBoxSide && !part.piece->mirrored);
   }
 
   std::string In(Length length) const { return FormatLength(length, bank_.units); }
@@ -242,7 +191,7 @@ class ExplodedDrawing {
   }
 
   const Bank& bank_;
-  std::size_t index_;
+  Assembly assembly_;
   const Space& space_;
   Scale scale_;
   const TextMetrics& metrics_;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "sheet/size_chain.h"
+
 namespace tillwright {
 namespace {
 
@@ -47,24 +49,10 @@ std::vector<Marks> Tiers(Marks marks) {
 }
 
 DimensionChain ChainOf(Marks tier, Unit unit, const std::function<double(Length)>& paper) {
-  std::ranges::sort(tier, [&](const SizeMark& a, const SizeMark& b) {
-    return std::min(paper(a.low), paper(a.high)) < std::min(paper(b.low), paper(b.high));
-  });
-  DimensionChain chain;
-  const SizeMark* before = nullptr;
-  for (const SizeMark& mark : tier) {
-    const bool rising = paper(mark.high) > paper(mark.low);
-    const Length from = rising ? mark.low : mark.high;
-    const bool joined = before != nullptr && from == (rising ? before->high : before->low);
-    if (!joined) {
-      if (before != nullptr) chain.texts.emplace_back();  // a stretch without a size
-      chain.stations.push_back(paper(from));
-    }
-    chain.stations.push_back(paper(rising ? mark.high : mark.low));
-    chain.texts.push_back({FormatLength(mark.high - mark.low, unit), mark.path});
-    before = &mark;
-  }
-  return chain;
+  std::ranges::sort(tier, {}, &SizeMark::low);
+  SizeChain chain;
+  for (SizeMark& mark : tier) chain.Add(mark.low, mark.high, std::move(mark.path));
+  return TierOf(chain, paper, unit);
 }
 
 }  // namespace

@@ -31,12 +31,12 @@ std::vector<Range> Without(Length whole, std::vector<Range> taken) {
 }
 
 // The stretches of a band's edge at `at` that no deeper cut takes away.
-std::vector<Range> EdgeStretches(const PartShape& shape, const CutBand& band, Length at) {
-  const Length whole = band.upright ? shape.up : shape.right;
+std::vector<Range> EdgeStretches(const PartShape& shape, const PlacedCut& band, Length at) {
+  const Length whole = band.IsUpright() ? shape.up : shape.right;
   std::vector<Range> taken;
-  for (const CutBand& other : shape.bands) {
-    if (&other == &band || other.joint || other.behind || other.depth < band.depth) continue;
-    if (other.upright != band.upright) {
+  for (const PlacedCut& other : shape.bands) {
+    if (&other == &band || other.partly || other.behind || other.depth < band.depth) continue;
+    if (other.IsUpright() != band.IsUpright()) {
       taken.push_back({other.low, other.high});
     } else if (other.low < at && at < other.high) {
       return {};
@@ -45,20 +45,20 @@ std::vector<Range> EdgeStretches(const PartShape& shape, const CutBand& band, Le
   return Without(whole, std::move(taken));
 }
 
-Rect BandRect(const PartShape& shape, const CutBand& band) {
+Rect BandRect(const PartShape& shape, const PlacedCut& band) {
   const Length size = band.high - band.low;
-  return band.upright ? Rect{band.low, Length(), size, shape.up}
-                      : Rect{Length(), band.low, shape.right, size};
+  return band.IsUpright() ? Rect{band.low, Length(), size, shape.up}
+                          : Rect{Length(), band.low, shape.right, size};
 }
 
-void AddBandEdge(SheetGroup& out, const PartShape& shape, const CutBand& band, Length at,
+void AddBandEdge(SheetGroup& out, const PartShape& shape, const PlacedCut& band, Length at,
                  const PaperMap& map) {
-  const Length limit = band.upright ? shape.right : shape.up;
+  const Length limit = band.IsUpright() ? shape.right : shape.up;
   if (at <= Length() || at >= limit) return;
   const Pen pen = band.behind ? Pen::kHidden : Pen::kThin;
   for (const Range& range : EdgeStretches(shape, band, at)) {
-    const PaperPoint from = band.upright ? map.At(at, range.low) : map.At(range.low, at);
-    const PaperPoint to = band.upright ? map.At(at, range.high) : map.At(range.high, at);
+    const PaperPoint from = band.IsUpright() ? map.At(at, range.low) : map.At(range.low, at);
+    const PaperPoint to = band.IsUpright() ? map.At(at, range.high) : map.At(range.high, at);
     out.primitives.emplace_back(LineOf(from, to, pen));
   }
 }
@@ -70,10 +70,10 @@ struct Step {
 std::vector<Step> Profile(const PartShape& shape, bool upright, bool behind) {
   const Length whole = upright ? shape.right : shape.up;
   std::vector<Length> places{Length(), whole};
-  const auto counts = [&](const CutBand& b) {
-    return b.upright == upright && b.behind == behind && !b.joint;
+  const auto counts = [&](const PlacedCut& b) {
+    return b.IsUpright() == upright && b.behind == behind && !b.partly;
   };
-  for (const CutBand& band : shape.bands) {
+  for (const PlacedCut& band : shape.bands) {
     if (!counts(band)) continue;
     for (const Length at : {band.low, band.high}) {
       if (at > Length() && at < whole) places.push_back(at);
@@ -84,7 +84,7 @@ std::vector<Step> Profile(const PartShape& shape, bool upright, bool behind) {
   for (std::size_t i = 0; i + 1 < places.size(); ++i) {
     if (places[i] == places[i + 1]) continue;
     Length depth;
-    for (const CutBand& band : shape.bands) {
+    for (const PlacedCut& band : shape.bands) {
       const bool covers = counts(band) && band.low <= places[i] && places[i + 1] <= band.high;
       if (covers) depth = Max(depth, Min(band.depth, shape.thickness));
     }
@@ -110,7 +110,7 @@ PaperRing ProfileRing(const PartShape& shape, bool upright,
 }
 
 // The joint of one end, seen on the edge: hatched as far as it goes in, dashed where wood is left.
-void AddJointEdge(SheetGroup& out, const PartShape& shape, const CutBand& band,
+void AddJointEdge(SheetGroup& out, const PartShape& shape, const PlacedCut& band,
                   const PaperMap& map) {
   const Length depth = Min(band.depth, shape.thickness);
   const PaperBox box = map.Box({band.low, Length(), band.high - band.low, depth});
@@ -145,12 +145,12 @@ Span WidestFree(Span whole, std::vector<Span> taken) {
 
 void AddFace(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
   const PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
-  for (const CutBand& band : shape.bands) {
-    if (!band.joint) continue;
+  for (const PlacedCut& band : shape.bands) {
+    if (!band.partly) continue;
     const HatchArea area = AreaOf(map.Box(BandRect(shape, band)));
     out.primitives.emplace_back(HatchAtAngle(area, 45, kHatchSpacing, Pen::kHatch));
   }
-  for (const CutBand& band : shape.bands) {
+  for (const PlacedCut& band : shape.bands) {
     if (band.twin) continue;  // as in the drawn face
     AddBandEdge(out, shape, band, band.low, map);
     AddBandEdge(out, shape, band, band.high, map);
@@ -179,9 +179,9 @@ PaperBox FreeFace(const PartShape& shape, const PaperMap& map) {
   const PaperBox box = map.Box({Length(), Length(), shape.right, shape.up});
   std::vector<Span> across;
   std::vector<Span> down;
-  for (const CutBand& band : shape.bands) {
+  for (const PlacedCut& band : shape.bands) {
     const PaperBox cut = map.Box(BandRect(shape, band));
-    if (band.upright) {
+    if (band.IsUpright()) {
       across.push_back({cut.left, cut.right});
     } else {
       down.push_back({cut.top, cut.bottom});
@@ -210,10 +210,10 @@ void AddSection(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
 }
 
 void AddUpperEdge(SheetGroup& out, const PartShape& shape, const PaperMap& map) {
-  for (const CutBand& band : shape.bands) {
-    if (band.joint) AddJointEdge(out, shape, band, map);
+  for (const PlacedCut& band : shape.bands) {
+    if (band.partly) AddJointEdge(out, shape, band, map);
     // A step along the upper edge shows as a line.
-    const bool step = !band.joint && !band.behind && !band.upright && band.high >= shape.up;
+    const bool step = !band.partly && !band.behind && !band.IsUpright() && band.high >= shape.up;
     if (!step || band.depth >= shape.thickness) continue;
     out.primitives.emplace_back(
         LineOf(map.At(Length(), band.depth), map.At(shape.right, band.depth), Pen::kThin));

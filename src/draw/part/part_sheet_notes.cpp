@@ -3,9 +3,9 @@
 #include <array>
 #include <set>
 
+#include "bank/part_roles.h"
 #include "stock/part_names.h"
 #include "stock/part_seats.h"
-#include "stock/part_shape.h"
 
 namespace tillwright {
 namespace {
@@ -52,45 +52,42 @@ std::string_view PlaceName(CutFrom from) {
   return "";
 }
 
-// A rabbet that leaves a tongue.
-bool LeavesTongue(const Cut& cut) {
-  if (cut.from != CutFrom::kEachEnd) return false;
-  return cut.face == CutOn::kOutside || cut.face == CutOn::kUpperFace ||
-         cut.face == CutOn::kRightFace;
-}
-
-// What goes into the cut. A case side's channels across it take the bottom, then the top.
-std::string_view PurposeOf(const Part& part, std::size_t index) {
-  const Cut& cut = part.cuts[index];
-  switch (cut.from) {
-    case CutFrom::kFrontEnd:
-      return ", for the front end";
-    case CutFrom::kBackEnd:
-      return ", for the back end";
-    case CutFrom::kRearEdge:
+// What goes into the cut, or what becomes of it.
+std::string_view PurposeWords(const Cut& cut) {
+  switch (cut.purpose) {
+    case CutPurpose::kBoxBottom:
+      return ", for the bottom";
+    case CutPurpose::kBoxCorner:
+      if (cut.from == CutFrom::kEachEnd) return ", to the baseline";
+      return cut.from == CutFrom::kFrontEnd ? ", for the box front" : ", for the box back";
+    case CutPurpose::kCaseBottom:
+      return ", for the case bottom";
+    case CutPurpose::kCaseTop:
+      return ", for the case top";
+    case CutPurpose::kCaseBack:
       return ", for the back";
-    case CutFrom::kEachEnd:
-      if (cut.face == CutOn::kOutside) return ", on the outside";
-      if (LeavesTongue(cut)) return "";
-      return cut.face == CutOn::kBothFaces ? ", on both faces" : ", to the line drawn";
-    case CutFrom::kUpperFace:
-      return ", for the runners' tenons";
-    case CutFrom::kLeftEdge:
+    case CutPurpose::kMember:
       if (cut.face == CutOn::kBothFaces) return ", on both faces, for partitions";
       return cut.face == CutOn::kLowerFace ? ", on the lower face, for a partition"
                                            : ", for a partition";
-    case CutFrom::kLowerEdge:
+    case CutPurpose::kTongue:
+      return cut.face == CutOn::kOutside ? ", on the outside" : "";
+    case CutPurpose::kWebRunner:
+      return ", for the runners' tenons";
+    case CutPurpose::kTenon:
+      return ", on both faces";
+    case CutPurpose::kToeKick:
+    case CutPurpose::kPull:
       break;
   }
-  if (part.role != PartRole::kCaseSide) return ", for the bottom";
-  return index == 0 ? ", for the case bottom" : ", for the case top";
+  return "";
 }
 
 // Of a cut that the face does not show.
 std::string EdgeCutSize(const Cut& cut, Unit unit) {
   const auto in = [unit](Length length) { return FormatLength(length, unit); };
   return ": " + in(cut.width) + " wide, " + in(cut.depth) + " deep, " + in(cut.offset) +
-         " below the upper face";
+         " below the top face";
 }
 
 }  // namespace
@@ -113,10 +110,10 @@ std::string PartKindCount(const Bank& bank, const PartKind& kind) {
   if (kind.mirrored > 0) {
     out += ": " + std::to_string(kind.count - kind.mirrored) + " as drawn (left), " +
            std::to_string(kind.mirrored) + " mirrored (right)";
-  } else if (part.count == 2 && ComesInPairs(part.role)) {
-    out += ", left and right alike";
+  } else if (part.count == 2 && Facts(part.role).in_pairs) {
+    out += ", left and right identical";
   } else if (kind.count > 1) {
-    out += " alike";
+    out += " identical";
   }
   return out;
 }
@@ -127,21 +124,23 @@ std::string PartKindMaterial(const Part& part) {
   if (!out.empty()) out += ", ";
   const bool across = part.grain == Grain::kHorizontal;
   out += out.empty() ? "Grain " : "grain ";
-  out += across ? "left to right" : "upright";
+  out += across ? "horizontal" : "vertical";
   return out;
 }
 
 std::vector<std::string> PartKindCuts(const Part& part, Unit unit) {
   std::vector<std::string> lines;
-  for (std::size_t i = 0; i < part.cuts.size(); ++i) {
-    std::string line(JointName(part.cuts[i].kind));
-    const bool top =
-        part.role == PartRole::kCaseSide && i > 0 && part.cuts[i].from == CutFrom::kLowerEdge;
-    line += top ? std::string_view(" along the upper end") : PlaceName(part.cuts[i].from);
-    line += PurposeOf(part, i);
-    if (part.cuts[i].face == CutOn::kInnerEdge) line += EdgeCutSize(part.cuts[i], unit);
-    if (LeavesTongue(part.cuts[i])) {
-      line += ": leaves a tongue of " + FormatLength(part.thickness - part.cuts[i].depth, unit);
+  for (const Cut& cut : part.cuts) {
+    std::string line(JointName(cut.kind));
+    const bool top = cut.purpose == CutPurpose::kCaseTop;
+    const bool bottom = cut.purpose == CutPurpose::kCaseBottom;
+    line += top      ? std::string_view(" along the top end")
+            : bottom ? std::string_view(" along the lower end")
+                     : PlaceName(cut.from);
+    line += PurposeWords(cut);
+    if (cut.face == CutOn::kInnerEdge) line += EdgeCutSize(cut, unit);
+    if (cut.purpose == CutPurpose::kTongue) {
+      line += ": leaves a tongue of " + FormatLength(part.thickness - cut.depth, unit);
     }
     lines.push_back(std::move(line));
   }
@@ -158,7 +157,7 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
     ids[seat.other_face ? 1 : 0].emplace(member.partition ? 'V' : 'H', member.number);
   }
   const bool side = part.role == PartRole::kCaseSide;
-  const std::string dados = std::string(SeatKind(bank)) + "s for ";
+  const std::string dadoes = "dadoes for ";
   const auto whom = [&](const std::set<NumberedId>& face) {
     // Alike parts of different numbers take members of different numbers.
     if (kind.parts.size() == 1) return RunTogether(face);
@@ -167,16 +166,16 @@ std::vector<std::string> PartKindSeats(const Bank& bank, const PartKind& kind) {
   std::vector<std::string> lines;
   if (!ids[0].empty()) {
     const bool lies = seats[0].upright;
-    lines.push_back(dados + whom(ids[0]) + (lies ? ", places from the left end" : ""));
+    lines.push_back(dadoes + whom(ids[0]) + (lies ? ", measured from the left end" : ""));
     lines.back()[0] = static_cast<char>(lines.back()[0] - 'a' + 'A');
   }
   // Its inside face, with its left end at the left, is seen from below.
   if (part.role == PartRole::kCaseTop) lines.emplace_back("Front edge above");
   if (ids[1].empty()) {
-    if (side) lines.emplace_back("None of these in the right side");
+    if (side) lines.emplace_back("Left side only");
   } else if (!BothFacesAlike(seats)) {
-    lines.push_back((side ? "Right side: " : "Other face: ") + dados + whom(ids[1]) +
-                    (side ? " instead" : "") + ", set out on the case");
+    lines.push_back((side ? "Right side: " : "Other face: ") + dadoes + whom(ids[1]) +
+                    (side ? " instead" : "") + ", laid out on the case");
   } else if (!side) {
     lines.push_back("Other face the same, for " + whom(ids[1]));
   }

@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "bank/part_roles.h"
 #include "draw/part/part_sheet_dims.h"
 #include "draw/part/part_sheet_faces.h"
 #include "draw/part/part_sheet_notes.h"
@@ -37,7 +38,7 @@ class PartDrawing {
       : bank_(bank),
         kind_(kind),
         part_(bank.parts[kind.parts.front()]),
-        shape_(ShapeOf(bank, part_)),
+        shape_(ShapeOf(part_, PiecesOf(bank, kind.parts.front()).front())),
         options_(options),
         metrics_(metrics),
         map_{{0, 0}, scale},
@@ -61,7 +62,7 @@ class PartDrawing {
     }
     view_.outline = map_.Box({Length(), Length(), shape_.right, shape_.up});
     view_.box = Join(Join(face.Covered(), section.Covered()), edge.Covered());
-    Keep(face, "face", std::string(FaceNameOf(part_.role)));
+    Keep(face, "face", std::string(Facts(part_.role).face));
     Keep(section, "section", "Section across the middle");
     if (HasUpright()) Keep(edge, "edge", "Upper edge");
     Words();
@@ -80,12 +81,13 @@ class PartDrawing {
     Group(id + "-sizes", "Sizes", 0).primitives = std::move(cluster.dimensions.primitives);
   }
 
-  bool HasUpright() const { return std::ranges::any_of(shape_.bands, &CutBand::upright); }
+  bool HasUpright() const { return std::ranges::any_of(shape_.bands, &PlacedCut::IsUpright); }
+  static bool IsSeat(const PlacedCut& cut) { return cut.source == CutSource::kSeats; }
   // As deep as the part is thick: its depth is dimensioned as the thickness.
-  bool IsThrough(const CutBand& band) const { return band.depth == shape_.thickness; }
+  bool IsThrough(const PlacedCut& band) const { return band.depth == shape_.thickness; }
 
-  std::string CutPath(const CutBand& band, std::string_view what) const {
-    return path_ + (band.seat ? ".seat." : ".cut.") + std::to_string(band.cut + 1) + "." +
+  std::string CutPath(const PlacedCut& band, std::string_view what) const {
+    return path_ + (IsSeat(band) ? ".seat." : ".cut.") + std::to_string(band.index + 1) + "." +
            std::string(what);
   }
   std::string HolePath(std::size_t hole, std::string_view what) const {
@@ -100,10 +102,10 @@ class PartDrawing {
     std::vector<SizeMark> marks;
     if (!options_.all_dimensions) return marks;
     const Length whole = upright ? shape_.right : shape_.up;
-    for (const CutBand& band : shape_.bands) {
-      if (band.upright != upright || band.twin) continue;
+    for (const PlacedCut& band : shape_.bands) {
+      if (band.IsUpright() != upright || band.twin) continue;
       marks.push_back({band.low, band.high, CutPath(band, "width")});
-      if (band.seat) continue;  // from one datum: AddSeatPlaces()
+      if (IsSeat(band)) continue;  // from one datum: AddSeatPlaces()
       if (band.from_far) {
         marks.push_back({band.high, whole, CutPath(band, "offset")});
       } else {
@@ -141,19 +143,19 @@ class PartDrawing {
 
   // Whether a cut across the face begins at this height, which is then told already.
   bool StartsAt(Length up) const {
-    return options_.all_dimensions && std::ranges::any_of(shape_.bands, [&](const CutBand& band) {
-             return !band.upright && !band.seat && !band.from_far && band.low == up;
+    return options_.all_dimensions && std::ranges::any_of(shape_.bands, [&](const PlacedCut& band) {
+             return !band.IsUpright() && !IsSeat(band) && !band.from_far && band.low == up;
            });
   }
 
   std::vector<SizeMark> DepthMarks(bool upright) const {
     std::vector<SizeMark> marks;
     std::vector<std::size_t> seen;
-    for (const CutBand& band : shape_.bands) {
-      const std::size_t key = 2 * band.cut + (band.seat ? 1 : 0);
+    for (const PlacedCut& band : shape_.bands) {
+      const std::size_t key = 2 * band.index + (IsSeat(band) ? 1 : 0);
       if (!options_.all_dimensions || std::ranges::count(seen, key) > 0) continue;
       // Through cuts are shown where the thickness is.
-      if (IsThrough(band) ? upright : band.upright != upright) continue;
+      if (IsThrough(band) ? upright : band.IsUpright() != upright) continue;
       seen.push_back(key);
       const Length from = band.behind ? shape_.thickness - band.depth : Length();
       marks.push_back({from, from + band.depth, CutPath(band, "depth")});
@@ -193,10 +195,10 @@ class PartDrawing {
   void AddSeatPlaces(SheetGroup& out, const PaperBox& box) const {
     OrdinateColumn right{.side = PaperSide::kRight, .edge = box.right, .heading = "FROM LOWER END"};
     OrdinateColumn above{.side = PaperSide::kAbove, .edge = box.top};
-    for (const CutBand& band : shape_.bands) {
-      if (!band.seat) continue;
-      OrdinateColumn& column = band.upright ? above : right;
-      column.ordinates.push_back({band.upright ? map_.X(band.low) : map_.Y(band.low),
+    for (const PlacedCut& band : shape_.bands) {
+      if (!IsSeat(band)) continue;
+      OrdinateColumn& column = band.IsUpright() ? above : right;
+      column.ordinates.push_back({band.IsUpright() ? map_.X(band.low) : map_.Y(band.low),
                                   FormatLength(band.low, bank_.units), CutPath(band, "offset")});
     }
     for (OrdinateColumn* column : {&right, &above}) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bank/part_roles.h"
 #include "draw/part/part_sheet_faces.h"
 #include "draw/part/part_sheet_notes.h"
 #include "sheet/annotation.h"
@@ -22,7 +23,7 @@ class FaceWords {
     LabelStyle style;
     style.cap_height = kNameCap;
     style.anchor = TextAnchor::kCenter;
-    const std::string name = UpperCase(FaceNameOf(face_.part.role));
+    const std::string name = UpperCase(Facts(face_.part.role).face);
     const TextSize size = MeasureLabel(metrics_, name, style);
     const bool fits = room.Width() > size.width + 1.5 && room.Height() > size.height + 1.2;
     const PaperPoint middle = room.Center();
@@ -32,12 +33,12 @@ class FaceWords {
       words.primitives.emplace_back(MakeLabel(metrics_, name, style, {middle.x, y}, ""));
       if (arrow_below) AddGrain(words, room, {middle.x, middle.y + 3});
     } else {
-      notes.push_back(std::string(FaceNameOf(face_.part.role)) + " drawn");
+      notes.push_back(std::string(Facts(face_.part.role).face) + " drawn");
     }
     // The mark's tails run to the lower edge, across no more than the cuts along it.
     const bool lowest = room.bottom > face_.map.zero.y - face_.map.Size(face_.shape.up) / 4;
     const bool marked = fits && lowest && room.Height() > 16 && room.Width() > size.width + 24;
-    if (marked && face_.part.role != PartRole::kFront) {
+    if (marked && Facts(face_.part.role).group != PartGroup::kFront) {
       AddFaceMark(words, {room.left + 6, room.bottom + 1}, 4.5);
     }
     if (face_.handed) AddEnds(words, room, fits ? size.width : room.Width(), notes);
@@ -74,40 +75,6 @@ class FaceWords {
 };
 
 }  // namespace
-
-std::string_view FaceNameOf(PartRole role) {
-  switch (role) {
-    case PartRole::kFront:
-      return "Show face";
-    case PartRole::kDivider:
-      return "Upper face";
-    case PartRole::kPartition:
-      return "Right face";
-    case PartRole::kBoxSide:
-    case PartRole::kBoxFront:
-    case PartRole::kBoxBack:
-    case PartRole::kBoxBottom:
-    case PartRole::kCaseSide:
-    case PartRole::kCaseBottom:
-    case PartRole::kCaseTop:
-    case PartRole::kCaseBack:
-      break;
-    case PartRole::kToeKick:
-    case PartRole::kFrameStile:
-    case PartRole::kFrameTopRail:
-    case PartRole::kFrameBottomRail:
-    case PartRole::kFrameRail:
-      return "Front face";
-    case PartRole::kBlocking:
-      return "Face to the slide";
-    case PartRole::kStretcher:
-    case PartRole::kWebRail:
-    case PartRole::kWebRunner:
-    case PartRole::kWorktop:
-      return "Upper face";
-  }
-  return "Inside face";
-}
 
 void AddFaceWords(SheetGroup& words, std::vector<std::string>& notes, const DrawnFace& face,
                   const TextMetrics& metrics) {

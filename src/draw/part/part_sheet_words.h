@@ -3,7 +3,6 @@
 #define TILLWRIGHT_DRAW_PART_PART_SHEET_WORDS_H_
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "sheet/scale.h"
@@ -11,9 +10,6 @@
 #include "tillwright/text_metrics.h"
 
 namespace tillwright {
-
-// "Inside face".
-[[nodiscard]] std::string_view FaceNameOf(PartRole role);
 
 struct DrawnFace {
   const Part& part;

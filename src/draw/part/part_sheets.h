@@ -7,7 +7,7 @@
 // laid out.
 //
 // Labels carry the paths "part.<id>.length", "part.<id>.cut.<n>.offset" and so on of the part that
-// is drawn (dimension_paths.h); dados that take dividers and partitions
+// is drawn (dimensions.h); dados that take dividers and partitions
 // "part.<id>.seat.<n>.offset", holes for pulls "D1.front.pull.1.left".
 #ifndef TILLWRIGHT_DRAW_PART_PART_SHEETS_H_
 #define TILLWRIGHT_DRAW_PART_PART_SHEETS_H_
@@ -21,6 +21,9 @@ namespace tillwright {
 // far as they are few, and the role.
 [[nodiscard]] View PartView(const Bank& bank, const PartKind& kind, const Scale& scale,
                             const ViewOptions& options, const TextMetrics& metrics);
+
+// Lays all of them on sheets.
+void PlaceParts(Composer& composer);
 
 }  // namespace tillwright
 

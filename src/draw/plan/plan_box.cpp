@@ -2,105 +2,30 @@
 
 #include <utility>
 
-#include "spec/box_rules.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
 
-class PlanBoxRule {
+class PlanBoxLines {
  public:
-  PlanBoxRule(Faces& faces, const Box& box)
+  PlanBoxLines(Faces& faces, const Box& box)
       : faces_(faces), box_(box), build_(box.build), sum_(2 * box.x + box.width) {}
 
   void Add() {
-    for (const bool right : {false, true}) AddSide(right);
-    if (HasSetback(build_.joint)) {
-      const Length in = build_.side - build_.joint_depth;
-      AddEnd(RectFace(box_.x + in, Front(), Right() - in, Front() + build_.end));
-      AddEnd(RectFace(box_.x + in, BackEnd(), Right() - in, BackEnd() + build_.end));
-    } else {
-      AddTailedEnds();
+    if (Facts(build_.joint).tailed) {
       for (const bool right : {false, true}) AddPins(right);
     }
-    if (build_.fit != BottomFit::kApplied) AddBottomLines();
+    if (Facts(build_.fit).cut) AddBottomLines();
   }
 
  private:
   [[nodiscard]] Length Front() const { return box_.z; }
   [[nodiscard]] Length Rear() const { return box_.z + box_.depth; }
-  [[nodiscard]] Length Right() const { return box_.x + box_.width; }
   // The front face of the back end.
   [[nodiscard]] Length BackEnd() const { return Rear() - build_.back_setback - build_.end; }
 
   [[nodiscard]] FacePoint Mirror(FacePoint p) const { return {sum_ - p.a, p.b}; }
-
-  void AddSide(bool right) {
-    const Length outer = box_.x;
-    const Length inner = box_.x + build_.side;
-    const Length low = Front() + build_.lap;
-    const Length high = low + box_.side_length;
-    std::vector<FacePoint> ring{{outer, low}};
-    if (HasJointDepth(build_.joint)) {
-      AddNotchedFace(ring, inner, low, high);
-    } else {
-      ring.insert(ring.end(), {{inner, low}, {inner, high}});
-    }
-    ring.push_back({outer, high});
-    if (right) {
-      for (FacePoint& p : ring) p = Mirror(p);
-    }
-    faces_.cut.push_back({FaceOwner::kBox,
-                          LookOf(build_.side_material, FaceLook::kGrainB, FaceAxis::kA), right,
-                          std::move(ring), 0});
-  }
-
-  // The inner face from front to rear, with the rabbets or dados that take the ends.
-  void AddNotchedFace(std::vector<FacePoint>& ring, Length inner, Length low, Length high) const {
-    const Length deep = inner - build_.joint_depth;
-    const Length back = BackEnd();
-    ring.insert(ring.end(), {{deep, low}, {deep, low + build_.end}, {inner, low + build_.end}});
-    ring.insert(ring.end(), {{inner, back}, {deep, back}, {deep, back + build_.end}});
-    if (!build_.back_setback.IsZero()) {
-      ring.insert(ring.end(), {{inner, back + build_.end}, {inner, high}});
-    }
-  }
-
-  void AddEnd(std::vector<FacePoint> ring) {
-    faces_.cut.push_back({FaceOwner::kBox,
-                          LookOf(build_.end_material, FaceLook::kGrainA, FaceAxis::kB), false,
-                          std::move(ring), 0});
-  }
-
-  // Ends between the tails; a lap runs across in front of them.
-  void AddTailedEnds() {
-    const Length l = box_.x + build_.side;
-    const Length r = Right() - build_.side;
-    const Length front = Front();
-    const Length rear = Rear();
-    if (build_.lap.IsZero()) {
-      AddEnd(RectFace(l, front, r, front + build_.end));
-      AddEnd(RectFace(l, rear - build_.end, r, rear));
-      return;
-    }
-    const Length lap = front + build_.lap;
-    const Length far = rear - build_.lap;
-    AddEnd({{box_.x, front},
-            {Right(), front},
-            {Right(), lap},
-            {r, lap},
-            {r, front + build_.end},
-            {l, front + build_.end},
-            {l, lap},
-            {box_.x, lap}});
-    AddEnd({{box_.x, rear},
-            {box_.x, far},
-            {l, far},
-            {l, rear - build_.end},
-            {r, rear - build_.end},
-            {r, far},
-            {Right(), far},
-            {Right(), rear}});
-  }
 
   // Below the tail: the pins of both ends, as deep as the ends are thick.
   void AddPins(bool right) {
@@ -140,7 +65,7 @@ void AddOutline(Faces& faces, Length left, Length low, Length right, Length high
 
 }  // namespace
 
-void AddPlanBox(Faces& faces, const Box& box) { PlanBoxRule(faces, box).Add(); }
+void AddPlanBoxLines(Faces& faces, const Box& box) { PlanBoxLines(faces, box).Add(); }
 
 Length RunnerReach(const Box& box) {
   return Min(Length::Millimeters(14), PartBelow(box.inside_width, 3));
@@ -156,8 +81,8 @@ void AddPlanSlides(Faces& faces, const Space& space) {
   const Length high = box.z + space.slide.length;
   const Length right = box.x + box.width;
   const Length under = box.build.side + RunnerReach(box);
-  switch (space.slide.type) {
-    case SlideType::kSideMount:
+  switch (Facts(space.slide.type).place) {
+    case SlidePlace::kBeside:
       for (const auto& [from, to] :
            {std::pair(space.cell.x, box.x), std::pair(right, space.cell.Right())}) {
         AddOutline(faces, from, low, to, high, Pen::kThin);
@@ -165,12 +90,11 @@ void AddPlanSlides(Faces& faces, const Space& space) {
         AddLine(faces, FaceOwner::kSlide, {middle, low}, {middle, high}, Pen::kThin);
       }
       return;
-    case SlideType::kUndermount:
-    case SlideType::kWoodRunner:
+    case SlidePlace::kUnder:
       AddOutline(faces, space.cell.x, low, box.x + under, high, Pen::kHidden);
       AddOutline(faces, right - under, low, space.cell.Right(), high, Pen::kHidden);
       return;
-    case SlideType::kCenterMount:
+    case SlidePlace::kUnderMiddle:
       break;
   }
   const Length center = box.x + HalfBelow(box.width);

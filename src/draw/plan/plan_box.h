@@ -1,8 +1,7 @@
-// The box and its slides in a horizontal cut.
+// What a horizontal cut shows of a box and its slides beyond the parts it cuts.
 //
-// Joints are cut as the model makes them. Rabbets and dados run the whole height, so the cut shows
-// them. Of dovetails and fingers the model fixes the depth, not the number: the plane is taken
-// through a tail (a finger of the side), the pins below it are hidden lines.
+// Of dovetails and fingers the model fixes the depth, not the number: the plane is taken through a
+// tail (a finger of the side), the pins below it are hidden lines.
 #ifndef TILLWRIGHT_DRAW_PLAN_PLAN_BOX_H_
 #define TILLWRIGHT_DRAW_PLAN_PLAN_BOX_H_
 
@@ -10,7 +9,7 @@
 
 namespace tillwright {
 
-void AddPlanBox(Faces& faces, const Box& box);
+void AddPlanBoxLines(Faces& faces, const Box& box);
 
 // Slides of the drawer: beside the box, or as hidden lines under it. Of undermount and center-mount
 // slides and of wood runners the model has the length and the room they need but not how wide they

@@ -4,9 +4,9 @@
 #include <iterator>
 #include <utility>
 
-#include "draw/bank/dimension_paths.h"
 #include "sheet/annotation.h"
 #include "sheet/rich_text.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -15,42 +15,12 @@ namespace {
 constexpr double kNoteCap = 2.2;    // mm
 constexpr double kNotePitch = 2.1;  // cap heights
 
-bool IsBeside(PaperSide side) { return side == PaperSide::kLeft || side == PaperSide::kRight; }
-
 }  // namespace
 
 DimensionText TextOf(const Bank& bank, const std::string& path) {
   const std::optional<Length> value = DimensionValue(bank, path);
   if (!value) return {};
   return {FormatLength(*value, bank.units), path};
-}
-
-DimensionChain ChainOf(const Bank& bank, const PaperMap& map, PaperSide side,
-                       std::vector<DimensionStop> stops) {
-  DimensionChain chain;
-  for (std::size_t i = 0; i < stops.size(); ++i) {
-    if (i > 0 && stops[i].at <= stops[i - 1].at) {
-      stops[i - 1].path = std::exchange(stops[i].path, {});
-      stops[i].at = stops[i - 1].at;
-    }
-  }
-  const auto same = [](const DimensionStop& a, const DimensionStop& b) { return a.at == b.at; };
-  stops.erase(std::unique(stops.begin(), stops.end(), same), stops.end());
-  for (std::size_t i = 0; i < stops.size(); ++i) {
-    chain.stations.push_back(IsBeside(side) ? map.Y(stops[i].at) : map.X(stops[i].at));
-    if (i + 1 < stops.size()) chain.texts.push_back(TextOf(bank, stops[i].path));
-  }
-  if (IsBeside(side)) {
-    std::ranges::reverse(chain.stations);
-    std::ranges::reverse(chain.texts);
-  }
-  return chain;
-}
-
-void AddTier(DimensionStack& stack, DimensionChain chain) {
-  const bool any = std::ranges::any_of(
-      chain.texts, [](const DimensionText& text) { return !text.text.empty(); });
-  if (any) stack.tiers.push_back(std::move(chain));
 }
 
 PaperBox AddPathNote(SheetGroup& out, const PathNote& note, const TextMetrics& metrics) {

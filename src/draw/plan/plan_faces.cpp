@@ -2,8 +2,9 @@
 
 #include <utility>
 
-#include "draw/bank/case_pieces.h"
+#include "draw/plan/piece_faces.h"
 #include "draw/plan/plan_box.h"
+#include "spec/kinds.h"
 #include "spec/materials.h"
 
 namespace tillwright {
@@ -34,62 +35,25 @@ std::vector<FacePoint> Mirrored(std::vector<FacePoint> outline, Length sum) {
   return outline;
 }
 
-class PlanCase {
+// What bounds the cell where no part does.
+class PlanBounds {
  public:
-  PlanCase(const Bank& bank, const PlanScope& scope)
+  PlanBounds(const Bank& bank, const PlanScope& scope)
       : bank_(bank), scope_(scope), space_(bank.spaces[scope.space]) {}
 
   void AddTo(Faces& faces) const {
     for (const PlanSide* side : {&scope_.left, &scope_.right}) {
-      const bool right = side == &scope_.right;
-      AddBound(faces, *side, right);
-      if (side->next >= 0) AddNextFront(faces, *side, right);
+      if (side->bound == PlanBound::kOpening) AddWall(faces, side == &scope_.right);
+      if (side->bound == PlanBound::kShared) AddShared(faces, *side);
     }
-    if (bank_.casework) {
-      if (bank_.casework->back != BackFit::kNone) AddBack(faces, *bank_.casework);
-      AddPieces(faces);
-    } else {
-      AddRearLimit(faces);
-    }
-    AddFront(faces);
+    if (!bank_.casework) AddRearLimit(faces);
   }
 
  private:
-  void AddBound(Faces& faces, const PlanSide& side, bool right) const {
-    switch (side.bound) {
-      case PlanBound::kCase:
-        return AddCaseSide(faces, *bank_.casework, right);
-      case PlanBound::kOpening:
-        return AddWall(faces, right);
-      case PlanBound::kPartition:
-        return AddPartition(faces, side);
-      case PlanBound::kShared:
-        break;
-    }
+  void AddShared(Faces& faces, const PlanSide& side) const {
     AddLine(faces, FaceOwner::kCase,
             {side.cell, bank_.style == FrontStyle::kInset ? space_.front.thickness : Length()},
             {side.cell, bank_.opening_depth}, Pen::kCenter);
-  }
-
-  void AddCaseSide(Faces& faces, const CaseBuild& c, bool right) const {
-    const Length in = -c.side_in;
-    const Length rear = bank_.opening_depth;
-    const Length end = c.front_in + c.depth;
-    std::vector<FacePoint> ring{{in - c.side, c.front_in}, {in, c.front_in}};
-    if (c.back == BackFit::kRabbet) {
-      ring.insert(ring.end(), {{in, rear}, {in - c.back_lap, rear}, {in - c.back_lap, end}});
-    } else if (c.back == BackFit::kGroove) {
-      const Length far = rear + c.back_thickness;
-      ring.insert(
-          ring.end(),
-          {{in, rear}, {in - c.back_depth, rear}, {in - c.back_depth, far}, {in, far}, {in, end}});
-    } else {
-      ring.push_back({in, end});
-    }
-    ring.push_back({in - c.side, end});
-    if (right) ring = Mirrored(std::move(ring), bank_.opening_width);
-    faces.cut.push_back(
-        {FaceOwner::kCase, LookOf(c.material, FaceLook::kEndGrain, FaceAxis::kA), false, ring, 0});
   }
 
   // Only the opening is given: its edge, and a strip of what it is an opening in.
@@ -113,76 +77,31 @@ class PlanCase {
             {Min(right, bank_.opening_width), bank_.opening_depth}, Pen::kCut);
   }
 
-  void AddPartition(Faces& faces, const PlanSide& side) const {
-    const Divider& member = bank_.dividers[static_cast<std::size_t>(side.member)];
-    const std::string material = bank_.casework ? bank_.casework->material : std::string();
-    const Length front = bank_.casework ? bank_.casework->front_in : Length();
-    faces.cut.push_back(
-        {FaceOwner::kCase, LookOf(material, FaceLook::kEndGrain, FaceAxis::kA), false,
-         RectFace(member.rect.x, front, member.rect.Right(), front + member.depth), 0});
-  }
-
-  // What the plane cuts of the face frame and the blocking behind it, as far as the plan goes.
-  void AddPieces(Faces& faces) const {
-    const Box& box = space_.box;
-    const Length plane = box.y + box.height - HalfBelow(box.inside_height);
-    for (const CasePiece& piece : bank_.pieces) {
-      const Block& b = piece.block;
-      if (plane <= b.y || plane >= b.y + b.height) continue;
-      const Length left = Max(b.x, scope_.left.end);
-      const Length right = Min(b.x + b.width, scope_.right.end);
-      if (left >= right) continue;
-      faces.cut.push_back({FaceOwner::kCase,
-                           LookOf(PieceMaterial(bank_, piece), FaceLook::kEndGrain,
-                                  b.width < b.depth ? FaceAxis::kA : FaceAxis::kB),
-                           true, RectFace(left, b.z, right, b.z + b.depth), 0});
-    }
-  }
-
-  void AddBack(Faces& faces, const CaseBuild& c) const {
-    const Length left = HalfBelow(bank_.opening_width - c.panel_width);
-    const Length right = left + c.panel_width;
-    std::uint32_t open = 0;
-    if (scope_.left.end > left) open |= 0b1000;
-    if (scope_.right.end < right) open |= 0b0010;
-    const Length low = bank_.opening_depth;
-    faces.cut.push_back({FaceOwner::kCase,
-                         LookOf(c.back_material, FaceLook::kEndGrain, FaceAxis::kB), true,
-                         RectFace(Max(left, scope_.left.end), low, Min(right, scope_.right.end),
-                                  low + c.back_thickness),
-                         open});
-  }
-
-  void AddNextFront(Faces& faces, const PlanSide& side, bool right) const {
-    const Front& front = bank_.spaces[static_cast<std::size_t>(side.next)].front;
-    const Length left = right ? front.rect.x : Max(front.rect.x, side.end);
-    const Length far = right ? Min(front.rect.Right(), side.end) : front.rect.Right();
-    if (left >= far) return;
-    std::uint32_t open = 0;
-    if (left > front.rect.x) open |= 0b1000;
-    if (far < front.rect.Right()) open |= 0b0010;
-    AddFrontFace(faces, front, left, far, open);
-  }
-
-  void AddFront(Faces& faces) const {
-    const Front& front = space_.front;
-    AddFrontFace(faces, front, front.rect.x, front.rect.Right(), 0);
-  }
-
-  void AddFrontFace(Faces& faces, const Front& front, Length left, Length right,
-                    std::uint32_t open) const {
-    const bool inset = bank_.style == FrontStyle::kInset;
-    const Length low = inset ? Length() : -front.thickness;
-    const FaceLook solid =
-        front.grain == Grain::kVertical ? FaceLook::kEndGrain : FaceLook::kGrainA;
-    faces.cut.push_back({FaceOwner::kFront, LookOf(front.material, solid, FaceAxis::kB), true,
-                         RectFace(left, low, right, low + front.thickness), open});
-  }
-
   const Bank& bank_;
   const PlanScope& scope_;
   const Space& space_;
 };
+
+// The drawer, what bounds its cell, the next fronts, and of the rest of the case what is at hand.
+bool IsInPlan(const PlanScope& scope, const PlacedPart& piece) {
+  const int index = piece.owner.index;
+  switch (piece.body) {
+    case PartBody::kFront:
+      if (index == scope.left.next || index == scope.right.next) return true;
+      break;
+    case PartBody::kBox:
+      break;
+    case PartBody::kCase:
+      if (piece.role == PartRole::kCaseSide) {
+        return (piece.mirrored ? scope.right : scope.left).bound == PlanBound::kCase;
+      }
+      if (piece.role == PartRole::kPartition || piece.role == PartRole::kDivider) {
+        return index == scope.left.member || index == scope.right.member;
+      }
+      return true;
+  }
+  return static_cast<std::size_t>(index) == scope.space;
+}
 
 // Finds what bounds the cell.
 class ScopeFinder {
@@ -286,16 +205,24 @@ PlanScope PlanScopeOf(const Bank& bank, std::size_t space, Length stub) {
   } else {
     const CaseBuild& c = *bank.casework;
     scope.rear = c.front_in + c.depth;
-    if (c.back == BackFit::kApplied) scope.rear += c.back_thickness;
+    if (Facts(c.back).behind) scope.rear += c.back_thickness;
   }
   return scope;
 }
 
 Faces PlanFaces(const Bank& bank, const PlanScope& scope) {
   Faces faces;
-  PlanCase(bank, scope).AddTo(faces);
-  AddPlanSlides(faces, bank.spaces[scope.space]);
-  AddPlanBox(faces, bank.spaces[scope.space].box);
+  const Space& space = bank.spaces[scope.space];
+  const Box& box = space.box;
+  const CutPlane plane{JobAxis::kY, box.y + box.height - HalfBelow(box.inside_height),
+                       Extent{scope.left.end, scope.right.end}};
+  PlanBounds(bank, scope).AddTo(faces);
+  const Assembly assembly = Assemble(bank);
+  for (const PlacedPart& piece : assembly.pieces()) {
+    if (IsInPlan(scope, piece)) AddPieceFaces(faces, bank, piece, plane);
+  }
+  AddPlanSlides(faces, space);
+  AddPlanBoxLines(faces, box);
   return faces;
 }
 

@@ -3,9 +3,10 @@
 #include <utility>
 #include <vector>
 
-#include "draw/bank/dimension_paths.h"
 #include "draw/plan/plan_box.h"
-#include "draw/plan/plan_dims.h"
+#include "sheet/size_chain.h"
+#include "spec/kinds.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright {
 namespace {
@@ -22,6 +23,9 @@ class PlanSizes {
  private:
   [[nodiscard]] std::string Path(std::string_view name) const {
     return id_ + "." + std::string(name);
+  }
+  void AddTier(DimensionStack& stack, std::vector<SizeStop> stops) const {
+    tillwright::AddTier(stack, SizeChain::Through(std::move(stops)), plan_.map, plan_.bank.units);
   }
   [[nodiscard]] bool IsFull() const { return plan_.detail == PlanDetail::kAll; }
 
@@ -61,7 +65,7 @@ class PlanSizes {
     const Rect& own = space_.front.rect;
     const Neighbor left = BesideFront(false);
     const Neighbor right = BesideFront(true);
-    std::vector<DimensionStop> stops;
+    std::vector<SizeStop> stops;
     const bool short_left = left.covers && left.at < own.x;
     const bool short_right = right.covers && right.at > own.Right();
     if (left.path.empty()) {
@@ -70,7 +74,7 @@ class PlanSizes {
       stops.push_back({own.x, left.path});
       stops.push_back({left.at});
     } else {
-      stops.push_back({left.at, left.path});
+      stops.push_back({left.at, left.path, short_left});
       stops.push_back({own.x});
     }
     if (right.path.empty()) {
@@ -79,13 +83,12 @@ class PlanSizes {
       stops.push_back({right.at, right.path});
       stops.push_back({own.Right()});
     } else {
-      stops.push_back({own.Right(), right.path});
+      stops.push_back({own.Right(), right.path, short_right});
       stops.push_back({right.at});
     }
     if (!IsFull()) stops.clear();
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side, std::move(stops)));
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{own.x, Path("front.width")}, {own.Right()}}));
+    AddTier(stack, std::move(stops));
+    AddTier(stack, {{own.x, Path("front.width")}, {own.Right()}});
     return stack;
   }
 
@@ -95,13 +98,12 @@ class PlanSizes {
     const Length right = box.x + box.width;
     if (IsFull() && !plan_.sized_inside) {
       const Length in = box.x + box.build.side;
-      AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                             {{in, Path("box.inside_width")}, {in + box.inside_width}}));
+      AddTier(stack, {{in, Path("box.inside_width")}, {in + box.inside_width}});
       for (const Length at : {in, in + box.inside_width}) {
         stack.starts.push_back({plan_.map.X(at), plan_.map.Y(box.z + box.depth - box.build.end)});
       }
     }
-    std::vector<DimensionStop> stops;
+    std::vector<SizeStop> stops;
     if (plan_.scope.left.bound == PlanBound::kCase) {
       const CaseBuild& c = *plan_.bank.casework;
       stops.push_back({-c.side_in - c.side, "case.side"});
@@ -115,7 +117,7 @@ class PlanSizes {
     stops.push_back({box.x, Path("box.width")});
     stops.push_back({right, Path("clear.right")});
     stops.push_back({space_.cell.Right()});
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side, std::move(stops)));
+    AddTier(stack, std::move(stops));
     for (const Length at : {box.x, right}) {
       stack.starts.push_back({plan_.map.X(at), plan_.map.Y(box.z + box.depth)});
     }
@@ -125,13 +127,11 @@ class PlanSizes {
 
   void AddOverallWidths(DimensionStack& stack) const {
     const bool whole = IsBounded(plan_.scope.left) && IsBounded(plan_.scope.right);
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{space_.cell.x, whole ? "opening.width" : Path("cell.width")},
-                            {space_.cell.Right()}}));
+    AddTier(stack,
+            {{space_.cell.x, whole ? "opening.width" : Path("cell.width")}, {space_.cell.Right()}});
     if (!whole || !plan_.bank.casework) return;
     const CaseBuild& c = *plan_.bank.casework;
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{-c.side_in - c.side, "case.width"}, {-c.side_in - c.side + c.width}}));
+    AddTier(stack, {{-c.side_in - c.side, "case.width"}, {-c.side_in - c.side + c.width}});
   }
 
   DimensionStack Beside() const {
@@ -140,31 +140,28 @@ class PlanSizes {
     const Length rear = box.z + box.depth;
     if (IsFull() && !plan_.sized_inside) {
       const Length in = box.z + box.build.end;
-      AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                             {{in, Path("box.inside_depth")}, {in + box.inside_depth}}));
+      AddTier(stack, {{in, Path("box.inside_depth")}, {in + box.inside_depth}});
       for (const Length at : {in, in + box.inside_depth}) {
         stack.starts.push_back({plan_.map.Y(at), plan_.inside.right});
       }
     }
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{box.z - space_.front.thickness, Path("front.thickness")},
-                            {box.z, Path("box.depth")},
-                            {rear, Path("clear.behind")},
-                            {plan_.bank.opening_depth}}));
+    AddTier(stack, {{box.z - space_.front.thickness, Path("front.thickness")},
+                    {box.z, Path("box.depth")},
+                    {rear, Path("clear.behind")},
+                    {plan_.bank.opening_depth}});
     const double box_right = plan_.map.X(box.x + box.width);
     stack.starts.push_back({plan_.map.Y(rear), box_right});
     stack.starts.push_back(
         {plan_.map.Y(box.z - space_.front.thickness), plan_.map.X(space_.front.rect.Right())});
     if (plan_.bank.style == FrontStyle::kInset)
       stack.starts.push_back({plan_.map.Y(box.z), box_right});
-    std::vector<DimensionStop> stops{{Length(), "opening.depth"},
-                                     {plan_.bank.opening_depth, "case.back.allowance"}};
+    std::vector<SizeStop> stops{{Length(), "opening.depth"},
+                                {plan_.bank.opening_depth, "case.back_allowance"}};
     const std::optional<CaseBuild>& c = plan_.bank.casework;
     if (c) stops.push_back({c->front_in + c->depth});
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side, std::move(stops)));
+    AddTier(stack, std::move(stops));
     if (!c || c->back_allowance.IsZero()) return stack;
-    AddTier(stack, ChainOf(plan_.bank, plan_.map, stack.side,
-                           {{c->front_in, "case.depth"}, {c->front_in + c->depth}}));
+    AddTier(stack, {{c->front_in, "case.depth"}, {c->front_in + c->depth}});
     return stack;
   }
 
@@ -173,9 +170,8 @@ class PlanSizes {
     if (!IsFull()) return stack;
     const Length low = space_.box.z;
     const Length high = low + space_.slide.length;
-    AddTier(stack,
-            ChainOf(plan_.bank, plan_.map, stack.side, {{low, Path("slide.length")}, {high}}));
-    const double from = space_.slide.type == SlideType::kCenterMount
+    AddTier(stack, {{low, Path("slide.length")}, {high}});
+    const double from = Facts(space_.slide.type).place == SlidePlace::kUnderMiddle
                             ? plan_.inside.Center().x - plan_.map.Size(CenterHalf(space_.box))
                             : plan_.map.X(space_.cell.x);
     for (const Length at : {low, high}) stack.starts.push_back({plan_.map.Y(at), from});

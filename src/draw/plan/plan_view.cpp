@@ -12,6 +12,7 @@
 #include "draw/views.h"
 #include "sheet/rich_text.h"
 #include "sheet/view_tools.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -136,7 +137,7 @@ class PlanDrawing {
   }
   [[nodiscard]] double SlideReach() const {
     const SlideType type = space_.slide.type;
-    const bool under = type == SlideType::kUndermount || type == SlideType::kWoodRunner;
+    const bool under = Facts(type).place == SlidePlace::kUnder;
     return under ? map_.Size(RunnerReach(space_.box)) : 0;
   }
 
@@ -213,7 +214,7 @@ class PlanDrawing {
       widest = std::max(widest, MeasureLabel(metrics_, note.text, {.cap_height = 2.2}).width);
     }
     const double height = kNoteStep * static_cast<double>(notes.size()) + 34;
-    const double right = space_.slide.type == SlideType::kCenterMount
+    const double right = Facts(space_.slide.type).place == SlidePlace::kUnderMiddle
                              ? SlideTip() - 4
                              : DepthLine() - HalfDepthText() - 3;
     return NotesLeft() + 4 + widest < right && inside_.Height() > height;
@@ -230,7 +231,7 @@ class PlanDrawing {
       PathNote note;
       note.tip = tips[i];
       note.elbow = {NotesLeft(), first + kNoteStep * static_cast<double>(i)};
-      if (i == 0 && space_.slide.type == SlideType::kCenterMount) {
+      if (i == 0 && Facts(space_.slide.type).place == SlidePlace::kUnderMiddle) {
         note.elbow.x = SlideTip() - 5;
         note.text_left = true;
       }
@@ -242,13 +243,12 @@ class PlanDrawing {
 
   [[nodiscard]] double SlideTip() const {
     const Box& box = space_.box;
-    switch (space_.slide.type) {
-      case SlideType::kSideMount:
+    switch (Facts(space_.slide.type).place) {
+      case SlidePlace::kBeside:
         return map_.X(box.x);
-      case SlideType::kUndermount:
-      case SlideType::kWoodRunner:
+      case SlidePlace::kUnder:
         return inside_.left + SlideReach();
-      case SlideType::kCenterMount:
+      case SlidePlace::kUnderMiddle:
         break;
     }
     return inside_.Center().x - map_.Size(CenterHalf(space_.box));

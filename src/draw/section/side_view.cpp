@@ -1,25 +1,30 @@
 // Section A-A: the bank cut from front to back, seen from the right. z to the right, y up.
 #include <algorithm>
+#include <array>
 
 #include "draw/bank/case_pieces.h"
 #include "draw/section/side_cut.h"
 #include "draw/section/side_plane.h"
 #include "draw/views.h"
 #include "sheet/annotation.h"
-#include "sheet/dimension.h"
 #include "sheet/rich_text.h"
+#include "sheet/size_chain.h"
 #include "sheet/view_tools.h"
+#include "spec/kinds.h"
+#include "tillwright/assembly.h"
 
 namespace tillwright {
 namespace {
-
-constexpr double kColumnSpare = 14;  // mm, how far moved texts may go past the ends of their chain
 
 class SideDrawing {
  public:
   SideDrawing(const Bank& bank, const Scale& scale, const ViewOptions& options,
               const TextMetrics& metrics)
-      : bank_(bank), options_(options), metrics_(metrics), plane_(ChooseSectionPlane(bank)) {
+      : bank_(bank),
+        assembly_(Assemble(bank)),
+        options_(options),
+        metrics_(metrics),
+        plane_(ChooseSectionPlane(bank)) {
     view_.name = "side";
     view_.title = "SECTION A\u2013A";
     view_.scale = scale;
@@ -29,7 +34,7 @@ class SideDrawing {
 
   View Draw() {
     DrawCase(AddViewGroup(view_, "case", "Case and opening, cut", 0));
-    for (const std::size_t index : plane_.spaces) DrawSpace(bank_.spaces[index]);
+    for (const std::size_t index : plane_.spaces) DrawSpace(index);
     DrawDimensions(AddViewGroup(view_, "sizes", "Sizes of the section", 0));
     FinishView(view_, view_.outline.left, bank_.units, metrics_);
     return std::move(view_);
@@ -51,7 +56,7 @@ class SideDrawing {
       const CaseBuild& c = *bank_.casework;
       bottom = -c.base - c.feet;
       top = c.height - c.base;
-      if (c.back == BackFit::kApplied) rear += c.back_thickness;
+      if (Facts(c.back).behind) rear += c.back_thickness;
     }
     for (const CasePiece& piece : bank_.pieces) {
       front = Min(front, piece.block.z);
@@ -80,15 +85,25 @@ class SideDrawing {
       group.primitives.push_back(BoxOutline(
           Map().Box({Length(), Length(), bank_.opening_depth, bank_.opening_height}), Pen::kThin));
     }
-    for (const Divider& member : bank_.dividers) {
-      const Rect& r = member.rect;
-      if (member.partition || plane_.x <= r.x || plane_.x >= r.Right()) continue;
-      if (IsWebFrame(bank_, member)) continue;
-      const std::string material = bank_.casework ? bank_.casework->material : std::string();
-      const Length front = bank_.casework ? bank_.casework->front_in : Length();
-      AddCut(group, Map().Box({front, r.y, member.depth, r.height}),
-             {.material = material, .grain = CutGrain::kAcross});
+    for (const PlacedPart& piece : assembly_.pieces()) {
+      const auto wide = ExtentOf(piece.clear, JobAxis::kX);
+      const bool cut = wide.low < plane_.x && plane_.x < wide.high;
+      if (cut && piece.role == PartRole::kDivider) AddPiece(group, piece, {});
     }
+  }
+
+  // The cut face of a piece.
+  void AddPiece(SheetGroup& group, const PlacedPart& piece, CutStock stock) const {
+    stock.material = bank_.parts[piece.part].material;
+    AddCut(group, BoxOf(piece), stock);
+  }
+  PaperBox BoxOf(const PlacedPart& piece) const {
+    const Block& b = piece.block;
+    return Map().Box({b.z, b.y, b.depth, b.height});
+  }
+  // Of the case, where it has such a part.
+  void AddCasePart(SheetGroup& group, PartRole role, const CutStock& stock) const {
+    if (const PlacedPart* piece = assembly_.Find(role, {})) AddPiece(group, *piece, stock);
   }
 
   void DrawCaseBody(SheetGroup& group, const CaseBuild& c) const {
@@ -98,77 +113,47 @@ class SideDrawing {
     const double ground = side.bottom + Map().Size(c.feet);
     group.primitives.push_back(
         LineOf({box.left - 4, ground}, {box.right + 4, ground}, Pen::kGround));
-    const CutStock stock{.material = c.material, .grain = CutGrain::kAcross};
-    AddCut(group, Map().Box({c.front_in, -c.low_in - c.bottom, c.inside_depth, c.bottom}), stock);
-    AddPiecesInSection(group, bank_, plane_.x, Map());
-    if (!c.top_none) {
-      const Length top = bank_.opening_height + c.high_in;
-      if (!c.stretchers) AddCut(group, Map().Box({c.front_in, top, c.inside_depth, c.top}), stock);
-    } else if (!c.worktop || c.worktop->width.IsZero()) {
+    AddCasePart(group, PartRole::kCaseBottom, {});
+    AddPiecesInSection(group, bank_, assembly_, plane_.x, Map());
+    AddCasePart(group, PartRole::kCaseTop, {});
+    if (c.top_none && (!c.worktop || c.worktop->width.IsZero())) {
       group.primitives.push_back(
           LineOf({box.left - 4, side.top}, {box.right + 4, side.top}, Pen::kOutline));
     }
-    if (c.back != BackFit::kNone) DrawBack(group, c);
-  }
-
-  void DrawBack(SheetGroup& group, const CaseBuild& c) const {
-    const bool applied = c.back == BackFit::kApplied;
-    const Length z = applied ? c.front_in + c.depth : bank_.opening_depth;
-    const Length space = applied ? c.height : c.inside_height + c.bottom + c.top;
-    const Length low = applied ? -c.base : -c.low_in - c.bottom;
-    AddCut(
-        group,
-        Map().Box({z, low + HalfBelow(space - c.panel_height), c.back_thickness, c.panel_height}),
-        {.material = c.back_material, .grain = CutGrain::kUpright, .tilt = -45});
+    AddCasePart(group, PartRole::kCaseBack, {.grain = CutGrain::kUpright, .tilt = -45});
   }
 
   // --- One drawer -------------------------------------------------------------------------------
 
-  void DrawSpace(const Space& space) {
+  void DrawSpace(std::size_t index) {
+    const Space& space = bank_.spaces[index];
     const std::string id = ToText(space.id);
     SheetGroup& group = AddViewGroup(view_, id, space.name.empty() ? id : id + " " + space.name, 0);
-    if (space.HasBox()) DrawBox(group, space);
-    if (space.HasFront()) DrawFace(group, space);
+    const PartOwner owner{PartOwner::Kind::kSpace, static_cast<int>(index)};
+    if (space.HasBox()) DrawBox(group, space, owner);
+    if (space.HasFront()) DrawFace(group, space.front, *assembly_.Find(PartRole::kFront, owner));
   }
 
-  void DrawFace(SheetGroup& group, const Space& space) const {
-    const Front& front = space.front;
-    const Length z = IsOverlay() ? -front.thickness : Length();
+  void DrawFace(SheetGroup& group, const Front& front, const PlacedPart& piece) const {
     const CutGrain grain = front.grain == Grain::kVertical ? CutGrain::kUpright : CutGrain::kAcross;
-    AddCut(group, Map().Box({z, front.rect.y, front.thickness, front.rect.height}),
-           {.material = front.material, .grain = grain, .inset = true});
+    AddPiece(group, piece, {.grain = grain, .inset = true});
   }
 
-  void DrawBox(SheetGroup& group, const Space& space) const {
-    const Box& box = space.box;
-    const BoxBuild& build = box.build;
-    const Length low = box.y + (build.fit == BottomFit::kApplied ? build.bottom : Length());
-    const PaperBox side = Map().Box({box.z + build.lap, low, box.side_length, box.wood_height});
+  void DrawBox(SheetGroup& group, const Space& space, PartOwner owner) const {
+    const auto box_of = [&](PartRole role) { return BoxOf(*assembly_.Find(role, owner)); };
+    const PaperBox side = box_of(PartRole::kBoxSide);
     group.primitives.push_back(BoxOutline(side, Pen::kThin));
-    const PaperBox panel = PanelBox(space);
-    const CutStock end{
-        .material = build.end_material, .grain = CutGrain::kAcross, .tilt = -45, .hole = panel};
-    AddCut(group, Map().Box({box.z, low, build.end, box.wood_height}), end);
-    const Length back_z = box.z + box.depth - build.back_setback - build.end;
-    AddCut(group,
-           Map().Box({back_z, low + box.wood_height - box.back_height, build.end, box.back_height}),
-           end);
+    const PaperBox panel = box_of(PartRole::kBoxBottom);
+    for (const PartRole end : {PartRole::kBoxFront, PartRole::kBoxBack}) {
+      AddPiece(group, *assembly_.Find(end, owner), {.tilt = -45, .hole = panel});
+    }
     group.primitives.push_back(BoxFill(panel, Tone::kPaper));
-    AddCut(group, panel, {.material = build.bottom_material, .grain = CutGrain::kAcross});
-    const PaperBox room{Map().X(box.z + build.end), side.top, Map().X(back_z),
-                        build.fit == BottomFit::kApplied ? side.bottom : panel.top};
+    AddPiece(group, *assembly_.Find(PartRole::kBoxBottom, owner), {});
+    const bool applied = !Facts(space.box.build.fit).cut;
+    const PaperBox room{box_of(PartRole::kBoxFront).right, side.top,
+                        box_of(PartRole::kBoxBack).left, applied ? side.bottom : panel.top};
     DrawBoxText(group, space, room);
     DrawSlide(group, space);
-  }
-
-  // The bottom panel as it lies: its play at the front, the rest of it at the back.
-  PaperBox PanelBox(const Space& space) const {
-    const Box& box = space.box;
-    const BoxBuild& build = box.build;
-    const bool applied = build.fit == BottomFit::kApplied;
-    const Length z = applied ? box.z : box.z + build.end - build.groove + build.play;
-    const Length up = build.fit == BottomFit::kGroove ? build.up : Length();
-    return Map().Box({z, box.y + up, box.panel_depth, build.bottom});
   }
 
   // Number, size and slide inside the box, as far as they fit.
@@ -231,28 +216,19 @@ class SideDrawing {
 
   // --- Dimensions -------------------------------------------------------------------------------
 
-  DimensionChain Tier(SizeChain chain, bool upright, std::string_view spare) const {
-    DimensionChain tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    if (spare.empty()) return {};
-    DropPaths(chain, spare);
-    tier = TierOf(chain, Map(), upright, bank_.units);
-    if (HasRoomFor(tier, upright, kColumnSpare, metrics_)) return tier;
-    return {};
-  }
-
-  static void AddTier(DimensionStack& stack, DimensionChain tier) {
-    if (!tier.texts.empty()) stack.tiers.push_back(std::move(tier));
+  void AddTier(DimensionStack& stack, SizeChain chain) const {
+    static constexpr std::array<std::string_view, 1> kLesser{".clear."};
+    AddTierWithRoom(stack, std::move(chain), Map(), bank_.units, {.lesser = kLesser}, metrics_);
   }
 
   void DrawDimensions(SheetGroup& group) const {
     DimensionStack right{.side = PaperSide::kRight, .edge = view_.outline.right};
-    if (options_.all_dimensions) AddTier(right, Tier(Boxes(), true, ".clear."));
-    AddTier(right, Tier(Upright(), true, {}));
+    if (options_.all_dimensions) AddTier(right, Boxes());
+    AddTier(right, Upright());
     const PaperBox beside = AddDimensionStack(group, right, DimensionStyle(), metrics_);
     DimensionStack below{.side = PaperSide::kBelow,
                          .edge = std::max(view_.outline.bottom + 1, beside.bottom - 4)};
-    for (const SizeChain& chain : Depths()) AddTier(below, Tier(chain, false, {}));
+    for (const SizeChain& chain : Depths()) AddTier(below, chain);
     for (const DimensionChain& tier : below.tiers) {
       for (const double station : tier.stations) {
         below.starts.push_back({station, view_.outline.bottom});
@@ -286,12 +262,12 @@ class SideDrawing {
       const CaseBuild& c = *bank_.casework;
       const Length edge = c.EdgeAt(Edge::kBottom);
       chain.Add(-c.base, -edge, "case.raise");
-      chain.Add(-edge, Length(), c.frame ? "case.frame.bottom_rail" : "case.bottom");
+      chain.Add(-edge, Length(), c.frame ? "case.face_frame.bottom_rail" : "case.bottom");
     }
     chain.Add(Length(), high, "opening.height");
     if (bank_.casework) {
       const CaseBuild& c = *bank_.casework;
-      chain.Add(high, high + c.EdgeAt(Edge::kTop), c.frame ? "case.frame.rail" : "case.top");
+      chain.Add(high, high + c.EdgeAt(Edge::kTop), c.frame ? "case.face_frame.rail" : "case.top");
     }
     return chain;
   }
@@ -312,7 +288,7 @@ class SideDrawing {
       chains[0].Add(rear, bank_.opening_depth, id + ".clear.behind");
       if (bank_.casework && rear <= bank_.opening_depth) {
         chains[0].Add(bank_.opening_depth, bank_.opening_depth + bank_.casework->back_allowance,
-                      "case.back.allowance");
+                      "case.back_allowance");
       }
     }
     chains[1].Add(Length(), bank_.opening_depth, "opening.depth");
@@ -324,6 +300,7 @@ class SideDrawing {
   }
 
   const Bank& bank_;
+  Assembly assembly_;
   const ViewOptions& options_;
   const TextMetrics& metrics_;
   SectionPlane plane_;

@@ -8,13 +8,19 @@ namespace {
 
 constexpr double kPageMargin = 6;  // mm, round a view alone on its page
 
-PaperBox Covered(const std::vector<View>& views) {
+}  // namespace
+
+std::string CaptionOf(const Views& views) {
+  std::string caption;
+  for (const View& view : views) caption += (caption.empty() ? "" : ", ") + view.caption;
+  return caption;
+}
+
+PaperBox Covered(const Views& views) {
   PaperBox box = EmptyBox();
   for (const View& view : views) box = Join(box, view.box);
   return box;
 }
-
-}  // namespace
 
 PaperBox SpaceOn(Paper paper, Orientation orientation) {
   return DrawingSpace(MakeSheet(paper, orientation, {}, {}));
@@ -26,14 +32,14 @@ SheetPlan::SheetPlan(Paper paper, Orientation orientation)
       space_(SpaceOn(paper, orientation)),
       packer_(space_, kBetweenViews) {}
 
-bool SheetPlan::Place(Views& views, const std::string& kind) {
+bool SheetPlan::Place(Views& views) {
   const PaperBox box = Covered(views);
   const std::optional<PaperPoint> corner = packer_.Place(box.Width(), box.Height());
-  if (corner) Add(views, kind, *corner);
+  if (corner) Add(views, *corner);
   return corner.has_value();
 }
 
-bool SheetPlan::PlaceByMoving(Views& views, const std::string& kind) {
+bool SheetPlan::PlaceByMoving(Views& views) {
   std::vector<PaperBox> boxes;
   for (const Block& block : blocks_) boxes.push_back(block.box);
   boxes.push_back(Covered(views));
@@ -43,17 +49,20 @@ bool SheetPlan::PlaceByMoving(Views& views, const std::string& kind) {
     if (!corners) continue;
     packer_ = packer;
     for (std::size_t i = 0; i < blocks_.size(); ++i) MoveTo(blocks_[i], (*corners)[i]);
-    Add(views, kind, corners->back());
+    Add(views, corners->back());
     return true;
   }
   return false;
 }
 
-void SheetPlan::Add(Views& views, const std::string& kind, PaperPoint corner) {
+void SheetPlan::Add(Views& views, PaperPoint corner) {
   blocks_.push_back({views_.size(), views.size(), Covered(views)});
+  if (std::string caption = CaptionOf(views);
+      std::ranges::find(captions_, caption) == captions_.end()) {
+    captions_.push_back(std::move(caption));
+  }
   std::ranges::move(views, std::back_inserter(views_));
   MoveTo(blocks_.back(), corner);
-  if (std::ranges::find(kinds_, kind) == kinds_.end()) kinds_.push_back(kind);
 }
 
 void SheetPlan::MoveTo(Block& block, PaperPoint corner) {

@@ -33,14 +33,14 @@ class SheetPlan {
 
   [[nodiscard]] Orientation orientation() const { return orientation_; }
   [[nodiscard]] bool empty() const { return views_.empty(); }
-  // What the views on it are, each named once, in their order.
-  [[nodiscard]] const std::vector<std::string>& kinds() const { return kinds_; }
+  // What stands together on it, each named once, in their order: "elevation, section A–A".
+  [[nodiscard]] const std::vector<std::string>& captions() const { return captions_; }
   [[nodiscard]] const Views& views() const { return views_; }
 
   // Places views that keep their places to each other; false when there is no room.
-  bool Place(Views& views, const std::string& kind);
+  bool Place(Views& views);
   // The same, moving what is there already if that makes room.
-  bool PlaceByMoving(Views& views, const std::string& kind);
+  bool PlaceByMoving(Views& views);
 
   // Border, title block and views, the views in the middle of the space.
   [[nodiscard]] Sheet Finished(const TitleBlock& block, const std::string& name,
@@ -54,7 +54,7 @@ class SheetPlan {
     PaperBox box;
   };
 
-  void Add(Views& views, const std::string& kind, PaperPoint corner);
+  void Add(Views& views, PaperPoint corner);
   void MoveTo(Block& block, PaperPoint corner);
 
   Paper paper_;
@@ -63,11 +63,16 @@ class SheetPlan {
   SheetPacker packer_;
   Views views_;
   std::vector<Block> blocks_;
-  std::vector<std::string> kinds_;
+  std::vector<std::string> captions_;
 };
 
 // The space for views on such a sheet.
 [[nodiscard]] PaperBox SpaceOn(Paper paper, Orientation orientation);
+
+// What the title block calls views that stand together.
+[[nodiscard]] std::string CaptionOf(const Views& views);
+
+[[nodiscard]] PaperBox Covered(const Views& views);
 
 // The view alone on paper of its own size.
 [[nodiscard]] Sheet OwnPage(const View& view, const std::string& title);

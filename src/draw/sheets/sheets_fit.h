@@ -18,12 +18,6 @@ struct Fitted {
   Orientation orientation = Orientation::kLandscape;
 };
 
-[[nodiscard]] inline PaperBox Covered(const Views& views) {
-  PaperBox box = EmptyBox();
-  for (const View& view : views) box = Join(box, view.box);
-  return box;
-}
-
 // What the piece itself measures, as soon as it was drawn once: tells which scales are not worth
 // drawing it at.
 class PieceSize {

@@ -5,8 +5,10 @@
 #include <functional>
 #include <map>
 
-#include "draw/bank/dimension_paths.h"
+#include "draw/sheets/composer.h"
+#include "draw/sheets/view_table.h"
 #include "sheet/rich_text.h"
+#include "tillwright/dimensions.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -172,7 +174,7 @@ class TableMaker {
       edges[{overlap.size}][static_cast<std::size_t>(overlap.edge)].push_back(id);
     }
     for (auto& [size, sized] : map) sized.things = EdgesListed(edges[size]);
-    AddSection("OVERLAP PAST THE OPENING", map, {});
+    AddSection("OVERLAY", map, {});
   }
 
   // "D1–D3 left and right": neighbors in the list with the same fronts share them.
@@ -350,6 +352,14 @@ std::vector<TableSection> TableOf(const Bank& bank, const PathSet& shown) {
 std::vector<View> TableViews(const std::vector<TableSection>& table, double height,
                              const TextMetrics& metrics) {
   return TableSetter(height, metrics).Set(table);
+}
+
+void PlaceSizes(Composer& composer) {
+  const std::vector<TableSection> table = TableOf(composer.bank(), composer.shown_paths());
+  const double height = composer.WholeSheet(Orientation::kLandscape).height;
+  for (View& view : TableViews(table, height, composer.metrics())) {
+    composer.Put({As(ViewKind::kSizes, std::move(view))}, Orientation::kLandscape);
+  }
 }
 
 }  // namespace tillwright

@@ -11,6 +11,8 @@
 
 namespace tillwright {
 
+class Composer;
+
 // One size and the things that have it.
 struct TableRow {
   std::string size;    // "14 1/2 × 5 3/4"
@@ -30,6 +32,9 @@ struct TableSection {
 // REQUIRES: height >= 40.
 [[nodiscard]] std::vector<View> TableViews(const std::vector<TableSection>& table, double height,
                                            const TextMetrics& metrics);
+
+// Lays on sheets what elevation and section have not shown.
+void PlaceSizes(Composer& composer);
 
 }  // namespace tillwright
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bank/headings.h"
+#include "draw/sheets/view_table.h"
 
 namespace tillwright {
 namespace {
@@ -18,9 +19,9 @@ std::string Joined(const std::vector<std::string>& words) {
 
 // "Elevation, section A-A"; the table is not named where there is much else.
 std::string ViewsOn(const SheetPlan& plan) {
-  std::vector<std::string> kinds = plan.kinds();
-  if (kinds.size() > 2) std::erase(kinds, "sizes");
-  std::string text = Joined(kinds);
+  std::vector<std::string> captions = plan.captions();
+  if (captions.size() > 2) std::erase(captions, Facts(ViewKind::kSizes).caption);
+  std::string text = Joined(captions);
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;
 }

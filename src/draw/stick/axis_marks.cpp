@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
-#include "draw/bank/dimension_paths.h"
+#include "bank/part_roles.h"
+#include "spec/kinds.h"
+#include "tillwright/dimensions.h"
 
 namespace tillwright {
 namespace {
@@ -41,9 +43,7 @@ std::string Under(const std::string& id, std::string_view name) {
   return path;
 }
 
-bool ScrewsIntoSide(SlideType type) {
-  return type == SlideType::kSideMount || type == SlideType::kUndermount;
-}
+bool ScrewsIntoSide(SlideType type) { return Facts(type).screwed; }
 
 void AddFront(MarkBook& book, const Space& space, Axis axis, const StickPlace& origin) {
   const std::string id = ToText(space.id);
@@ -102,7 +102,8 @@ void AddPieces(MarkBook& book, const Bank& bank, const BankLine& line, Axis axis
   };
   for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
     const CasePiece& piece = bank.pieces[i];
-    if (piece.role == PartRole::kWorktop && !up) continue;  // longer: on a stick of its own
+    if (Facts(piece.role).group == PartGroup::kWorktop && !up)
+      continue;  // longer: on a stick of its own
     if (!holds(line.spaces, piece.space) || !holds(line.members, piece.divider)) continue;
     const PieceMarks marks(bank, i);
     const Block& b = piece.block;

@@ -1,5 +1,6 @@
 #include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "spec/kinds.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -19,7 +20,7 @@ class Depths {
     book_.Edge(kCase, rear_, "", "inside of back");
     if (bank_.casework) Case(*bank_.casework);
     const StickPlace front = bank_.casework && bank_.casework->frame
-                                 ? StickPlace(bank_.casework->front_in, "case.frame.thickness")
+                                 ? StickPlace(bank_.casework->front_in, "case.face_frame.thickness")
                                  : StickPlace();
     for (const Divider& member : bank_.dividers) {
       if (IsWebFrame(bank_, member)) continue;
@@ -48,23 +49,16 @@ class Depths {
   }
 
   void Case(const CaseBuild& c) {
-    const StickPlace back = rear_.Plus(c.back_thickness, "case.back");
-    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.frame.thickness") : StickPlace();
+    const StickPlace back = rear_.Plus(c.back_thickness, "case.back.thickness");
+    const StickPlace side = c.frame ? StickPlace(c.front_in, "case.face_frame.thickness") : StickPlace();
     if (c.frame) book_.Edge(kCase, side, "", "case side front");
     book_.Edge(kCase, side.Plus(c.depth, "case.depth"), "", "case rear");
-    switch (c.back) {
-      case BackFit::kNone:
-        return;
-      case BackFit::kRabbet:
-        book_.Edge(kCase, rear_, "", "back rabbet");
-        return Cut(rear_, back, kCase);
-      case BackFit::kGroove:
-        book_.Edge(kCase, rear_, "", "back groove");
-        book_.Edge(kCase, back, "", "back groove, far side");
-        return Cut(rear_, back, kCase);
-      case BackFit::kApplied:
-        return book_.Edge(kCase, back, "", "case back, outside");
-    }
+    const BackFacts& fit = Facts(c.back);
+    if (fit.behind) book_.Edge(kCase, back, "", "case back, outside");
+    if (!fit.cut) return;
+    book_.Edge(kCase, rear_, "", "back " + std::string(fit.word));
+    if (fit.inset) book_.Edge(kCase, back, "", "back groove, far side");
+    Cut(rear_, back, kCase);
   }
 
   void FrontOf(const Space& space) {
@@ -97,28 +91,28 @@ class Depths {
   void Ends(const std::string& id, const Box& box, const StickPlace& front,
             const StickPlace& rear) {
     const BoxBuild& build = box.build;
-    const std::string end = Under(id, "front_end.thickness");
+    const std::string end = Under(id, "box_front.thickness");
     const StickPlace in_front = front.Plus(build.end, end);
-    const StickPlace back_end =
+    const StickPlace box_back =
         build.back_setback.IsZero()
             ? rear
             : rear.Minus(build.back_setback, Under(id, "corner.back_setback"));
-    const StickPlace in_back = back_end.Minus(build.end, Under(id, "back_end.thickness"));
+    const StickPlace in_back = box_back.Minus(build.end, Under(id, "box_back.thickness"));
     book_.Edge(kBox, in_front, id, "inside front");
     book_.Edge(kBox, in_back, id, "inside rear");
-    if (!build.back_setback.IsZero()) book_.Edge(kBox, back_end, id, "rear", "box back end");
-    if (build.joint == CornerJoint::kHalfBlindDovetail) {
+    if (!build.back_setback.IsZero()) book_.Edge(kBox, box_back, id, "rear", "box back");
+    if (Facts(build.joint).lap) {
       book_.Edge(kBox, front.Plus(build.lap, Under(id, "corner.lap")), id, "front", "box side");
       book_.Edge(kBox, rear.Minus(build.lap, Under(id, "corner.lap")), id, "rear", "box side");
     }
-    Panel(id, box, in_front, in_back);
+    Panel(id, box, in_front, in_back, box_back);
   }
 
   void Panel(const std::string& id, const Box& box, const StickPlace& in_front,
-             const StickPlace& in_back) {
+             const StickPlace& in_back, const StickPlace& box_back) {
     const BoxBuild& build = box.build;
-    if (build.fit == BottomFit::kApplied) return;  // flush with the box
-    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    if (!Facts(build.fit).cut) return;  // flush with the box
+    const std::string word = Facts(build.fit).set_up ? "groove" : "rabbet";
     const std::string depth = Under(id, "groove.depth");
     const StickPlace front = in_front.Minus(build.groove, depth);
     book_.Edge(kBox, front, id, word + " front");
@@ -128,10 +122,14 @@ class Depths {
       book_.Edge(kBox, back, id, word + " rear");
       Cut(in_back, back, kBox);
     }
-    const StickPlace panel = front.Plus(build.play, Under(id, "bottom.play"));
+    const std::string size = Under(id, "box.panel_depth");
+    const StickPlace panel =
+        build.open_back
+            ? box_back.Minus(box.panel_depth, size)
+            : in_front.Plus(HalfBelow(box.inside_depth), Under(id, "box.inside_depth / 2"))
+                  .Minus(HalfBelow(box.panel_depth), size + " / 2");
     book_.Edge(kBox, panel, id, "front", "box bottom");
-    book_.Edge(kBox, panel.Plus(box.panel_depth, Under(id, "box.panel_depth")), id, "rear",
-               "box bottom");
+    book_.Edge(kBox, panel.Plus(box.panel_depth, size), id, "rear", "box bottom");
   }
 
   // Holes from the setback on, a pitch apart, as far as the slide reaches.

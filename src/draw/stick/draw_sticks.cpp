@@ -15,17 +15,8 @@
 namespace tillwright {
 namespace {
 
-constexpr std::array<std::string_view, 5> kPapers{"A4", "A3", "Letter", "Tabloid", "roll"};
 constexpr double kBetweenPieces = 3;     // mm
 constexpr double kLongestAlone = 20000;  // mm, of a file for a plotter
-
-std::optional<PaperSize> PaperOf(std::string_view name) {
-  for (const Paper paper : {Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid}) {
-    const PaperSize size = SizeOf(paper, Orientation::kPortrait);
-    if (size.name == name) return size;
-  }
-  return std::nullopt;
-}
 
 // How pages come about: cut sheets of one size, a roll cut to length, or a file of its own size for
 // each stick.
@@ -49,7 +40,7 @@ class Pager {
  public:
   Pager(const Bank& bank, const StickOptions& options, bool alone, const TextMetrics& metrics)
       : bank_(bank), options_(options), metrics_(metrics) {
-    feed_ = alone ? Feed::kAlone : options.paper == "roll" ? Feed::kRoll : Feed::kSheets;
+    feed_ = alone ? Feed::kAlone : options.roll ? Feed::kRoll : Feed::kSheets;
     style_.unit = bank.units;
     style_.units = options.units;
     style_.datum_up = options.datum_up;
@@ -78,10 +69,8 @@ class Pager {
  private:
   void SizePage() {
     if (feed_ == Feed::kSheets) {
-      const std::string paper = !options_.paper.empty()      ? options_.paper
-                                : bank_.units == Unit::kInch ? "Letter"
-                                                             : "A4";
-      const PaperSize size = PaperOf(paper).value_or(SizeOf(Paper::kA4, Orientation::kPortrait));
+      const PaperSize size =
+          SizeOf(options_.paper.value_or(UsualPaper(bank_.units)), Orientation::kPortrait);
       page_.width = size.width;
       page_.height = size.height;
       return;
@@ -242,8 +231,6 @@ class Pager {
 };
 
 }  // namespace
-
-std::span<const std::string_view> StickPaperNames() { return kPapers; }
 
 StickSheets DrawSticks(const Bank& bank, const StickOptions& options, const TextMetrics& metrics) {
   return Pager(bank, options, false, metrics).Run();

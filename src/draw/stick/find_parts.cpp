@@ -3,18 +3,36 @@
 #include <algorithm>
 #include <tuple>
 
+#include "bank/part_roles.h"
 #include "draw/stick/mark_book.h"
-#include "draw/stick/part_blocks.h"
+#include "tillwright/assembly.h"
 #include "tillwright/parts.h"
 
 namespace tillwright {
 namespace {
 
-// A drawer's parts are its front's and its box's, but for what stands beside it in the case.
-StickLane LaneOf(const Part& part) {
-  if (part.role == PartRole::kFront) return StickLane::kFront;
-  const bool of_case = part.space < 0 || part.role == PartRole::kBlocking;
-  return of_case ? StickLane::kCase : StickLane::kBox;
+StickLane LaneOf(PartBody body) {
+  switch (body) {
+    case PartBody::kFront:
+      return StickLane::kFront;
+    case PartBody::kBox:
+      return StickLane::kBox;
+    case PartBody::kCase:
+      break;
+  }
+  return StickLane::kCase;
+}
+
+StickAxis AxisOf(JobAxis axis) {
+  switch (axis) {
+    case JobAxis::kX:
+      return StickAxis::kWidth;
+    case JobAxis::kY:
+      return StickAxis::kHeight;
+    case JobAxis::kZ:
+      break;
+  }
+  return StickAxis::kDepth;
 }
 
 // A mark, and where it is.
@@ -46,39 +64,41 @@ class PartFinder {
 
   std::vector<StickPart> Run() const {
     std::vector<StickPart> all;
+    const Assembly assembly = Assemble(bank_);
     for (const PartKind& kind : PartKinds(bank_)) {
       StickPart& row = all.emplace_back();
       row.label = PartKindLabel(bank_, kind);
-      row.sizes = SizesOf(bank_.parts[kind.parts.front()]);
+      row.sizes = SizesOf(assembly.OfPart(kind.parts.front()).front());
     }
     return all;
   }
 
  private:
-  // What a part's marks are called by.
-  [[nodiscard]] std::string IdOf(const Part& part) const {
-    if (part.space >= 0) return ToText(bank_.spaces[static_cast<std::size_t>(part.space)].id);
-    if (part.divider >= 0) return ToText(bank_.dividers[static_cast<std::size_t>(part.divider)]);
-    return "";
+  // What a piece's marks are called by.
+  [[nodiscard]] std::string IdOf(PartOwner owner) const {
+    const auto index = static_cast<std::size_t>(owner.index);
+    if (owner.kind == PartOwner::Kind::kSpace) return ToText(bank_.spaces[index].id);
+    return owner.kind == PartOwner::Kind::kMember ? ToText(bank_.dividers[index]) : "";
   }
 
-  [[nodiscard]] std::array<std::optional<StickSize>, 3> SizesOf(const Part& part) const {
-    const Block b = PartBlock(bank_, part);
-    const std::string id = IdOf(part);
-    const StickLane lane = LaneOf(part);
-    const std::array<StickAxis, 3> axes = PartAxes(part, b);
+  [[nodiscard]] std::array<std::optional<StickSize>, 3> SizesOf(const PlacedPart& piece) const {
+    const std::string id = IdOf(piece.owner);
+    const std::array<JobAxis, 3> axes = SizeAxes(piece, bank_.parts[piece.part]);
     std::array<std::optional<StickSize>, 3> sizes;
     for (std::size_t i = 0; i < sizes.size(); ++i) {
-      sizes[i] = Find(axes[i], lane, BeginOf(part, b, axes[i]), SizeAlong(b, axes[i]), id);
+      const Extent extent = ExtentOf(piece.block, axes[i]);
+      const Length from = extent.low + DatumOf(piece, axes[i]);
+      sizes[i] = Find(AxisOf(axes[i]), LaneOf(piece.body), from, extent.Size(), id);
     }
     return sizes;
   }
 
-  // From the sticks' datum; a worktop's length from its own end.
-  [[nodiscard]] Length BeginOf(const Part& part, const Block& b, StickAxis axis) const {
-    if (axis == StickAxis::kHeight) return floor_ + b.y;
-    if (axis == StickAxis::kDepth) return b.z;
-    return part.role == PartRole::kWorktop ? Length() : left_ + b.x;
+  // From the sticks' datum to the opening's corner; a worktop's length counts
+  // from its own end.
+  [[nodiscard]] Length DatumOf(const PlacedPart& piece, JobAxis axis) const {
+    if (axis == JobAxis::kY) return floor_;
+    if (axis == JobAxis::kZ) return {};
+    return Facts(piece.role).group == PartGroup::kWorktop ? -piece.block.x : left_;
   }
 
   [[nodiscard]] std::optional<StickSize> Find(StickAxis axis, StickLane lane, Length from,

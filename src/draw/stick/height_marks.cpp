@@ -1,5 +1,6 @@
 #include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "spec/kinds.h"
 
 namespace tillwright {
 namespace {
@@ -12,7 +13,7 @@ class Heights {
  public:
   Heights(const Bank& bank, const BankLine& line) : bank_(bank), line_(line) {
     if (bank.casework) {
-      floor_ = StickPlace(bank.casework->base, "case.floor");
+      floor_ = StickPlace(bank.casework->base, "case.base");
     }
     ceiling_ = floor_.Plus(bank.opening_height, "opening.height");
   }
@@ -50,29 +51,29 @@ class Heights {
       if (!c.top_none) book_.Edge(lane, {c.height, "case.height"}, "", "case top");
     }
     if (!c.feet.IsZero()) {
-      book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet"), "", "floor, under the feet");
+      book_.Edge(kCase, StickPlace().Minus(c.feet, "case.feet.height"), "", "floor, under the feet");
     }
-    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, under");
+    if (!c.raise.IsZero()) book_.Edge(kCase, raise, "", "case bottom, underside");
     if (c.frame) {
       book_.Edge(kCase, low, "", "case bottom, upper face");
-      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, under");
+      if (!c.top_none && !c.stretchers) book_.Edge(kCase, high, "", "case top, underside");
       if (c.top_none) book_.Edge(kCase, {c.height, "case.height"}, "", "case top");
     }
-    if (c.joint == CaseJoint::kGroove) {
-      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "groove");
-      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper groove");
-    } else if (c.joint != CaseJoint::kButt) {
-      const std::string word = c.joint == CaseJoint::kDado ? "dado" : "rabbet";
+    if (Facts(c.joint).tongue) {
+      Groove(low.Minus(c.tongue, "case.joint.tongue"), low, "", "dado");
+      if (!c.top_none) Groove(high, high.Plus(c.tongue, "case.joint.tongue"), "", "upper dado");
+    } else if (Facts(c.joint).cut.has_value()) {
+      const std::string word(Facts(c.joint).word);
       Groove(raise, low, "", word);
       if (!c.top_none) {
         book_.Edge(kCase, high, "", "upper rabbet");
         book_.Span({StickSpan::Kind::kCut, kCase, high.at(), c.height, {}, "", ""});
       }
     }
-    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
+    if (Facts(c.back).cut.has_value()) {
       const StickPlace lower = raise.Plus(c.back_play, "case.back.play");
       book_.Edge(kCase, lower, "", "case back bottom");
-      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.panel_height"), "", "case back top");
+      book_.Edge(kCase, lower.Plus(c.panel_height, "case.back.height"), "", "case back top");
     }
   }
 
@@ -84,12 +85,12 @@ class Heights {
     book_.Span({StickSpan::Kind::kCut, kCase, from.at(), to.at(), {}, "", ""});
   }
 
-  // What a divider takes in the sides: its tongue's groove, else all its thickness.
+  // What a divider takes in the sides: its tongue's dado, else all its thickness.
   void LetIn(const std::string& id, const StickPlace& bottom, const StickPlace& top) {
-    if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+    if (!bank_.casework || !Facts(bank_.casework->joint).tongue) {
       return book_.Span({StickSpan::Kind::kCut, kCase, bottom.at(), top.at(), {}, "", ""});
     }
-    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "groove");
+    Groove(bottom, bottom.Plus(bank_.casework->tongue, "case.joint.tongue"), id, "dado");
   }
 
   void Member(const Divider& member) {
@@ -122,20 +123,15 @@ class Heights {
 
   void Panel(const std::string& id, const BoxBuild& build, const StickPlace& box) {
     const StickPlace lower =
-        build.fit == BottomFit::kGroove ? box.Plus(build.up, Under(id, "groove.up")) : box;
+        Facts(build.fit).set_up ? box.Plus(build.up, Under(id, "groove.up")) : box;
     const StickPlace upper = lower.Plus(build.bottom, Under(id, "bottom.thickness"));
     book_.Span({StickSpan::Kind::kCut, kBox, lower.at(), upper.at(), {}, "", ""});
-    switch (build.fit) {
-      case BottomFit::kGroove:
-        book_.Edge(kBox, lower, id, "groove bottom");
-        book_.Edge(kBox, upper, id, "groove top");
-        if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back end");
-        return;
-      case BottomFit::kRabbet:
-        return book_.Edge(kBox, upper, id, "rabbet top");
-      case BottomFit::kApplied:
-        return book_.Edge(kBox, upper, id, "bottom", "box side");
-    }
+    const BottomFacts& fit = Facts(build.fit);
+    if (!fit.cut) return book_.Edge(kBox, upper, id, "bottom", "box side");
+    if (!fit.set_up) return book_.Edge(kBox, upper, id, "rabbet top");
+    book_.Edge(kBox, lower, id, "groove bottom");
+    book_.Edge(kBox, upper, id, "groove top");
+    if (build.open_back) book_.Edge(kBox, upper, id, "bottom", "box back");
   }
 
   const Bank& bank_;

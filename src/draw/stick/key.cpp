@@ -20,7 +20,7 @@ constexpr double kMostLabel = 48;  // a longer label is broken
 constexpr double kHead = 12.5;     // title, a line of words, the columns' heads
 constexpr const char* kTitle = "PARTS ON THE STICKS";
 constexpr const char* kWords =
-    "As the cut list calls them: the strip to take, and from which mark to which.";
+    "Names as in the cut list: which strip to use, and from which mark to which.";
 
 LabelStyle Style() { return {.cap_height = kCaptionCap}; }
 

@@ -19,12 +19,12 @@ constexpr double kHeadRoom = 4.6;
 
 constexpr std::string_view kCaution =
     "Cut paper on a board, away from your hand; try the sticks on one drawer first; clamp the work "
-    "and wear eye protection to drill or rout.";
+    "and wear eye protection when you drill or rout.";
 
 constexpr std::string_view kFewWords =
-    "Print at 100 %, one-sided. Before you cut, measure the bars both ways; off? No \"fit to "
-    "page\"; still off: --correct x=150:MEASURED,y=150:MEASURED. Check joints and totals with a "
-    "tape. All about it: page 1.";
+    "Print at 100 %, one-sided. Before you cut, measure the bars both ways. If they are wrong, "
+    "turn off \"fit to page\"; if still wrong: --correct x=150:MEASURED,y=150:MEASURED. Check "
+    "joints and totals with a tape. More on page 1.";
 
 // A pair of bars back to back: how long they are, in mm and in inches.
 struct BarPair {
@@ -62,9 +62,10 @@ void StretchFrom(SheetGroup& group, PaperPoint start, const Correction& correcti
 std::string ScaleWords(const StickPage& page) {
   std::string words =
       "Print at 100 % (actual size), one-sided, all pages in one run. Before you cut, measure the "
-      "bars both ways with a steel rule. Off? Look for \"fit to page\" and print again; still "
-      "off: give what you measured, --correct x=150:MEASURED,y=150:MEASURED (mm; across, up).";
-  if (!page.correction.IsNone()) words += " This print is corrected: the bars must read true.";
+      "bars both ways with a steel rule. If they are wrong, turn off \"fit to page\" and print "
+      "again; if still wrong: give what you measured, --correct x=150:MEASURED,y=150:MEASURED (mm; "
+      "across, up).";
+  if (!page.correction.IsNone()) words += " This print is corrected: the bars must measure right.";
   return words;
 }
 
@@ -73,9 +74,9 @@ std::string BudgetWords(const StickPage& page) {
   const Length doubt = PartBelow(page.longest, 600);  // 0.25 mm in 150 mm
   const Length tenth = Length::Picometers(Length::kPerMillimeter / 10);
   return "A bar of 150 mm read to 0.25 mm leaves about " + FormatMillimeters(CeilTo(doubt, tenth)) +
-         " mm open over " + FormatWithUnit(page.longest, page.style.unit) +
-         ", and paper moves with damp: lay each joint against a tape from the datum and check each "
-         "total; the figure beside a mark is the true one.";
+         " mm of doubt over " + FormatWithUnit(page.longest, page.style.unit) +
+         ", and paper swells with humidity: check each joint against a tape from the datum, and "
+         "check each total; the figure beside a mark is the exact one.";
 }
 
 // Height of bars and words.

@@ -116,7 +116,7 @@ std::vector<std::string> FootLines(const Strip& strip, int piece, const StripSty
                                    const TextMetrics& metrics) {
   const double width = strip.width - kFootText;
   if (piece > 1) {
-    return Wrapped("cut on this line, lay it on " + PieceLetter(piece - 1) + " at " +
+    return Wrapped("cut on this line, place it on " + PieceLetter(piece - 1) + " at " +
                        FormatWithUnit(strip.From(piece), RulerUnit(style)),
                    width, metrics);
   }
@@ -127,7 +127,7 @@ std::vector<std::string> FootLines(const Strip& strip, int piece, const StripSty
                                          " before the datum, " + stick.datum,
               width, metrics);
   if (stick.alike.empty()) return lines;
-  for (std::string& line : Wrapped("alike, in this order: " + stick.alike, width, metrics)) {
+  for (std::string& line : Wrapped("identical, in this order: " + stick.alike, width, metrics)) {
     lines.push_back(std::move(line));
   }
   return lines;
@@ -135,7 +135,7 @@ std::vector<std::string> FootLines(const Strip& strip, int piece, const StripSty
 
 std::vector<std::string> JointLines(const Strip& strip, int piece, const StripStyle& style,
                                     const TextMetrics& metrics) {
-  return Wrapped("lay " + PieceLetter(piece + 1) + " on the line, " +
+  return Wrapped("place " + PieceLetter(piece + 1) + " on the line, " +
                      FormatWithUnit(strip.To(piece), RulerUnit(style)) + " from the datum",
                  strip.width - 2 * kBesideJoint, metrics);
 }

@@ -8,6 +8,7 @@
 #include "draw/stick/axis_marks.h"
 #include "draw/stick/template_tools.h"
 #include "sheet/hatch.h"
+#include "spec/kinds.h"
 #include "tillwright/length_text.h"
 
 namespace tillwright {
@@ -101,7 +102,7 @@ class TemplateMaker {
                                      bool from_top) const {
     std::vector<std::string> words;
     words.push_back(from_top
-                        ? "Upper edge of the paper on the front's top edge."
+                        ? "Top edge of the paper on the top edge of the front."
                         : "The line of holes is " + Text(down) + " below the front's top edge.");
     std::string sentence =
         "First hole " + Text(front.pulls[0].x - front.rect.x) + " from the front's left end";
@@ -109,7 +110,8 @@ class TemplateMaker {
       sentence += ", then " + Text(front.pulls[holes].x - front.rect.x) + " for the other pull";
     }
     words.push_back(sentence + ".");
-    words.emplace_back("Prick the centres, back the front with scrap, drill from the show face.");
+    words.emplace_back(
+        "Mark the centers with an awl, back the front with scrap, drill from the show face.");
     return words;
   }
 
@@ -148,14 +150,14 @@ class TemplateMaker {
     if (style_.mirror) std::ranges::reverse(sizes);
     canvas.Chain(PaperSide::kAbove, style_.mirror ? x(canvas.X(last)) : 0, 0, sizes);
     Add(canvas, "slide", "SLIDE SCREWS: " + SlidesOn() + served.ids.ToText(),
-        {std::string(
-             "Cut edge on the case's front edge, the line on the slide line of the stick. ") +
+        {std::string("Cut edge on the front edge of the case, the line on the slide line from the "
+                     "stick. ") +
              (style_.mirror ? "This is the right-hand side." : "This is the left-hand side.") +
              " Turn over for the other.",
          "The first hole " + FormatWithUnit(screws_.setback, Unit::kMillimeter) +
              (space.box.z.IsZero() ? " in" : " behind the inset front") + ", then every " +
              FormatWithUnit(screws_.pitch, Unit::kMillimeter) +
-             ": common practice. The holes that your slide has decide; its own sheet wins."});
+             ": common practice. Follow your slide's own holes and the slide maker's sheet."});
   }
 
   // What the screws go into: the side of a case, or what the opening is in.
@@ -174,9 +176,9 @@ class TemplateMaker {
   void Groove(const Served& served) {
     const std::string id = ToText(served.first->id);
     const BoxBuild& b = served.first->box.build;
-    if (b.fit == BottomFit::kApplied) return;
+    if (!Facts(b.fit).cut) return;
     TemplateCanvas canvas(style_, metrics_);
-    const Length up = b.fit == BottomFit::kGroove ? b.up : Length();
+    const Length up = Facts(b.fit).set_up ? b.up : Length();
     const double top = 0;
     const double foot = std::max(40.0, canvas.Y(up + b.bottom) + 14);
     const double upper = foot - canvas.Y(up + b.bottom);
@@ -204,8 +206,8 @@ class TemplateMaker {
     canvas.Chain(PaperSide::kRight, upper, side, heights);
     const std::string word = up > Length() ? "GROOVE" : "RABBET";
     Add(canvas, "groove", word + ": box side " + served.ids.ToText(),
-        {"Section at full size: lower edge at the foot, inside at the right. Set fence and cutter "
-         "to it, then cut a scrap and try your own bottom panel in it."});
+        {"Section at full size: lower edge at the bottom, inside at the right. Set the fence and "
+         "cutter to it, then cut a scrap and test it with your own bottom panel."});
   }
 
   static void Outline(TemplateCanvas& canvas, double right, double bottom, Pen upper) {

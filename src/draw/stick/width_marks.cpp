@@ -1,5 +1,7 @@
+#include "bank/part_roles.h"
 #include "draw/bank/case_pieces.h"
 #include "draw/stick/axis_marks.h"
+#include "spec/kinds.h"
 #include "tillwright/words.h"
 
 namespace tillwright {
@@ -47,22 +49,20 @@ class Widths {
       book_.Edge(lane, {}, "", "case left");
       book_.Edge(lane, {c.width, "case.width"}, "", "case right");
     }
-    if (c.joint != CaseJoint::kButt) {
+    if (Facts(c.joint).cut.has_value()) {
       IntoSides(c.joint_depth, "case.joint.depth", std::string(Word(c.joint)));
     }
     if (c.frame) {
       book_.Edge(kCase, LeftFace(), "", "left side, inside");
       book_.Edge(kCase, RightFace(), "", "right side, inside");
     }
-    if (c.back == BackFit::kRabbet) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
-    if (c.back == BackFit::kGroove) IntoSides(c.back_depth, "case.back.depth", "back groove");
-    if (c.back == BackFit::kRabbet || c.back == BackFit::kGroove) {
-      const bool rabbet = c.back == BackFit::kRabbet;
-      const StickPlace edge = (rabbet ? LeftFace().Minus(c.back_lap, "case.back.lap")
-                                      : LeftFace().Minus(c.back_depth, "case.back.depth"))
-                                  .Plus(c.back_play, "case.back.play");
+    if (Facts(c.back).lap) IntoSides(c.back_lap, "case.back.lap", "back rabbet");
+    if (Facts(c.back).inset) IntoSides(c.back_depth, "case.back.depth", "back groove");
+    if (Facts(c.back).cut.has_value()) {
+      const StickPlace edge = left_.Plus(HalfBelow(bank_.opening_width), "opening.width / 2")
+                                  .Minus(HalfBelow(c.panel_width), "case.back.width / 2");
       book_.Edge(kCase, edge, "", "case back left");
-      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.panel_width"), "", "case back right");
+      book_.Edge(kCase, edge.Plus(c.panel_width, "case.back.width"), "", "case back right");
     }
   }
 
@@ -89,11 +89,11 @@ class Widths {
       const StickPlace right = left.Plus(member.rect.width, Under(id, "width"));
       book_.Edge(kCase, left, id, "left", "partition");
       book_.Edge(kCase, right, id, "right", "partition");
-      if (!bank_.casework || bank_.casework->joint != CaseJoint::kGroove) {
+      if (!bank_.casework || !Facts(bank_.casework->joint).tongue) {
         return Cut(kCase, left, right);
       }
       const StickPlace groove = left.Plus(bank_.casework->tongue, "case.joint.tongue");
-      book_.Edge(kCase, groove, id, "groove right");
+      book_.Edge(kCase, groove, id, "dado right");
       return Cut(kCase, left, groove);
     }
     if (IsWebFrame(bank_, member)) return;
@@ -111,32 +111,34 @@ class Widths {
     const StickPlace in_right = right.Minus(build.side, Under(id, "side.thickness"));
     book_.Edge(kBox, in_left, id, "inside left");
     book_.Edge(kBox, in_right, id, "inside right");
-    Panel(id, box, in_left, in_right);
-    if (build.joint == CornerJoint::kRabbet || build.joint == CornerJoint::kDado) {
+    Panel(id, box, left, in_left, in_right);
+    if (Facts(build.joint).depth) {
       book_.Edge(kBox, in_left.Minus(build.joint_depth, Under(id, "corner.depth")), id, "left",
-                 "box end");
+                 "box front/back");
       book_.Edge(kBox, in_right.Plus(build.joint_depth, Under(id, "corner.depth")), id, "right",
-                 "box end");
+                 "box front/back");
     }
-    if (space.slide.type == SlideType::kCenterMount) {
+    if (Facts(space.slide.type).place == SlidePlace::kUnderMiddle) {
       const StickPlace center = left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"));
-      book_.Line(kBox, center, id, "guide centre");
-      book_.Line(kCase, center, id, "guide centre");
+      book_.Line(kBox, center, id, "guide center");
+      book_.Line(kCase, center, id, "guide center");
     }
   }
 
-  void Panel(const std::string& id, const Box& box, const StickPlace& in_left,
-             const StickPlace& in_right) {
+  void Panel(const std::string& id, const Box& box, const StickPlace& box_left,
+             const StickPlace& in_left, const StickPlace& in_right) {
     const BoxBuild& build = box.build;
-    if (build.fit == BottomFit::kApplied) return;  // flush with the box
-    const std::string word = build.fit == BottomFit::kGroove ? "groove" : "rabbet";
+    if (!Facts(build.fit).cut) return;  // flush with the box
+    const std::string word = Facts(build.fit).set_up ? "groove" : "rabbet";
     const StickPlace left = in_left.Minus(build.groove, Under(id, "groove.depth"));
     const StickPlace right = in_right.Plus(build.groove, Under(id, "groove.depth"));
     book_.Edge(kBox, left, id, word + " left");
     book_.Edge(kBox, right, id, word + " right");
     Cut(kBox, left, in_left);
     Cut(kBox, in_right, right);
-    const StickPlace panel = left.Plus(build.play, Under(id, "bottom.play"));
+    const StickPlace panel =
+        box_left.Plus(HalfBelow(box.width), Under(id, "box.width / 2"))
+            .Minus(HalfBelow(box.panel_width), Under(id, "box.panel_width / 2"));
     book_.Edge(kBox, panel, id, "left", "box bottom");
     book_.Edge(kBox, panel.Plus(box.panel_width, Under(id, "box.panel_width")), id, "right",
                "box bottom");
@@ -153,15 +155,13 @@ class Widths {
 MarkBook WorktopMarks(const Bank& bank) {
   MarkBook book;
   for (std::size_t i = 0; i < bank.pieces.size(); ++i) {
-    if (bank.pieces[i].role != PartRole::kWorktop) continue;
+    if (Facts(bank.pieces[i].role).group != PartGroup::kWorktop) continue;
     const Block& b = bank.pieces[i].block;
     const CaseBuild& c = *bank.casework;
     const std::string path = PieceMarks(bank, i).path;
     const StickPlace right(b.width, path + ".width");
-    const StickPlace left = StickPlace()
-                                .Minus(b.x, path + ".x")
-                                .Minus(c.side_in, "case.side_in")
-                                .Minus(c.side, "case.side");
+    StickPlace left = StickPlace().Minus(b.x, path + ".x").Minus(c.side, "case.side");
+    if (c.frame) left = left.Minus(c.side_in, "case.side_in");
     book.Edge(kCase, {}, "", "worktop left");
     book.Edge(kCase, left, "", "case left");
     book.Edge(kCase, left.Plus(c.width, "case.width"), "", "case right");

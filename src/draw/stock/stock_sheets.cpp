@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <array>
 
 #include "bank/headings.h"
 #include "draw/sheets/sheets.h"
@@ -12,18 +11,13 @@
 namespace tillwright {
 namespace {
 
-constexpr std::array kPapers{Paper::kA4, Paper::kA3, Paper::kLetter, Paper::kTabloid};
-
 class StockSheets {
  public:
   StockSheets(const StockPlan& plan, const DrawOptions& options, const TextMetrics& metrics)
-      : plan_(plan), options_(options), metrics_(metrics) {
-    for (const Paper paper : kPapers) {
-      const bool usual = paper == (plan.units == Unit::kInch ? Paper::kLetter : Paper::kA4);
-      const std::string_view name = SizeOf(paper, Orientation::kLandscape).name;
-      if (options.paper.empty() ? usual : options.paper == name) paper_ = paper;
-    }
-  }
+      : plan_(plan),
+        options_(options),
+        metrics_(metrics),
+        paper_(options.paper.value_or(UsualPaper(plan.units))) {}
 
   Drawings Run() {
     for (const StockGroup& group : plan_.groups) {
@@ -62,11 +56,10 @@ class StockSheets {
   }
 
   void Place(View view) {
-    const std::string kind = "stock";
     std::vector<View> views{std::move(view)};
-    if (!plans_.empty() && plans_.back().Place(views, kind)) return;
+    if (!plans_.empty() && plans_.back().Place(views)) return;
     plans_.emplace_back(paper_, Orientation::kLandscape);
-    if (!plans_.back().Place(views, kind)) drawings_.fault = "a layout does not fit the paper";
+    if (!plans_.back().Place(views)) drawings_.fault = "a layout does not fit the paper";
   }
 
   void Finish(std::size_t index) {
@@ -85,7 +78,7 @@ class StockSheets {
   const StockPlan& plan_;
   const DrawOptions& options_;
   const TextMetrics& metrics_;
-  Paper paper_ = Paper::kA4;
+  Paper paper_;
   std::vector<SheetPlan> plans_;
   Drawings drawings_;
 };

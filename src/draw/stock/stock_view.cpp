@@ -207,7 +207,7 @@ class PictureMaker {
       if (box.label) group.primitives.emplace_back(*box.label);
     }
     if (pieces.primitives.empty()) return;
-    AddViewGroup(view_, "pieces", "Pieces drawn by themselves", 1).primitives =
+    AddViewGroup(view_, "pieces", "Pieces drawn separately", 1).primitives =
         std::move(pieces.primitives);
   }
 
