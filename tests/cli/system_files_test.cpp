@@ -295,6 +295,15 @@ TEST_F(Program, TwoPacketsAtOnceDoNotMix) {
   }
 }
 
+TEST_F(Program, RefusesAnEmptyName) {
+  for (const char* line : {"draw spec.json -o ''", "shop spec.json --output=",
+                           "size spec.json -o ''", "check spec.json --sheet ''", "new -o ''"}) {
+    EXPECT_EQ(Do("TILL " + std::string(line)).status, 2) << line;
+    EXPECT_THAT(Errors(), HasSubstr("empty name")) << line;
+  }
+  EXPECT_EQ(Do("TILL size ''").status, 4);
+}
+
 // The list of an earlier packet is a file like any other: nobody is led out of the folder by it,
 // and nothing waits at a pipe of its name.
 TEST_F(Program, TrustsNoListOfAnEarlierPacket) {
