@@ -33,11 +33,16 @@ std::span<const std::string_view> Templates() { return kTemplates; }
 
 void TakeColor(Text word, Options& to) { to.color = ChoiceOf<ColorChoice>(word); }
 void TakeSpec(Text path, Options& to) { to.specs.emplace_back(path); }
-void TakeOutput(Text path, Options& to) { to.output = path; }
+// A name in a variable of the shell that was never set is empty, and would lead to the root folder.
+std::string Named(Text path, std::string& to) {
+  to = path;
+  return path.empty() ? "an empty name leads nowhere: name a file or folder" : "";
+}
+std::string TakeOutput(Text path, Options& to) { return Named(path, to.output); }
 void TakeJson(Text /*none*/, Options& to) { to.json = true; }
 void TakeFormat(Text word, Options& to) { to.format = ChoiceOf<FileFormat>(word); }
 void TakePath(Text path, Options& to) { to.path = path; }
-void TakeSheet(Text path, Options& to) { to.sheet = path; }
+std::string TakeSheet(Text path, Options& to) { return Named(path, to.sheet); }
 void TakeView(Text word, Options& to) { to.draw.views.push_back(ChoiceOf<ViewKind>(word)); }
 void TakePaper(Text word, Options& to) { to.draw.paper = ChoiceOf<Paper>(word); }
 void TakeDate(Text text, Options& to) { to.draw.date = text; }

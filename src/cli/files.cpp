@@ -4,13 +4,14 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
-#include <cstdlib>
-#include <cstring>
 #include <filesystem>
-#include <set>
+#include <map>
 #include <system_error>
+
+#include "cli/staging.h"
 
 namespace tillwright {
 namespace {
@@ -18,36 +19,6 @@ namespace {
 namespace fs = std::filesystem;
 
 std::string Words(int error) { return std::generic_category().message(error); }
-
-// Closes a file descriptor once.
-class Descriptor {
- public:
-  explicit Descriptor(int fd) : fd_(fd) {}
-  ~Descriptor() { Close(); }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-
-  [[nodiscard]] int get() const { return fd_; }
-  int Close() {
-    if (fd_ < 0) return 0;
-    const int fd = fd_;
-    fd_ = -1;
-    return ::close(fd);
-  }
-
- private:
-  int fd_;
-};
-
-bool WriteWhole(int fd, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t n = ::write(fd, bytes.data(), bytes.size());
-    if (n < 0 && errno == EINTR) continue;
-    if (n < 0) return false;
-    bytes.remove_prefix(static_cast<std::size_t>(n));
-  }
-  return true;
-}
 
 FileResult ReadFrom(int fd, std::size_t most) {
   FileResult result;
@@ -62,80 +33,83 @@ FileResult ReadFrom(int fd, std::size_t most) {
   return result;
 }
 
-// The mode a new file would have, or the old file's.
-mode_t ModeFor(const std::string& path) {
-  struct stat info {};
-  if (::stat(path.c_str(), &info) == 0) return info.st_mode & 07777U;
-  const mode_t mask = ::umask(0);
-  ::umask(mask);
-  return 0666U & ~mask;
-}
-
-std::string FolderOf(const fs::path& file) {
-  return file.has_parent_path() ? file.parent_path().string() : ".";
-}
-
-// 0 or the error.
-int Sync(const std::string& path, int flags) {
-  const Descriptor fd(::open(path.c_str(), flags | O_CLOEXEC));
-  return fd.get() >= 0 && ::fsync(fd.get()) == 0 ? 0 : errno;
-}
-
-// One file on its way: written beside its target, then renamed, or taken away again.
-struct Staged {
-  std::string target;
-  std::string temporary;
-};
-
 FileResult Problem(const std::string& path, int error) { return {false, path, Words(error)}; }
 
 FileResult WriteThrough(const FileToWrite& file) {
   Descriptor fd(::open(file.path.c_str(), O_WRONLY | O_CLOEXEC));
-  if (fd.get() < 0 || !WriteWhole(fd.get(), file.bytes)) return Problem(file.path, errno);
+  if (!fd.ok() || !WriteWhole(fd.get(), file.bytes)) return Problem(file.path, errno);
   if (fd.Close() != 0) return Problem(file.path, errno);
   return {};
 }
 
+// A device or a pipe: written as it is.
 bool IsSpecial(const std::string& path) {
   struct stat info {};
   return ::stat(path.c_str(), &info) == 0 && !S_ISREG(info.st_mode) && !S_ISDIR(info.st_mode);
 }
 
-FileResult Stage(const FileToWrite& file, std::vector<Staged>& staged) {
-  fs::path target(file.path);
+// Where a link leads to, though nothing may be there yet; other paths as they are.
+fs::path BehindLinks(fs::path path, std::error_code& error) {
+  constexpr int kMost = 40;  // as many as Linux follows
+  for (int i = 0; fs::is_symlink(fs::symlink_status(path, error)); ++i) {
+    if (i == kMost) {
+      error = std::make_error_code(std::errc::too_many_symbolic_link_levels);
+      break;
+    }
+    const fs::path to = fs::read_symlink(path, error);
+    if (error) break;
+    path = to.is_absolute() ? to : path.parent_path() / to;
+  }
+  if (error == std::errc::no_such_file_or_directory) error.clear();
+  return path;
+}
+
+// A file, the folder it goes into, and its name there.
+struct Target {
+  std::string folder;
+  std::string name;
+  const FileToWrite* file = nullptr;
+};
+
+// A folder under the one name that all its names share, whether it is there or not.
+std::string NameOfFolder(const fs::path& folder, std::error_code& error) {
+  return fs::weakly_canonical(folder.empty() ? fs::path(".") : folder, error).string();
+}
+
+// Where a path that the maker named leads.
+FileResult TargetOf(const FileToWrite& file, Target& target) {
   std::error_code error;
-  if (fs::is_symlink(target, error)) target = fs::canonical(target, error);  // keep the link
-  if (fs::is_directory(target, error)) return Problem(file.path, EISDIR);
-  if (target.has_parent_path()) {
-    fs::create_directories(target.parent_path(), error);
-    if (error) return {false, file.path, error.message()};
-  }
-  std::string pattern = target.string() + ".XXXXXX";
-  Descriptor fd(::mkostemp(pattern.data(), O_CLOEXEC));
-  if (fd.get() < 0) return Problem(file.path, errno);
-  staged.push_back({target.string(), pattern});
-  if (!WriteWhole(fd.get(), file.bytes) || ::fchmod(fd.get(), ModeFor(target.string())) != 0) {
-    return Problem(file.path, errno);
-  }
-  ::sync_file_range(fd.get(), 0, 0, SYNC_FILE_RANGE_WRITE);  // a head start, no more
-  if (fd.Close() != 0) return Problem(file.path, errno);
-  return {};
+  const fs::path path = BehindLinks(file.path, error);
+  if (!error && !path.has_filename()) return Problem(file.path, EISDIR);
+  if (!error) target = {NameOfFolder(path.parent_path(), error), path.filename().string(), &file};
+  return error ? Problem(file.path, error.value()) : FileResult();
 }
 
-// Waits until what was staged is on the disk. Only once everything is written: the disk then takes
-// the many small files of one set together.
-FileResult SyncAll(const std::vector<Staged>& staged) {
-  for (const Staged& file : staged) {
-    if (const int error = Sync(file.temporary, O_RDONLY)) return Problem(file.target, error);
+FileResult Deliver(std::vector<Target> targets) {
+  // In the order of the folders' names, so that two runs that want several never wait for one
+  // another.
+  std::ranges::stable_sort(targets, {}, &Target::folder);
+  std::map<std::string, std::pair<Staging, std::vector<const FileToWrite*>>> folders;
+  for (const Target& target : targets) {
+    const auto [at, is_new] = folders.try_emplace(target.folder);
+    auto& [staging, files] = at->second;
+    int error = is_new ? staging.Open(target.folder) : 0;
+    if (error == 0) error = staging.Add(target.name, target.file->bytes);
+    if (error != 0) return Problem(target.file->path, error);
+    files.push_back(target.file);
   }
-  return {};
-}
-
-// Makes renames durable, each folder once. One that is not yet durable is no failure.
-void SyncFolders(const std::vector<Staged>& staged) {
-  std::set<std::string> folders;
-  for (const Staged& file : staged) folders.insert(FolderOf(file.target));
-  for (const std::string& folder : folders) Sync(folder, O_RDONLY | O_DIRECTORY);
+  for (auto& [folder, held] : folders) {
+    if (const int error = held.first.Sync()) return Problem(folder, error);
+  }
+  FileResult done;
+  for (auto& [folder, held] : folders) {
+    std::size_t failed = 0;
+    if (const int error = held.first.Commit(failed)) {
+      return Problem(held.second[failed]->path, error);
+    }
+    done.cleared = done.cleared || held.first.cleared();
+  }
+  return done;
 }
 
 }  // namespace
@@ -143,8 +117,13 @@ void SyncFolders(const std::vector<Staged>& staged) {
 FileResult SystemFiles::Read(const std::string& path, std::size_t most) {
   if (path == "-") return ReadFrom(STDIN_FILENO, most);
   const Descriptor fd(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-  if (fd.get() < 0) return {false, {}, Words(errno)};
+  if (!fd.ok()) return {false, {}, Words(errno)};
   return ReadFrom(fd.get(), most);
+}
+
+bool SystemFiles::IsFile(const std::string& path) {
+  std::error_code error;
+  return fs::is_regular_file(path, error);
 }
 
 bool SystemFiles::Same(const std::string& a, const std::string& b) {
@@ -153,23 +132,26 @@ bool SystemFiles::Same(const std::string& a, const std::string& b) {
 }
 
 FileResult SystemFiles::WriteAll(const std::vector<FileToWrite>& files) {
-  std::vector<Staged> staged;
-  FileResult result;
+  std::vector<Target> targets;
   for (const FileToWrite& file : files) {
-    result = IsSpecial(file.path) ? WriteThrough(file) : Stage(file, staged);
-    if (!result.ok) break;
+    const bool special = IsSpecial(file.path);
+    FileResult result = special ? WriteThrough(file) : TargetOf(file, targets.emplace_back());
+    if (!result.ok) return result;
   }
-  if (result.ok) result = SyncAll(staged);
-  for (const Staged& file : staged) {
-    if (!result.ok) {
-      ::unlink(file.temporary.c_str());
-    } else if (::rename(file.temporary.c_str(), file.target.c_str()) != 0) {
-      result = Problem(file.target, errno);
-      ::unlink(file.temporary.c_str());
-    }
+  return Deliver(std::move(targets));
+}
+
+FileResult SystemFiles::WriteFolder(const std::string& folder,
+                                    const std::vector<FileToWrite>& files) {
+  std::error_code error;
+  const std::string name = NameOfFolder(folder, error);
+  if (error) return Problem(folder, error.value());
+  std::vector<Target> targets;
+  const std::size_t before = InFolder(folder, "").size();
+  for (const FileToWrite& file : files) {
+    targets.push_back({name, file.path.substr(before), &file});
   }
-  SyncFolders(staged);
-  return result;
+  return Deliver(std::move(targets));
 }
 
 std::string InFolder(std::string folder, std::string_view name) {

@@ -105,7 +105,14 @@ std::optional<ExitStatus> Program::WriteQuietly(const std::vector<FileToWrite>& 
                     "name another file with -o", ExitStatus::kUsage);
     }
   }
-  const FileResult written = files_.WriteAll(files);
+  const std::string folder = InFolder("");
+  const bool below =
+      !options_.output.empty() && std::ranges::all_of(files, [&](const FileToWrite& file) {
+        return file.path.starts_with(folder);
+      });
+  const FileResult written =
+      below ? files_.WriteFolder(options_.output, files) : files_.WriteAll(files);
+  if (written.cleared) Remark("note: what an interrupted run had left unfinished was removed");
   if (written.ok) return std::nullopt;
   return Failed(DiagnosticCode::kFileWrite,
                 "\"" + written.text + "\" cannot be written: " + written.problem,

@@ -67,8 +67,10 @@ class Program {
   // A file of the output, for what an earlier run left there; not ok when there is none.
   [[nodiscard]] FileResult ReadOutput(const std::string& name) {
     constexpr std::size_t kMost = 1U << 20U;
+    if (!HasOutput(name)) return {false, {}, {}};
     return files_.Read(InFolder(name), kMost);
   }
+  [[nodiscard]] bool HasOutput(const std::string& name) { return files_.IsFile(InFolder(name)); }
   // A remark beside the result, not with --json.
   void Remark(const std::string& text) {
     if (!options_.json) console_.err += text + "\n";

@@ -71,6 +71,12 @@ class Packet {
     return names;
   }
 
+  // The list may be anybody's: only names that stay in the folder are looked at.
+  static bool IsBelow(std::string_view name) {
+    return !name.starts_with('/') &&
+           ("/" + std::string(name) + "/").find("/../") == std::string::npos;
+  }
+
   // Files that the packet before this one had and this one has not: they would mislead. They are
   // named, not deleted: the folder is the maker's.
   void TellOfLeftovers(const std::string& before, const std::string& now) {
@@ -79,7 +85,7 @@ class Packet {
       const std::string name = before.substr(at, end - at);
       at = end + 1;
       if (name.empty() || ("\n" + now).find("\n" + name + "\n") != std::string::npos) continue;
-      if (!program_.ReadOutput(name).ok) continue;
+      if (!IsBelow(name) || !program_.HasOutput(name)) continue;
       program_.Remark("note: " + Printable(program_.InFolder(name)) +
                       " is left over from an earlier packet; delete it if you do not need it");
     }

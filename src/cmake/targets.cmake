@@ -21,11 +21,13 @@ add_library(tillwright_app STATIC
   src/cli/command_table.cpp
   src/cli/draw_command.cpp
   src/cli/files.cpp
+  src/cli/interrupt.cpp
   src/cli/options.cpp
   src/cli/parts_command.cpp
   src/cli/program.cpp
   src/cli/shop_command.cpp
   src/cli/size_command.cpp
+  src/cli/staging.cpp
   src/cli/stick_command.cpp
   src/cli/stick_options.cpp
   src/cli/stock_command.cpp

@@ -16,8 +16,13 @@ class RepositoryFiles : public Files {
  public:
   // From what was written, else from the source tree.
   FileResult Read(const std::string& path, std::size_t most) override;
+  bool IsFile(const std::string& path) override { return Read(path, 0).ok; }
   bool Same(const std::string& a, const std::string& b) override { return a == b; }
   FileResult WriteAll(const std::vector<FileToWrite>& files) override;
+  FileResult WriteFolder(const std::string& /*folder*/,
+                         const std::vector<FileToWrite>& files) override {
+    return WriteAll(files);
+  }
 
   // By path, as given on the command line.
   std::map<std::string, std::string> written;

@@ -20,11 +20,16 @@ class MemoryFiles : public Files {
     if (found == held.end()) return {false, {}, "No such file or directory"};
     return {true, found->second.substr(0, most + 1), {}};
   }
+  bool IsFile(const std::string& path) override { return held.contains(path); }
   bool Same(const std::string& a, const std::string& b) override { return a == b; }
   FileResult WriteAll(const std::vector<FileToWrite>& files) override {
     if (!write_problem.empty()) return {false, files.at(0).path, write_problem};
     for (const FileToWrite& file : files) held[file.path] = file.bytes;
     return {};
+  }
+  FileResult WriteFolder(const std::string& /*folder*/,
+                         const std::vector<FileToWrite>& files) override {
+    return WriteAll(files);
   }
 };
 
