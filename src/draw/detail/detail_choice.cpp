@@ -117,11 +117,20 @@ class DetailRule {
     return HalfAbove(space.box.build.end + space.front.thickness);
   }
 
+  // With at most a member between them: no row that the plane passes through beside its spaces.
+  [[nodiscard]] bool AreNeighbors(const Space& upper, const Space& lower) const {
+    if (upper.cell.y == lower.cell.Top()) return true;
+    return std::ranges::any_of(bank_.dividers, [&](const Divider& member) {
+      const Rect& r = member.rect;
+      return !member.partition && r.Top() == upper.cell.y && r.y == lower.cell.Top();
+    });
+  }
+
   void ChooseGap() {
     for (std::size_t i = 0; i + 1 < plane_.spaces.size(); ++i) {
       const Space& upper = At(plane_.spaces[i]);
       const Space& lower = At(plane_.spaces[i + 1]);
-      if (!upper.HasBox() || !lower.HasFront()) continue;
+      if (!upper.HasBox() || !lower.HasFront() || !AreNeighbors(upper, lower)) continue;
       const Length low = lower.HasBox() ? lower.box.y + lower.box.height : lower.front.rect.Top();
       const Length up = HalfBelow(low + upper.box.y);
       const double need = Reach(HalfOf(upper), upper.box.y - up) + 4;
