@@ -15,12 +15,12 @@ using testing::Solved;
 
 struct Case {
   const char* name;
-  const char* keys;      // beside the opening
+  const char* keys;  // beside the opening
   CheckCode code;
   Level level;
   const char* subject;
-  const char* value;     // "" when none
-  const char* advice;    // must stand in the message
+  const char* value;   // "" when none
+  const char* advice;  // must stand in the message
 };
 void PrintTo(const Case& c, std::ostream* out) { *out << c.name; }
 
@@ -28,8 +28,8 @@ const char* kOpening = R"("opening": {"width": 20, "height": 20, "depth": 22}, )
 const char* kPlain = R"("drawers": [{}, {}])";
 
 std::vector<Finding> FindingsOf(const std::string& keys) {
-  const bool own = keys.find("\"case\"") != std::string::npos ||
-                   keys.find("\"opening\"") != std::string::npos;
+  const bool own =
+      keys.find("\"case\"") != std::string::npos || keys.find("\"opening\"") != std::string::npos;
   const Solved s = MustSolve("{" + std::string(own ? "" : kOpening) + keys + "}");
   return CheckBank(s.spec, s.bank);
 }
@@ -143,7 +143,7 @@ const std::vector<Case>& Cases() {
        kSideThickness, Level::kFail, "D1", "3/4", "thinner"},
       {"SideFitsUndermount",
        R"("slides": {"type": "undermount"}, "box": {"side": {"thickness": "5/8"}}, "drawers": [{}])",
-       kSideThickness, Level::kPass, "D1", "5/8", "takes"},
+       kSideThickness, Level::kPass, "D1", "5/8", "thin enough"},
       {"AppliedBottomWithUndermount",
        R"("slides": {"type": "undermount"}, "box": {"bottom": {"fit": "applied"}}, "drawers": [{}])",
        kBottomFit, Level::kFail, "D1", "", "use a groove"},
@@ -154,9 +154,9 @@ const std::vector<Case>& Cases() {
       {"GrooveThrough", R"("box": {"side": {"thickness": "1/4"}}, "drawers": [{}])", kGrooveDepth,
        Level::kFail, "D1", "1/4", "shallower"},
       {"LittleUnderTheGroove", R"("box": {"bottom": {"up": "1/8"}}, "drawers": [{}])", kGrooveUnder,
-       Level::kWarn, "D1", "1/8", "1/8 in more"},
+       Level::kWarn, "D1", "1/8", "raise the groove by 1/8 in"},
       {"NothingUnderTheGroove", R"("box": {"bottom": {"up": 0}}, "drawers": [{}])", kGrooveUnder,
-       Level::kFail, "D1", "0", "1/4 in more"},
+       Level::kFail, "D1", "0", "raise the groove by 1/4 in"},
       {"GrooveShowsInFingers", R"("box": {"corner": {"joint": "finger"}}, "drawers": [{}])",
        kGrooveJoint, Level::kWarn, "D1", "1/4", "shows"},
       {"GrooveDeeperThanTheRabbet",
@@ -169,22 +169,22 @@ const std::vector<Case>& Cases() {
        kRabbetDepth, Level::kPass, "D1", "5/16", "two thirds"},
       // Through 1/2 of box and into 3/4 of front, 1/8 to stay: 1 1/8 at most.
       {"FrontScrewFits", R"("screws": {"front": "1 1/8"}, "drawers": [{}])", kFrontScrew,
-       Level::kPass, "D1", "1 1/8", "stays"},
+       Level::kPass, "D1", "1 1/8", "does not break through"},
       {"FrontScrewComesThrough", R"("screws": {"front": "1 1/4"}, "drawers": [{}])", kFrontScrew,
-       Level::kFail, "D1", "1 1/4", "take one of 1 in"},
+       Level::kFail, "D1", "1 1/4", "use one of 1 in"},
       {"SlideScrewComesThrough", R"("screws": {"slide": "5/8"}, "drawers": [{}])", kSlideScrew,
-       Level::kFail, "D1", "5/8", "take one of 3/8 in"},
+       Level::kFail, "D1", "5/8", "use one of 3/8 in"},
       {"SlideScrewAsThickAsTheSide", R"("screws": {"slide": "1/2"}, "drawers": [{}])", kSlideScrew,
        Level::kNote, "D1", "1/2", "try one"},
       {"SlideScrewFits", R"("screws": {"slide": "7/16"}, "drawers": [{}])", kSlideScrew,
-       Level::kPass, "D1", "7/16", "stays"},
+       Level::kPass, "D1", "7/16", "does not break through"},
       // 3/4 in stock takes 1 1/4 in pocket screws: common practice, no source.
       {"PocketScrewsAreNamed",
        R"("case": {"width": 20, "height": 30, "depth": 24}, "drawers": [{}])", kPocketScrew,
        Level::kNote, "case", "3/4", "1 1/4 in"},
       {"PocketScrewsFit",
        R"("case": {"width": 20, "height": 30, "depth": 24}, "screws": {"pocket": "1 1/4"}, "drawers": [{}])",
-       kPocketScrew, Level::kPass, "case", "1 1/4", "suit"},
+       kPocketScrew, Level::kPass, "case", "1 1/4", "right length"},
       {"PocketScrewsTooLong",
        R"("case": {"width": 20, "height": 30, "depth": 24}, "screws": {"pocket": "1 1/2"}, "drawers": [{}])",
        kPocketScrew, Level::kFail, "case", "1 1/2", "1 1/4 in"},
@@ -193,7 +193,7 @@ const std::vector<Case>& Cases() {
        kRabbetDepth, Level::kFail, "case", "5/8", "1/8 in shallower"},
       {"BackGrooveTooNearTheRear",
        R"("case": {"width": 20, "height": 30, "depth": 24, "back": {"fit": "groove", "inset": "1/8"}}, "drawers": [{}])",
-       kGrooveUnder, Level::kWarn, "case", "1/8", "1/8 in more"},
+       kGrooveUnder, Level::kWarn, "case", "1/8", "move it forward 1/8 in"},
       {"CaseDadoTooDeep",
        R"("case": {"width": 20, "height": 30, "depth": 24, "joint": {"type": "dado", "depth": "1/2"}}, "drawers": [{}])",
        kGrooveDepth, Level::kWarn, "case", "1/2", "1/8 in shallower"},
@@ -240,7 +240,7 @@ INSTANTIATE_TEST_SUITE_P(Checks, CheckTable, ::testing::ValuesIn(Cases()),
 TEST(Checks, EveryCodeHasARow) {
   for (int i = 0; i <= static_cast<int>(kLastOfBank); ++i) {
     const auto code = static_cast<CheckCode>(i);
-      // The last two rows of those below, and what other files of tests hold.
+    // The last two rows of those below, and what other files of tests hold.
     const bool elsewhere = code == kOutOfLine || code == kBoxWidth || code >= kBottomSag;
     const bool has_row =
         std::ranges::any_of(Cases(), [&](const Case& c) { return c.code == code; });

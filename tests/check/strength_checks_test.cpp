@@ -89,7 +89,7 @@ TEST(SlideLoad, FailsOverTheRatingAndTheAdvicePasses) {
   EXPECT_EQ(over[0].level, Level::kFail) << over[0].message;
   EXPECT_GT(over[0].measure->value, *over[0].measure->limit);
   // Sold in 75 and 100 lb: common practice, no source.
-  EXPECT_THAT(over[0].message, HasSubstr("take slides rated for 100 lb"));
+  EXPECT_THAT(over[0].message, HasSubstr("use slides rated for 100 lb"));
   EXPECT_EQ(Those(with("70 lb", "100 lb"), CheckCode::kSlideLoad).at(0).level, Level::kPass);
 }
 
@@ -98,7 +98,7 @@ TEST(SlideLoad, WithoutARatingSaysWhichToBuyAndWithoutALoadNothing) {
   const std::vector<Finding> noted = Those(loaded, CheckCode::kSlideLoad);
   ASSERT_EQ(noted.size(), 1U);
   EXPECT_EQ(noted[0].level, Level::kNote);
-  EXPECT_THAT(noted[0].message, HasSubstr("take slides rated for 50 lb or more"));
+  EXPECT_THAT(noted[0].message, HasSubstr("use slides rated for 50 lb or more"));
   EXPECT_TRUE(Those(MustSolve(Opening(16, R"("drawers": [{}])")), CheckCode::kSlideLoad).empty());
 }
 

@@ -105,9 +105,9 @@ TEST(Shop, NamesTheFilesOfAnEarlierPacketThatAreNotPartOfThisOne) {
       "drawers": [{}]})";
   const Called second = testing::Call({"shop", "job.json", "-o", "packet"}, files);
   EXPECT_EQ(second.status, 0) << second.err;
-  EXPECT_THAT(second.err, HasSubstr("packet/dxf/box-side-d4.dxf is of an earlier packet"));
+  EXPECT_THAT(second.err, HasSubstr("packet/dxf/box-side-d4.dxf is left over from an earlier packet"));
   EXPECT_EQ(second.err.find("mine.txt"), std::string::npos);
-  EXPECT_EQ(second.err.find("index.html is of"), std::string::npos);
+  EXPECT_EQ(second.err.find("index.html is left"), std::string::npos);
   EXPECT_TRUE(files.held.contains("packet/mine.txt"));
 }
 

@@ -256,7 +256,7 @@ TEST_F(Program, AnInterruptLeavesNothingBehind) {
   for (const char* signal : {"INT", "TERM", "HUP"}) {
     for (int i = 0; i < 12; ++i) {
       const std::string wait = "0." + std::to_string(100 + 7 * i).substr(1);
-      Do("TILL shop spec.json -o out & sleep " + wait + "; kill -" + signal + " $!; wait $!");
+      Do("true; TILL shop spec.json -o out & sleep " + wait + "; kill -" + signal + " $!; wait $!");
       EXPECT_FALSE(fs::exists(folder_ / "out" / Staging::kName)) << signal << " after " << wait;
       const bool whole = fs::exists(folder_ / "out" / "files.txt");
       if (fs::exists(folder_ / "out")) {
@@ -289,7 +289,7 @@ TEST_F(Program, TwoPacketsAtOnceDoNotMix) {
                     (folder_ / ("alone-" + name)).string() + "' | grep -v '^Only in .*out'");
   };
   for (int i = 0; i < 3; ++i) {
-    Do("TILL shop spec.json -o out & TILL shop other.json -o out; wait");
+    Do("true; TILL shop spec.json -o out & TILL shop other.json -o out; wait");
     EXPECT_TRUE(as("spec").out.empty() || as("other").out.empty()) << as("spec").out;
     fs::remove_all(folder_ / "out");
   }

@@ -172,11 +172,11 @@ TEST_F(DxfFiles, BothFacesOfAPartition) {
 }
 
 // A bottom of 464 and two tongues of 6: its rabbets, 12 deep, are in the face below, so its own file
-// has none; the side's groove ends at the bottom's upper face.
+// has none; the side's dado ends at the bottom's upper face.
 TEST_F(DxfFiles, RabbetsThatLeaveTongues) {
   const Json files = ReadSpecText(R"({"units": "mm", "case": {"width": 500, "height": 600,
     "depth": 400, "back": "none", "joint": {"type": "tongue-and-dado", "depth": 6}}, "drawers": [{}]})");
-  EXPECT_EQ(Polygon(files["case-side.dxf"], "GROOVE_D6MM"), Box(0, 12, 400, 18));
+  EXPECT_EQ(Polygon(files["case-side.dxf"], "DADO_D6MM"), Box(0, 12, 400, 18));
   const Json& below = files["case-bottom-other-face.dxf"];
   EXPECT_EQ(Polygon(below, "OUTLINE"), Box(476, 0, 0, 400));
   EXPECT_EQ(Polygon(below, "RABBET_D12MM"), Box(476, 0, 470, 400));

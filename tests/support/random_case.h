@@ -35,7 +35,7 @@ class RandomCase {
     std::string text = "{\"width\": " + Len(1400, 2800) + ", \"side\": " + Len(40, 56) +
                        ", \"bottom\": " + Len(40, 56) + ", \"material\": \"" +
                        (random_.Chance(50) ? "soft maple" : "birch plywood") + "\"";
-    const std::string joint = random_.Pick<std::string>({"butt", "dado", "rabbet", "groove"});
+    const std::string joint = random_.Pick<std::string>({"butt", "dado", "rabbet", "tongue-and-dado"});
     text += ", \"joint\": {\"type\": \"" + joint + "\"" +
             (joint == "butt" ? "" : ", \"depth\": " + Len(8, 24)) + "}";
     text += ", \"back\": " + Back() + Top() + Base();

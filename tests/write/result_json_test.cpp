@@ -320,7 +320,7 @@ TEST(ResultJson, TellsWhereTheWholeCaseStands) {
                          {"y_mm", "-1 1/2"},
                          {"z_mm", "3/4"},
                          {"floor_mm", "-5 1/2"}});
-  EXPECT_EQ(casework["joint"]["type"].text(), "groove");
+  EXPECT_EQ(casework["joint"]["type"].text(), "tongue-and-dado");
   ExpectSizes(casework["joint"], {{"depth_mm", "1/4"}, {"tongue_mm", "3/16"}});
   ExpectSizes(casework["feet"], {{"height_mm", "4"}});
   ExpectSizes(casework["stretchers"], {{"width_mm", "3 1/2"}});
