@@ -296,7 +296,7 @@ TEST_F(Program, TwoPacketsAtOnceDoNotMix) {
 }
 
 TEST_F(Program, RefusesAnEmptyName) {
-  for (const char* line : {"draw spec.json -o ''", "shop spec.json --output=",
+  for (const char* line : {"draw spec.json -o ''", "shop spec.json --output ''",
                            "size spec.json -o ''", "check spec.json --sheet ''", "new -o ''"}) {
     EXPECT_EQ(Do("TILL " + std::string(line)).status, 2) << line;
     EXPECT_THAT(Errors(), HasSubstr("empty name")) << line;
