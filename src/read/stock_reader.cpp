@@ -1,5 +1,7 @@
 #include "read/stock_reader.h"
 
+#include "spec/defaults.h"
+
 namespace tillwright {
 namespace {
 
@@ -31,6 +33,17 @@ void ReadPieces(ObjectReader& stock, std::string_view key, std::vector<StockPiec
   }
 }
 
+// What is trimmed off a sheet's edges must leave something of the size that is bought where none is
+// listed.
+void CheckTrim(ReadContext& context, const Entry<Length>& trim) {
+  const Length width = defaults::kSheetWidth.In(context.unit);
+  if (!trim.typed || 2 * trim.value < width) return;
+  ReportError(
+      context.diagnostics, DiagnosticCode::kNoRoom, trim.place,
+      "trimming leaves nothing of a common sheet, " + FormatWithUnit(width, context.unit) + " wide",
+      "make \"trim\" smaller: it is taken off each edge");
+}
+
 }  // namespace
 
 void ReadStock(ObjectReader& top, StockListSpec& out) {
@@ -42,6 +55,7 @@ void ReadStock(ObjectReader& top, StockListSpec& out) {
   o.ReadInto(out);
   ReadPieces(o, "sheets", out.sheets);
   ReadPieces(o, "boards", out.boards);
+  CheckTrim(top.context(), out.trim);
 }
 
 }  // namespace tillwright

@@ -1,5 +1,6 @@
 #include "tillwright/solve.h"
 
+#include "bank/bands.h"
 #include "solve/case_pieces.h"
 #include "solve/gaps.h"
 #include "solve/layout_rule.h"
@@ -8,6 +9,22 @@
 
 namespace tillwright {
 namespace {
+
+// A part is cut smaller by the bands that go on its edges: something must be left of it.
+void CheckBands(const Spec& spec, const Bank& bank, Diagnostics& diagnostics) {
+  const Entry<Length>& band = spec.edge_band.thickness;
+  const bool framed = bank.casework && bank.casework->frame;
+  for (const Part& part : bank.parts) {
+    const SeenEdge banded = BandedEdge(spec.edge_band, part, framed);
+    if (banded == SeenEdge::kNone) continue;
+    const Length both = banded == SeenEdge::kAll ? 2 * band.value : band.value;
+    if (both < Min(part.length, part.width)) continue;
+    return ReportError(diagnostics, DiagnosticCode::kNoRoom, band.place,
+                       "edge bands leave nothing of " + PartId(bank, part) + ", which is " +
+                           FormatWithUnit(Min(part.length, part.width), bank.units) + " across",
+                       "give the thickness of the band, such as \"1/32\" or \"1 mm\"");
+  }
+}
 
 template <class T>
 Outcome<Bank> Solve(const Spec& spec, T& tracer) {
@@ -34,6 +51,7 @@ Outcome<Bank> Solve(const Spec& spec, T& tracer) {
     AddGaps(context.laid, bank);
     AddCasePieces(spec, bank, diagnostics);
     AddParts(bank);
+    CheckBands(spec, bank, diagnostics);
   }
   return {std::move(result), std::move(diagnostics)};
 }

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
-#include "bank/part_roles.h"
+#include "bank/bands.h"
 #include "spec/defaults.h"
 #include "spec/materials.h"
 #include "stock/board_choice.h"
@@ -12,19 +12,10 @@
 namespace tillwright {
 namespace {
 
-// Whether the spec asks for bands on the edges that are seen of what such a part belongs to.
-bool IsBanded(const EdgeBandSpec& band, PartGroup group) {
-  if (group == PartGroup::kFront) return band.fronts.value;
-  return group == PartGroup::kBox ? band.boxes.value : band.casework.value;
-}
-
-// Of sheet stock. A face frame hides the front edges.
-Banding BandingOf(const EdgeBandSpec& band, const Part& part, bool framed) {
-  const PartRoleFacts& facts = Facts(part.role);
-  if (!band.typed || IsSolidWood(part.material) || !IsBanded(band, facts.group)) return {};
-  switch (facts.seen) {
+Banding BandingOf(SeenEdge banded) {
+  switch (banded) {
     case SeenEdge::kFront:
-      return framed ? Banding{} : Banding{1, 0, "front edge"};
+      return {1, 0, "front edge"};
     case SeenEdge::kUpper:
       return {1, 0, "top edge"};
     case SeenEdge::kAll:
@@ -67,7 +58,8 @@ class CutListRule {
     line.material = part.material;
     line.grain = part.grain;
     line.solid = IsSolidWood(part.material);
-    line.banding = BandingOf(spec_.edge_band, part, bank_.casework && bank_.casework->frame);
+    line.banding =
+        BandingOf(BandedEdge(spec_.edge_band, part, bank_.casework && bank_.casework->frame));
     const Length band = spec_.edge_band.thickness.value;
     line.rough_length = part.length - line.banding.across * band;
     line.rough_width = part.width - line.banding.along * band;
