@@ -60,7 +60,7 @@ class Stripper {
     if (mark == '"' && at_ > 0 && text_[at_ - 1] == 'R') return Raw();
     std::size_t end = at_ + 1;
     while (end < text_.size() && text_[end] != mark && text_[end] != '\n') {
-      end += text_[end] == '\\' ? 2 : 1;
+      end += text_[end] == '\\' ? 2U : 1U;
     }
     ++at_;
     BlankTo(std::min(end, text_.size()));

@@ -10,7 +10,7 @@ bool IsLetter(char c) { return (c >= 'a' && c <= 'z') || c == '_'; }
 // Where the literal that begins at the quote ends: at its closing quote.
 std::size_t ClosingQuote(std::string_view source, std::size_t quote) {
   std::size_t at = quote + 1;
-  while (at < source.size() && source[at] != source[quote]) at += source[at] == '\\' ? 2 : 1;
+  while (at < source.size() && source[at] != source[quote]) at += source[at] == '\\' ? 2U : 1U;
   return std::min(at, source.size());
 }
 
