@@ -158,6 +158,7 @@ double Below(double x, double sigma) { return 0.5 * std::erfc(-x / (sigma * std:
 }  // namespace
 
 double ChanceWithin(double mean, double sigma, double low, double high) {
+  if (high < low) return 0;  // limits that cross: nothing lies within them
   if (sigma <= 0) return mean >= low && mean <= high ? 1 : 0;
   // From whichever side keeps the digits.
   if (low > mean) return Below(mean - low, sigma) - Below(mean - high, sigma);

@@ -2,8 +2,6 @@
 
 #include <optional>
 
-#include "spec/defaults.h"
-
 namespace tillwright {
 namespace {
 
@@ -158,23 +156,10 @@ void CheckMeasuredParts(const Spec& spec, Diagnostics& diagnostics) {
   CheckParts(spec.measured.boxes, drawers, 0, diagnostics);
 }
 
-// A gap cannot be at least more than it may be at most.
-void CheckLimits(ReadContext& context, const LimitsSpec& limits) {
-  const Length least = LengthOr(limits.least, defaults::kLeastGap, context.unit);
-  const Length greatest = LengthOr(limits.greatest, defaults::kGreatestGap, context.unit);
-  if (least <= greatest) return;
-  const Entry<Length>& typed = limits.least.typed ? limits.least : limits.greatest;
-  ReportError(context.diagnostics, DiagnosticCode::kNumberRange, typed.place,
-              "the minimum gap, " + FormatWithUnit(least, context.unit) +
-                  ", is above the maximum, " + FormatWithUnit(greatest, context.unit),
-              "give both \"least\" and \"greatest\", the smaller as \"least\"");
-}
-
 }  // namespace
 
 void ReadCheckInputs(ObjectReader& top, Spec& spec) {
   ReadContext& context = top.context();
-  CheckLimits(context, spec.limits);
   if (const JsonValue* value = top.Find("season")) {
     ObjectReader o(context, *value, "season");
     spec.season.typed = true;

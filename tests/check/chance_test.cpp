@@ -98,6 +98,15 @@ TEST(Chance, IsExactWhereGapsShareNothing) {
   EXPECT_EQ(ChanceOfAll(one).samples, 0);
 }
 
+TEST(Chance, IsNoneWithinLimitsThatCross) {
+  EXPECT_EQ(ChanceWithin(1, 1, 2, 1), 0);
+  EXPECT_EQ(ChanceWithin(1.5, 1, 2, 1), 0);
+  const Checked c = MustCheck(R"({"opening": {"width": "43 1/2", "height": 16, "depth": "24 7/16"},
+      "limits": {"least": "1/4"}, "drawers": [{}, {}], "gap": "1/4"})");
+  EXPECT_GE(c.check.chance, 0);
+  EXPECT_LE(c.check.chance, 1);
+}
+
 TEST(Chance, IsTheSameEveryTime) {
   const std::string text = R"({"opening": {"width": 16, "height": 24, "depth": 20},
       "fronts": {"style": "inset", "edge": "1/16"}, "drawers": [{}, {}, {}]})";

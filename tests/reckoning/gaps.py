@@ -10,7 +10,7 @@ import math
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from lengths import Refused, PM_PER_INCH, PM_PER_MM
+from lengths import PM_PER_INCH, PM_PER_MM
 from settings import default_length
 
 HALF = Fraction(1, 2)
@@ -112,8 +112,6 @@ def read_inputs(spec):
         grain=fronts.get("grain", "horizontal"),
         held=fronts.get("held", "middle"),
     )
-    if inputs.least > inputs.greatest:
-        raise Refused("a gap cannot be at least more than it may be at most")
     if "season" in value:
         typed = {key: read_moisture(v) for key, v in value["season"].items()}
         inputs.moisture = {"made": 8.0, "dry": 6.0, "humid": 11.0, **typed}
